@@ -1,0 +1,153 @@
+//! From a thread to its canonical designation.
+
+use core::fmt::{self, Write};
+
+use super::read::is_number_size;
+use crate::error::Error;
+use crate::length::{Decimal, Length, Rounding};
+use crate::text::Text;
+use crate::thread::{Form, Hand, Series, Thread};
+
+/// How the size of a Unified thread is named.
+enum UnifiedSize {
+    /// Screw number, 0 to 12.
+    Number(i64),
+    /// Whole inches and 64ths.
+    Fraction(i64, i64),
+    /// Anything else, in inches.
+    Decimal(Length),
+}
+
+fn unified_size(nominal: Length) -> Result<UnifiedSize, Error> {
+    let inches = nominal.over(Length::INCH)?;
+    // 0.060 + 0.013 n; No. 5 is also 1/8, and is named No. 5 by ASME B1.1.
+    let number = inches.minus(Length::parts(60, 1000))?.over(Length::parts(13, 1000))?;
+    if let Some(number) = number.whole().filter(|number| (0..=12).contains(number)) {
+        return Ok(UnifiedSize::Number(number));
+    }
+    let sixty_fourths = inches.times(Length::integer(64))?.whole();
+    Ok(sixty_fourths.map_or(UnifiedSize::Decimal(inches), |all| {
+        UnifiedSize::Fraction(all.checked_div(64).unwrap_or(0), all.checked_rem(64).unwrap_or(0))
+    }))
+}
+
+/// The text that names the size.
+pub(crate) fn size_text(thread: &Thread) -> Text<16> {
+    let mut text = Text::new();
+    let written = match thread.form() {
+        Form::Metric => write_exact(&mut text, thread.nominal_mm()),
+        Form::Unified => match unified_size(thread.nominal_mm()) {
+            Ok(UnifiedSize::Number(number)) => write!(text, "No. {number}"),
+            Ok(size) => write_unified_size(&mut text, &size),
+            Err(_) => Err(fmt::Error),
+        },
+    };
+    // A size too long for the text has no name of its own.
+    if written.is_ok() { text } else { Text::new() }
+}
+
+fn write_exact(out: &mut dyn fmt::Write, value: Length) -> fmt::Result {
+    write!(out, "{value}")
+}
+
+fn write_unified_size(out: &mut dyn fmt::Write, size: &UnifiedSize) -> fmt::Result {
+    match size {
+        UnifiedSize::Number(number) => write_exact(out, Length::integer(*number)),
+        UnifiedSize::Fraction(whole, 0) => write_exact(out, Length::integer(*whole)),
+        UnifiedSize::Fraction(whole, part) => {
+            if *whole > 0 {
+                write_exact(out, Length::integer(*whole))?;
+                out.write_str(" ")?;
+            }
+            let fraction = Length::new(*part, 64).unwrap_or(Length::ZERO);
+            write!(out, "{}/{}", fraction.numerator(), fraction.denominator())
+        }
+        UnifiedSize::Decimal(inches) => write_inches(out, *inches),
+    }
+}
+
+/// Decimal inches with three places or more, as ASME B1.1 writes decimal sizes.
+fn write_inches(out: &mut dyn fmt::Write, inches: Length) -> fmt::Result {
+    match inches.as_decimal() {
+        Some(decimal) if decimal.decimals() >= 3 => write!(out, "{decimal}"),
+        Some(_) => write!(out, "{}", three_places(inches).map_err(|_| fmt::Error)?),
+        None => write_exact(out, inches),
+    }
+}
+
+fn three_places(inches: Length) -> Result<Decimal, Error> {
+    inches.round_to(3, Rounding::HalfEven)
+}
+
+/// The canonical designation: pitch always written, ASCII x, class before `-LH`.
+impl fmt::Display for Thread {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self.form() {
+            Form::Metric => write_metric(f, self)?,
+            Form::Unified => write_unified(f, self).map_err(|_| fmt::Error)??,
+        }
+        if let Some(class) = self.tolerance_class() {
+            f.write_str("-")?;
+            f.write_str(class.as_str())?;
+        }
+        if self.hand() == Hand::Left {
+            f.write_str("-LH")?;
+        }
+        Ok(())
+    }
+}
+
+fn write_metric(f: &mut fmt::Formatter<'_>, thread: &Thread) -> fmt::Result {
+    write!(f, "M{}x", thread.nominal_mm())?;
+    if thread.starts() > 1 {
+        return write!(f, "Ph{}P{}", thread.lead_mm(), thread.pitch_mm());
+    }
+    write_exact(f, thread.pitch_mm())
+}
+
+fn write_unified(f: &mut fmt::Formatter<'_>, thread: &Thread) -> Result<fmt::Result, Error> {
+    let (nominal, pitch) = (thread.nominal_mm(), thread.pitch_mm());
+    let size = match unified_size(nominal)? {
+        // A bare number that would be read as the other kind of size is written as a decimal.
+        UnifiedSize::Number(number) if !is_number_size(number, Length::integer(number).times(Length::INCH)?, pitch) => {
+            UnifiedSize::Decimal(nominal.over(Length::INCH)?)
+        }
+        UnifiedSize::Fraction(whole, 0) if is_number_size(whole, nominal, pitch) => {
+            UnifiedSize::Decimal(Length::integer(whole))
+        }
+        size => size,
+    };
+    let per_inch = Length::INCH.over(pitch)?;
+    let starts = thread.starts();
+    let printed = printed_pitch(pitch.over(Length::INCH)?)?;
+    let lead = printed_lead(thread.lead_mm().over(Length::INCH)?, printed.decimals())?;
+    let token = match thread.series().unwrap_or(Series::Uns) {
+        Series::Uns => "UNS",
+        series => series.token(),
+    };
+    Ok((|| {
+        write_unified_size(f, &size)?;
+        if starts > 1 {
+            write!(f, "-{printed}P-{lead}L({starts} STARTS) {token}")
+        } else {
+            write!(f, "-{per_inch} {token}")
+        }
+    })())
+}
+
+/// A pitch in inches with the fewest decimals (four or more) that read back to the same pitch.
+fn printed_pitch(pitch_in: Length) -> Result<Decimal, Error> {
+    let halves = Length::integer(2).over(pitch_in)?;
+    for decimals in 4..=8 {
+        let printed = pitch_in.round_to(decimals, Rounding::HalfEven)?;
+        let back = Length::integer(2).over(printed.to_length()?)?.round_to(0, Rounding::HalfEven)?;
+        if printed.to_length()? == pitch_in || back.to_length()? == halves {
+            return Ok(printed);
+        }
+    }
+    pitch_in.round_to(9, Rounding::HalfEven)
+}
+
+fn printed_lead(lead_in: Length, decimals: u8) -> Result<Decimal, Error> {
+    lead_in.round_to(decimals, Rounding::HalfEven)
+}

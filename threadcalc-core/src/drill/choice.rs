@@ -1,0 +1,255 @@
+//! Which drill of the sets to take.
+
+use super::{Basis, Drill, DrillSets, Tap, drill_diameter, drills, percent_thread};
+use crate::error::{Code, Error, Field};
+use crate::finding::{Finding, FindingId, Findings, NumberKey};
+use crate::length::{Length, Ratio};
+use crate::limits::Limits;
+use crate::named::named;
+use crate::thread::{Form, Thread};
+
+named! {
+    /// Whether a drilled hole lies within the class's minor-diameter limits.
+    pub enum WithinLimits {
+        /// It does.
+        Yes = 1 "yes",
+        /// It does not.
+        No = 2 "no",
+        /// A form tap makes the minor diameter itself, or no limits are known.
+        DoesNotApply = 3 "does-not-apply",
+    }
+}
+
+/// What a tap drill is asked for.
+#[derive(Clone, Copy, Debug)]
+pub struct TapDrillRequest {
+    /// Cut or form tap.
+    pub tap: Tap,
+    /// Percent of thread; without it, the drill nearest to D − P (cut) or D − P/2 (form).
+    pub percent: Option<Ratio>,
+    /// Basis of the percent: required with a percent for a cut tap, 3H/4 for the answer otherwise.
+    pub basis: Option<Basis>,
+    /// The drills to choose from.
+    pub sets: DrillSets,
+}
+
+/// A drill beside the chosen one.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Alternative {
+    /// The drill.
+    pub drill: Drill,
+    /// Percent of thread on the basis of the answer.
+    pub percent: f64,
+    /// Within the class's minor-diameter limits.
+    pub within_limits: WithinLimits,
+    /// What is left to the largest minor diameter in mm, negative beyond it; None if there is none.
+    pub left_to_limit_mm: Option<Length>,
+}
+
+/// A chosen tap drill.
+#[derive(Clone, Copy, Debug)]
+pub struct TapDrill {
+    /// The drill, with its percent and what is left to the limit.
+    pub chosen: Alternative,
+    /// The basis of every percent here; None for a form tap, whose 100 % is 0.68 P.
+    pub basis: Option<Basis>,
+    /// The limits the hole was judged by.
+    pub limits: Option<Limits>,
+    /// The next smaller and larger drills of the sets, smallest first.
+    pub alternatives: [Option<Alternative>; 4],
+    /// What is doubtful.
+    pub findings: Findings<3>,
+}
+
+/// Chooses the drill of the sets for a tapped hole.
+///
+/// With a percent: the drill nearest to that hole, whatever the limits (`within_limits` says).
+/// Without: the drill nearest to D − P within the class's minor-diameter limits (cut), or nearest to
+/// D − P/2 (form). Nearest is by diameter, ties to the larger. A thread without a class is judged
+/// by the standard's medium class, with finding `class-assumed`.
+///
+/// # Errors
+/// [`Code::Missing`] without a set or basis, [`Code::NoDrill`], and those of [`percent_thread`].
+///
+/// # Example
+/// ```
+/// use threadcalc_core::{Basis, DrillSets, Length, Tap, TapDrillRequest, Thread, tap_drill};
+///
+/// let request = TapDrillRequest {
+///     tap: Tap::Cut,
+///     percent: Some(Length::integer(75)),
+///     basis: Some(Basis::ThreeQuartersH),
+///     sets: DrillSets::INCH,
+/// };
+/// let found = tap_drill(&Thread::read(b"1/4-20 UNC-2B")?, &request)?;
+/// assert_eq!(found.chosen.drill.name().as_str(), "#7");
+/// # Ok::<(), threadcalc_core::Error>(())
+/// ```
+///
+/// # Source
+/// ISO 2306 (D − P); Machinery's Handbook 31 (percent); form taps: common practice.
+pub fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill, Error> {
+    if request.sets.is_none() {
+        return Err(Error::new(Code::Missing, Field::DrillSets).hint_text(super::DrillSet::CHOICES));
+    }
+    let basis = answer_basis(request)?;
+    let mut findings = Findings::new();
+    let limits = judging_limits(thread, request.tap, &mut findings)?;
+    let drill = match request.percent {
+        Some(percent) => {
+            let hole = drill_diameter(thread, percent, request.tap, basis)?;
+            nearest(drills(request.sets), |diameter| (diameter.to_f64() - hole).abs())
+        }
+        None => nearest_by_rule(thread, request, limits.as_ref())?,
+    };
+    let drill = drill
+        .ok_or(Error::new(Code::NoDrill, Field::DrillSets).hint_text("other sets, or a percent with its basis"))?;
+    let judge = |drill| judged(thread, drill, request.tap, basis, limits.as_ref());
+    let chosen = judge(drill)?;
+    if chosen.within_limits == WithinLimits::No {
+        findings.push(outside_limits(&chosen));
+    }
+    Ok(TapDrill {
+        chosen,
+        basis,
+        limits,
+        alternatives: beside(drill, request.sets).map(|d| d.and_then(|d| judge(d).ok())),
+        findings,
+    })
+}
+
+fn answer_basis(request: &TapDrillRequest) -> Result<Option<Basis>, Error> {
+    match (request.tap, request.basis, request.percent) {
+        (Tap::Form, Some(_), _) => Err(Error::new(Code::Contradiction, Field::Basis)
+            .hint_text("a form tap has its own 100 %, 0.68 P: give no basis")),
+        (Tap::Form, None, _) => Ok(None),
+        (Tap::Cut, None, Some(_)) => {
+            Err(Error::new(Code::Missing, Field::Basis).hint_text("3H/4 (1.299 P, inch charts) or 5H/8 (1.0825 P)"))
+        }
+        (Tap::Cut, basis, _) => Ok(Some(basis.unwrap_or(Basis::ThreeQuartersH))),
+    }
+}
+
+/// A drill that the shop has, judged like a chosen one; no neighbours.
+pub(crate) fn judge_given(thread: &Thread, drill: Drill, tap: Tap, basis: Option<Basis>) -> Result<TapDrill, Error> {
+    let basis = answer_basis(&TapDrillRequest { tap, percent: None, basis, sets: DrillSets::NONE })?;
+    let mut findings = Findings::new();
+    let limits = judging_limits(thread, tap, &mut findings)?;
+    let chosen = judged(thread, drill, tap, basis, limits.as_ref())?;
+    if chosen.within_limits == WithinLimits::No {
+        findings.push(outside_limits(&chosen));
+    }
+    Ok(TapDrill { chosen, basis, limits, alternatives: [None; 4], findings })
+}
+
+/// The limits a drilled hole is judged by: the class's own, else the medium class's with a finding.
+fn judging_limits(thread: &Thread, tap: Tap, findings: &mut Findings<3>) -> Result<Option<Limits>, Error> {
+    if tap == Tap::Form {
+        return Ok(None);
+    }
+    let thread = match thread.tolerance_class() {
+        Some(_) => *thread,
+        None => {
+            findings.push(class_assumed(thread));
+            thread.with_class(thread.medium_internal_class().as_bytes())?
+        }
+    };
+    match thread.limits() {
+        Ok(limits) => Ok(Some(limits)),
+        Err(error) if error.code() == Code::NotSourced => {
+            findings
+                .push(Finding::new(FindingId::LimitsNotSourced).with_evidence("thread").with_suggestion(error.hint()));
+            Ok(None)
+        }
+        Err(error) => Err(error),
+    }
+}
+
+pub(crate) fn class_assumed(thread: &Thread) -> Finding {
+    Finding::new(FindingId::ClassAssumed).with_evidence("thread").with_suggestion(thread.medium_internal_class())
+}
+
+fn outside_limits(judged: &Alternative) -> Finding {
+    let left = judged.left_to_limit_mm.map_or(f64::NAN, Length::to_f64);
+    Finding::new(FindingId::DrillOutsideLimits)
+        .with_evidence("drill")
+        .with_number(NumberKey::DrillMm, judged.drill.diameter_mm().to_f64())
+        .with_number(NumberKey::LeftToLimitMm, left)
+        .with_suggestion("a drill within the minor-diameter limits")
+}
+
+/// The drill with the smallest distance, ties to the larger.
+fn nearest<D: PartialOrd + Copy>(drills: impl Iterator<Item = Drill>, away: impl Fn(Length) -> D) -> Option<Drill> {
+    drills
+        .fold(None, |best: Option<(Drill, D)>, drill| {
+            let distance = away(drill.diameter_mm());
+            match best {
+                Some((held, least))
+                    if least < distance || (least == distance && held.diameter_mm() >= drill.diameter_mm()) =>
+                {
+                    Some((held, least))
+                }
+                _ => Some((drill, distance)),
+            }
+        })
+        .map(|(drill, _)| drill)
+}
+
+fn nearest_by_rule(
+    thread: &Thread,
+    request: &TapDrillRequest,
+    limits: Option<&Limits>,
+) -> Result<Option<Drill>, Error> {
+    let pitch = thread.pitch_mm();
+    let depth = match request.tap {
+        Tap::Cut => pitch,
+        Tap::Form => pitch.over(Length::integer(2))?,
+    };
+    let hole = thread.major_mm().minus(depth)?;
+    let usable =
+        drills(request.sets).filter(|drill| limits.and_then(|l| l.minor_holds(drill.diameter_mm())).unwrap_or(true));
+    Ok(nearest(usable, |diameter| diameter.minus(hole).map_or(Length::integer(i64::MAX), Length::magnitude)))
+}
+
+/// One drill with its percent and its place in the limits.
+fn judged(
+    thread: &Thread,
+    drill: Drill,
+    tap: Tap,
+    basis: Option<Basis>,
+    limits: Option<&Limits>,
+) -> Result<Alternative, Error> {
+    let diameter = drill.diameter_mm();
+    let within = limits.and_then(|limits| limits.minor_holds(diameter));
+    Ok(Alternative {
+        drill,
+        percent: percent_thread(thread, diameter, tap, basis)?,
+        within_limits: match within {
+            None => WithinLimits::DoesNotApply,
+            Some(true) => WithinLimits::Yes,
+            Some(false) => WithinLimits::No,
+        },
+        left_to_limit_mm: limits.and_then(|limits| limits.minor_mm.1).map(|most| most.minus(diameter)).transpose()?,
+    })
+}
+
+/// The two next smaller and the two next larger diameters, smallest first.
+fn beside(chosen: Drill, sets: DrillSets) -> [Option<Drill>; 4] {
+    let below = |than: Length| drills(sets).filter(move |d| d.diameter_mm() < than).max_by_key(Drill::diameter_mm);
+    let above = |than: Length| drills(sets).filter(move |d| d.diameter_mm() > than).min_by_key(Drill::diameter_mm);
+    let lower = below(chosen.diameter_mm());
+    let upper = above(chosen.diameter_mm());
+    [lower.and_then(|d| below(d.diameter_mm())), lower, upper, upper.and_then(|d| above(d.diameter_mm()))]
+}
+
+impl DrillSets {
+    /// The sets a shop reaches for first: metric drills for metric threads, inch drills for Unified.
+    #[must_use]
+    pub const fn usual(form: Form) -> Self {
+        match form {
+            Form::Metric => Self::NONE.with(super::DrillSet::Metric),
+            Form::Unified => Self::INCH,
+        }
+    }
+}

@@ -1,0 +1,366 @@
+//! The synchronised feed: the word a control reads, what it is worth, and the speeds that make it exact.
+
+use core::fmt;
+
+use crate::error::{Code, Error, Field};
+use crate::length::{Decimal, Length, Ratio, Rounding, power_of_ten};
+use crate::named::named;
+use crate::text::{Text, digits};
+
+named! {
+    /// The unit the machine is set to. Never has a default.
+    pub enum Unit {
+        /// Millimetres (G21).
+        Mm = 1 "mm",
+        /// Inches (G20).
+        Inch = 2 "inch",
+    }
+}
+
+impl Unit {
+    /// One of this unit in millimetres.
+    #[must_use]
+    pub const fn in_mm(self) -> Length {
+        match self {
+            Self::Mm => Length::ONE,
+            Self::Inch => Length::INCH,
+        }
+    }
+}
+
+named! {
+    /// What the feed is counted by. Never has a default.
+    pub enum FeedMode {
+        /// Units per minute (G94).
+        PerMinute = 1 "per_minute",
+        /// Units per revolution (G95).
+        PerRevolution = 2 "per_revolution",
+    }
+}
+
+/// The speed that the control will really hold: rounded down to its step, never up.
+///
+/// `rpm`, `step`, `lowest` and `highest` in revolutions per minute, exact. A speed above `highest`
+/// comes down to it.
+///
+/// # Errors
+/// [`Code::OutOfRange`] if a speed or the step is not positive, or nothing is left above `lowest`.
+///
+/// # Example
+/// ```
+/// use threadcalc_core::{Length, programmed_speed, read_number};
+///
+/// let held = programmed_speed(read_number(b"1000.3")?, Length::ONE, None, None)?;
+/// assert_eq!(held, Length::integer(1000));
+/// # Ok::<(), threadcalc_core::Error>(())
+/// ```
+///
+/// # Source
+/// Common practice: controls drop the part of an S word that is finer than their step.
+pub fn programmed_speed(
+    rpm: Ratio,
+    step: Ratio,
+    lowest: Option<Ratio>,
+    highest: Option<Ratio>,
+) -> Result<Ratio, Error> {
+    for (value, field) in
+        [(Some(rpm), Field::Rpm), (Some(step), Field::Step), (lowest, Field::Lowest), (highest, Field::Highest)]
+    {
+        if let Some(value) = value.filter(|value| !value.is_positive()) {
+            return Err(Error::new(Code::OutOfRange, field).got(value.to_f64()).hint_text("a speed in rpm above 0"));
+        }
+    }
+    let wanted = highest.map_or(rpm, |highest| rpm.min(highest));
+    let held = wanted.down_to_multiple(step)?;
+    let least = lowest.unwrap_or(step);
+    if held < least || !held.is_positive() {
+        return Err(Error::new(Code::OutOfRange, Field::Rpm)
+            .got(rpm.to_f64())
+            .within(least.to_f64(), highest.map_or(f64::NAN, Length::to_f64))
+            .hint_text("no programmable speed is left: speeds are rounded down to the step"));
+    }
+    Ok(held)
+}
+
+/// A synchronised feed: its word, the value a control reads back from it, and its error.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Feed {
+    word: Text<24>,
+    value: Decimal,
+    unit: Unit,
+    mode: FeedMode,
+    lead: Length,
+    rpm: Option<Ratio>,
+}
+
+/// The feed of a lead: `lead × rpm` per minute, or the lead itself per revolution.
+///
+/// `lead_mm` in millimetres, `rpm` the programmed speed (only per minute), `decimals` 0 to 9 of the
+/// feed word. Rounded once, half to even. The text has no trailing zeros, always a point and one
+/// digit before it, no exponent and no locale.
+///
+/// # Errors
+/// [`Code::Missing`] without a speed per minute, [`Code::Contradiction`] with one per revolution,
+/// [`Code::OutOfRange`] for a lead or speed that is not positive or more than 9 decimals,
+/// [`Code::FeedRoundsToZero`], [`Code::Overflow`].
+///
+/// # Example
+/// ```
+/// use threadcalc_core::{FeedMode, Length, Thread, Unit, feed};
+///
+/// let lead = Thread::read(b"1/4-20 UNC")?.lead_mm();
+/// let feed = feed(lead, Some(Length::integer(720)), Unit::Mm, FeedMode::PerMinute, 3)?;
+/// assert_eq!(feed.word(), "F914.4");
+/// assert_eq!(feed.lead_error()?, Length::ZERO);
+/// # Ok::<(), threadcalc_core::Error>(())
+/// ```
+///
+/// # Source
+/// ISO 6983-1 (F with G94 and G95); 1 in = 25.4 mm exactly.
+pub fn feed(lead_mm: Length, rpm: Option<Ratio>, unit: Unit, mode: FeedMode, decimals: u8) -> Result<Feed, Error> {
+    if !lead_mm.is_positive() {
+        return Err(Error::new(Code::OutOfRange, Field::Lead).got(lead_mm.to_f64()).hint_text("a lead in mm above 0"));
+    }
+    let speed = match (mode, rpm) {
+        (FeedMode::PerMinute, Some(rpm)) if rpm.is_positive() => rpm,
+        (FeedMode::PerMinute, Some(rpm)) => {
+            return Err(Error::new(Code::OutOfRange, Field::Rpm).got(rpm.to_f64()).hint_text("a speed in rpm above 0"));
+        }
+        (FeedMode::PerMinute, None) => {
+            return Err(Error::new(Code::Missing, Field::Rpm).hint_text("a feed per minute needs the programmed speed"));
+        }
+        (FeedMode::PerRevolution, Some(rpm)) => {
+            return Err(Error::new(Code::Contradiction, Field::Rpm)
+                .got(rpm.to_f64())
+                .hint_text("a feed per revolution is the lead: give no speed"));
+        }
+        (FeedMode::PerRevolution, None) => Length::ONE,
+    };
+    let value = rounded(lead_mm, speed, unit, decimals)?;
+    if value.units() == 0 {
+        return Err(Error::new(Code::FeedRoundsToZero, Field::Decimals)
+            .got(f64::from(decimals))
+            .hint_text("more decimals, or a higher speed"));
+    }
+    Ok(Feed { word: feed_word(value), value, unit, mode, lead: lead_mm, rpm })
+}
+
+/// Lead × speed in the unit, rounded half to even.
+fn rounded(lead: Length, speed: Ratio, unit: Unit, decimals: u8) -> Result<Decimal, Error> {
+    let power = power_of_ten(decimals)?;
+    let (unit_top, unit_bottom) = match unit {
+        Unit::Mm => (1, 1),
+        Unit::Inch => (5, 127),
+    };
+    let top = product([lead.numerator(), speed.numerator(), power, unit_top]);
+    let bottom = product([lead.denominator(), speed.denominator(), unit_bottom, 1]);
+    if let (Some(top), Some(bottom)) = (top, bottom) {
+        // The usual case: everything fits in 64 bits and one machine division does it.
+        if let (Some(quotient), Some(rest)) = (top.checked_div(bottom), top.checked_rem(bottom)) {
+            let twice = rest.cmp(&bottom.wrapping_sub(rest));
+            let up = twice.is_gt() || (twice.is_eq() && quotient & 1 == 1);
+            return Decimal::new(quotient.saturating_add(i64::from(up)), decimals);
+        }
+    }
+    lead.times(speed)?.over(unit.in_mm())?.round_to(decimals, Rounding::HalfEven)
+}
+
+fn product(factors: [i64; 4]) -> Option<i64> {
+    factors.into_iter().try_fold(1_i64, i64::checked_mul)
+}
+
+/// `F914.4`, `F750.`, `F0.05`.
+fn feed_word(value: Decimal) -> Text<24> {
+    let mut units = value.units().unsigned_abs();
+    let mut decimals = value.decimals();
+    while decimals > 0 && units % 10 == 0 {
+        units /= 10;
+        decimals = decimals.saturating_sub(1);
+    }
+    let mut buffer = [0; 32];
+    let start = digits(&mut buffer, units, decimals, true);
+    Text::with_letter(b'F', buffer.get(start..).unwrap_or(&[]))
+}
+
+impl Feed {
+    /// The word, `F914.4`.
+    #[must_use]
+    pub fn word(&self) -> &str {
+        self.word.as_str()
+    }
+
+    /// The number of the word, `914.4`.
+    #[must_use]
+    pub fn text(&self) -> &str {
+        self.word().get(1..).unwrap_or("")
+    }
+
+    /// The unit of the word.
+    #[must_use]
+    pub const fn unit(&self) -> Unit {
+        self.unit
+    }
+
+    /// The feed mode of the word.
+    #[must_use]
+    pub const fn mode(&self) -> FeedMode {
+        self.mode
+    }
+
+    /// What a control reads back from the text, exact, in the unit of the word.
+    ///
+    /// # Errors
+    /// None for a feed made by [`feed`]: its digits fit.
+    pub fn value(&self) -> Result<Ratio, Error> {
+        self.value.to_length()
+    }
+
+    /// The feed before rounding, exact, in the unit of the word.
+    ///
+    /// # Errors
+    /// [`Code::Overflow`] if the exact fraction does not fit in 64-bit parts.
+    pub fn exact(&self) -> Result<Ratio, Error> {
+        let per_minute = self.rpm.map_or(Ok(self.lead), |rpm| self.lead.times(rpm))?;
+        per_minute.over(self.unit.in_mm())
+    }
+
+    /// `value / exact − 1`, exact; positive means the programmed lead is too long.
+    ///
+    /// # Errors
+    /// [`Code::Overflow`] if the exact fraction does not fit in 64-bit parts.
+    pub fn lead_error(&self) -> Result<Ratio, Error> {
+        self.value()?.over(self.exact()?)?.minus(Length::ONE)
+    }
+
+    /// The lead that will really be cut, in millimetres.
+    ///
+    /// # Errors
+    /// [`Code::Overflow`] if the exact fraction does not fit in 64-bit parts.
+    pub fn lead_cut_mm(&self) -> Result<Length, Error> {
+        let mm = self.value()?.times(self.unit.in_mm())?;
+        self.rpm.map_or(Ok(mm), |rpm| mm.over(rpm))
+    }
+
+    /// `lead_error × depth`, in millimetres: how far the tap is from true at that depth.
+    ///
+    /// # Errors
+    /// [`Code::OutOfRange`] for a negative depth, [`Code::Overflow`].
+    pub fn axial_error_mm(&self, depth_mm: Length) -> Result<Length, Error> {
+        if depth_mm.is_negative() {
+            return Err(Error::new(Code::OutOfRange, Field::Depth)
+                .got(depth_mm.to_f64())
+                .hint_text("a depth in mm, 0 or more"));
+        }
+        self.lead_error()?.times(depth_mm)
+    }
+}
+
+/// The word.
+impl fmt::Display for Feed {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.word())
+    }
+}
+
+/// Whole speeds at which a per-minute feed word is exact, nearest to a speed first.
+#[derive(Clone, Debug)]
+pub struct ExactSpeeds {
+    rpm: Ratio,
+    step: i64,
+    below: Option<i64>,
+    above: Option<i64>,
+    lowest: i64,
+    highest: i64,
+    left: usize,
+}
+
+/// Whole speeds within `lowest..=highest` at which the feed word is exact, at most `count` of them,
+/// nearest to `rpm` first, the lower one first on a tie; there may be none.
+///
+/// # Errors
+/// [`Code::OutOfRange`] for a lead or speed that is not positive or more than 9 decimals.
+///
+/// # Example
+/// ```
+/// use threadcalc_core::{Length, Thread, Unit, exact_speeds};
+///
+/// let lead = Thread::read(b"5/8-11 UNC")?.lead_mm();
+/// let speeds = exact_speeds(lead, Length::integer(445), Unit::Inch, 0, 2, 1, None)?;
+/// assert_eq!(speeds.collect::<Vec<_>>(), [440, 451]);
+/// # Ok::<(), threadcalc_core::Error>(())
+/// ```
+///
+/// # Source
+/// Derived: multiples of the denominator of lead × 10^decimals.
+pub fn exact_speeds(
+    lead_mm: Length,
+    rpm: Ratio,
+    unit: Unit,
+    decimals: u8,
+    count: usize,
+    lowest: i64,
+    highest: Option<i64>,
+) -> Result<ExactSpeeds, Error> {
+    let power = power_of_ten(decimals)?;
+    for (value, field) in [(lead_mm, Field::Lead), (rpm, Field::Rpm)] {
+        if !value.is_positive() {
+            return Err(Error::new(Code::OutOfRange, field).got(value.to_f64()).hint_text("a number above 0"));
+        }
+    }
+    let highest = highest.unwrap_or(i64::MAX);
+    if lowest < 1 || highest < lowest {
+        return Err(Error::new(Code::OutOfRange, Field::Lowest)
+            .got(lowest as f64)
+            .within(1.0, highest as f64)
+            .hint_text("lowest and highest whole speeds, 1 or more, in order"));
+    }
+    let step = lead_mm.over(unit.in_mm())?.times(Length::integer(power))?.denominator();
+    let floor = rpm.round_to(0, Rounding::Down)?.units();
+    let steps = floor.checked_div(step).unwrap_or(0);
+    let below = steps.checked_mul(step);
+    let above = steps.checked_add(1).and_then(|steps| steps.checked_mul(step));
+    let mut speeds = ExactSpeeds { rpm, step, below, above, lowest, highest, left: count };
+    speeds.enter_range();
+    Ok(speeds)
+}
+
+impl ExactSpeeds {
+    /// Moves both sides to the nearest multiples inside the range.
+    fn enter_range(&mut self) {
+        if self.below.is_some_and(|below| below > self.highest) {
+            let top = self.highest.checked_div(self.step).and_then(|steps| steps.checked_mul(self.step));
+            (self.below, self.above) = (top, None);
+        }
+        if self.above.is_some_and(|above| above < self.lowest) {
+            let steps = self.lowest.checked_add(self.step.saturating_sub(1)).and_then(|sum| sum.checked_div(self.step));
+            (self.below, self.above) = (None, steps.and_then(|steps| steps.checked_mul(self.step)));
+        }
+        self.drop_outside();
+    }
+
+    fn drop_outside(&mut self) {
+        self.below = self.below.filter(|below| *below >= self.lowest && *below > 0);
+        self.above = self.above.filter(|above| *above <= self.highest);
+    }
+}
+
+impl Iterator for ExactSpeeds {
+    type Item = i64;
+
+    fn next(&mut self) -> Option<i64> {
+        self.left = self.left.checked_sub(1)?;
+        let away = |speed: i64| Length::integer(speed).minus(self.rpm).map(Length::magnitude).ok();
+        let lower_first = match (self.below, self.above) {
+            (Some(below), Some(above)) => away(below)? <= away(above)?,
+            (below, _) => below.is_some(),
+        };
+        let speed = if lower_first { self.below } else { self.above };
+        if lower_first {
+            self.below = self.below.and_then(|below| below.checked_sub(self.step));
+        } else {
+            self.above = self.above.and_then(|above| above.checked_add(self.step));
+        }
+        self.drop_outside();
+        speed
+    }
+}

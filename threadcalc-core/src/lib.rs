@@ -1,0 +1,53 @@
+#![doc = include_str!("lib.md")]
+#![no_std]
+#![forbid(unsafe_code)]
+#![cfg_attr(
+    not(test),
+    deny(
+        clippy::unwrap_used,
+        clippy::expect_used,
+        clippy::panic,
+        clippy::indexing_slicing,
+        clippy::string_slice,
+        clippy::arithmetic_side_effects,
+        clippy::unreachable
+    )
+)]
+
+#[cfg(test)]
+extern crate std;
+
+mod cycle;
+mod depth;
+mod designation;
+mod drill;
+mod error;
+mod feed;
+mod finding;
+mod length;
+mod limits;
+mod named;
+mod number;
+mod plan;
+mod profile;
+mod series;
+mod text;
+mod thread;
+
+pub use cycle::{CodeText, Cycle, Dialect};
+pub use depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
+pub use drill::{
+    Alternative, Basis, Drill, DrillSet, DrillSets, Tap, TapDrill, TapDrillRequest, WithinLimits, drill_diameter,
+    drills, percent_thread, tap_drill,
+};
+pub use error::{Code, Error, Field};
+pub use feed::{ExactSpeeds, Feed, FeedMode, Unit, exact_speeds, feed, programmed_speed};
+pub use finding::{Finding, FindingId, Findings, NumberKey, Severity};
+pub use length::{Decimal, Length, Ratio, Rounding};
+pub use limits::{Confidence, Limits, Range};
+pub use number::read_number;
+pub use plan::{CardRow, Job, Machine, Plan, SCHEMA, Value, plan};
+pub use profile::Profile;
+pub use series::{Near, NearThreads, choice, is_iso_262, near, standard_threads};
+pub use text::Text;
+pub use thread::{Form, Hand, Series, Side, Thread, ToleranceClass};

@@ -1,0 +1,66 @@
+//! One macro for closed sets of choices, so that a choice has the same number in C and the same
+//! name in JSON, Python and on the command line.
+
+/// Two ASCII names are the same when they differ only in case or in `-` against `_`.
+pub(crate) fn same_name(a: &[u8], b: &[u8]) -> bool {
+    let fold = |byte: &u8| match byte {
+        b'_' => b'-',
+        other => other.to_ascii_lowercase(),
+    };
+    a.len() == b.len() && a.iter().map(fold).eq(b.iter().map(fold))
+}
+
+macro_rules! named {
+    ($(#[$meta:meta])* pub enum $name:ident { $($(#[$variant_meta:meta])* $variant:ident = $number:literal $text:literal),+ $(,)? }) => {
+        $(#[$meta])*
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+        #[repr(u8)]
+        #[non_exhaustive]
+        pub enum $name { $($(#[$variant_meta])* $variant = $number),+ }
+
+        impl $name {
+            /// Every choice, in the order of its number.
+            pub const ALL: &'static [Self] = &[$(Self::$variant),+];
+            /// The names of all choices, for messages.
+            pub const CHOICES: &'static str = concat!("one of" $(, " ", $text)+);
+
+            /// The stable name, the same in every language.
+            #[must_use]
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$variant => $text),+ }
+            }
+
+            /// The stable number, the same in every language; 0 is never used.
+            #[must_use]
+            pub const fn number(self) -> i32 {
+                match self { $(Self::$variant => $number),+ }
+            }
+
+            /// The choice with this number, if there is one.
+            #[must_use]
+            pub const fn from_number(number: i32) -> Option<Self> {
+                match number { $($number => Some(Self::$variant),)+ _ => None }
+            }
+
+            /// The choice with this name; case and `-` against `_` do not matter.
+            #[must_use]
+            pub fn from_name(name: &[u8]) -> Option<Self> {
+                Self::ALL.iter().copied().find(|choice| $crate::named::same_name(choice.name().as_bytes(), name))
+            }
+        }
+
+        impl core::fmt::Display for $name {
+            fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+                f.write_str(self.name())
+            }
+        }
+
+        #[cfg(feature = "serde")]
+        impl serde::Serialize for $name {
+            fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                serializer.serialize_str(self.name())
+            }
+        }
+    };
+}
+pub(crate) use named;

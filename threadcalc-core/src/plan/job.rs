@@ -1,0 +1,293 @@
+//! What a plan is asked for.
+
+use crate::cycle::Dialect;
+use crate::depth::{Hole, TapSetOn};
+use crate::drill::{Basis, DrillSet, DrillSets, Tap};
+use crate::error::{Code, Error, Field};
+use crate::feed::{FeedMode, Unit};
+use crate::length::{Length, MOST_DECIMALS, Ratio};
+use crate::named::same_name;
+use crate::number::read_number;
+use crate::text::Text;
+use crate::thread::Thread;
+
+/// The machine, as far as a plan of this version needs it; speeds in rpm.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[non_exhaustive]
+pub struct Machine {
+    /// Highest spindle speed for tapping.
+    pub highest_rpm: Option<Ratio>,
+    /// Lowest spindle speed for tapping.
+    pub lowest_rpm: Option<Ratio>,
+    /// Step in which the control holds a speed; 1 if not given.
+    pub speed_step: Option<Ratio>,
+}
+
+/// One tapped hole. Fields are named as in JSON and Python; None is "not given".
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[non_exhaustive]
+pub struct Job {
+    /// The thread. Required.
+    pub thread: Option<Thread>,
+    /// Unit of the machine. Required.
+    pub unit: Option<Unit>,
+    /// Feed mode. Required.
+    pub mode: Option<FeedMode>,
+    /// Decimals of the feed word, 0 to 9. Required.
+    pub decimals: Option<u8>,
+    /// Spindle speed asked for. Required.
+    pub rpm: Option<Ratio>,
+    /// Through or blind. Required.
+    pub hole: Option<Hole>,
+    /// Full thread from the face in mm. Required.
+    pub full_thread_depth_mm: Option<Length>,
+    /// Cut or form tap. Required.
+    pub tap: Option<Tap>,
+    /// Threads of the tap's chamfer; 3 (the longest of form C) if not given.
+    pub chamfer_threads: Option<Length>,
+    /// Where the tap's length offset is set; required with a male centre.
+    pub tap_set_on: Option<TapSetOn>,
+    /// Length of the tap's male centre in mm; 0 if not given.
+    pub tap_centre_mm: Option<Length>,
+    /// The drills to choose from.
+    pub drill_sets: DrillSets,
+    /// The drill there is, in mm; instead of `drill_sets` and `percent`.
+    pub drill_mm: Option<Length>,
+    /// Percent of thread wanted.
+    pub percent: Option<Ratio>,
+    /// Basis of the percent.
+    pub basis: Option<Basis>,
+    /// Point angle of the drill in degrees; 118 if not given.
+    pub point_angle_deg: Option<Length>,
+    /// Room below the tap in mm; 3 pitches in a blind hole if not given.
+    pub bottom_clearance_mm: Option<Length>,
+    /// R plane above the face in mm; 5 mm or 0.2 in if not given.
+    pub r_plane_mm: Option<Length>,
+    /// The machine.
+    pub machine: Machine,
+    /// The control's dialect.
+    pub dialect: Option<Dialect>,
+}
+
+/// A value that a door (JSON, Python, command line) hands in for a field of a job.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Value<'a> {
+    /// Text: a name, a designation, or a number as written.
+    Text(&'a [u8]),
+    /// An exact number.
+    Exact(Length),
+    /// A double; it stands for its shortest decimal text.
+    Double(f64),
+    /// Yes or no.
+    Flag(bool),
+    /// Not given.
+    Absent,
+}
+
+/// Every key of a job, dotted for the fields of `machine` and `dialect`.
+const KEYS: [&str; 29] = [
+    "schema",
+    "thread",
+    "unit",
+    "mode",
+    "decimals",
+    "rpm",
+    "hole",
+    "full_thread_depth_mm",
+    "tap",
+    "chamfer_threads",
+    "tap_set_on",
+    "tap_centre_mm",
+    "drill_sets",
+    "drill_mm",
+    "percent",
+    "basis",
+    "point_angle_deg",
+    "bottom_clearance_mm",
+    "r_plane_mm",
+    "machine",
+    "machine.highest_rpm",
+    "machine.lowest_rpm",
+    "machine.speed_step",
+    "dialect",
+    "dialect.name",
+    "dialect.tap_rh",
+    "dialect.tap_lh",
+    "dialect.feed_per_revolution",
+    "dialect.needs_spindle_running",
+];
+
+/// Keys of the contract that this version does not compute with yet.
+const NOT_YET: [&str; 10] = [
+    "surface_speed_m_min",
+    "holder",
+    "over_travel_turns",
+    "underfeed_percent",
+    "coating_um",
+    "cutting_force_n_mm2",
+    "machine.axis_feed_limit_mm_min",
+    "machine.acceleration_rpm_s",
+    "machine.gears",
+    "machine.retract_factor",
+];
+
+impl Job {
+    /// Sets one field by its name: the one place where the doors' names and values are understood.
+    ///
+    /// Fields of the machine and of the dialect are dotted: `machine.speed_step`, `dialect.tap_lh`.
+    /// `drill_sets` takes one set name at a time and adds it, or several separated by blanks.
+    ///
+    /// # Errors
+    /// [`Code::UnknownKey`] with the nearest known key, [`Code::UnsupportedField`], and for the value
+    /// [`Code::UnknownValue`], [`Code::OutOfRange`], or what its reader says.
+    pub fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
+        if value == Value::Absent && KEYS.contains(&key) {
+            return Ok(());
+        }
+        match key {
+            "schema" => check_schema(value)?,
+            "thread" => self.thread = Some(Thread::read(text(value, Field::Thread)?)?),
+            "unit" => self.unit = Some(choice(value, Field::Unit, Unit::from_name, Unit::CHOICES)?),
+            "mode" => self.mode = Some(choice(value, Field::Mode, FeedMode::from_name, FeedMode::CHOICES)?),
+            "decimals" => self.decimals = Some(decimals(value)?),
+            "rpm" => self.rpm = Some(number(value, Field::Rpm)?),
+            "hole" => self.hole = Some(choice(value, Field::Hole, Hole::from_name, Hole::CHOICES)?),
+            "full_thread_depth_mm" => self.full_thread_depth_mm = Some(number(value, Field::FullThreadDepth)?),
+            "tap" => self.tap = Some(choice(value, Field::Tap, Tap::from_name, Tap::CHOICES)?),
+            "chamfer_threads" => self.chamfer_threads = Some(number(value, Field::ChamferThreads)?),
+            "tap_set_on" => {
+                self.tap_set_on = Some(choice(value, Field::TapSetOn, TapSetOn::from_name, TapSetOn::CHOICES)?)
+            }
+            "tap_centre_mm" => self.tap_centre_mm = Some(number(value, Field::TapCentre)?),
+            "drill_sets" => self.add_drill_sets(text(value, Field::DrillSets)?)?,
+            "drill_mm" => self.drill_mm = Some(number(value, Field::Drill)?),
+            "percent" => self.percent = Some(number(value, Field::Percent)?),
+            "basis" => self.basis = Some(choice(value, Field::Basis, Basis::from_name, Basis::CHOICES)?),
+            "point_angle_deg" => self.point_angle_deg = Some(number(value, Field::PointAngle)?),
+            "bottom_clearance_mm" => self.bottom_clearance_mm = Some(number(value, Field::BottomClearance)?),
+            "r_plane_mm" => self.r_plane_mm = Some(number(value, Field::RPlane)?),
+            "machine.highest_rpm" => self.machine.highest_rpm = Some(number(value, Field::MachineHighest)?),
+            "machine.lowest_rpm" => self.machine.lowest_rpm = Some(number(value, Field::MachineLowest)?),
+            "machine.speed_step" => self.machine.speed_step = Some(number(value, Field::MachineStep)?),
+            "dialect" => self.dialect = Some(Dialect::built_in(text(value, Field::Dialect)?)?),
+            _ => return self.set_dialect(key, value),
+        }
+        Ok(())
+    }
+
+    fn set_dialect(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
+        let mut dialect = self.dialect.unwrap_or(Dialect::unset());
+        match key {
+            "dialect.name" => dialect.name = short(text(value, Field::DialectName)?, Field::DialectName)?,
+            "dialect.tap_rh" => dialect.tap_rh = Some(code(value, Field::DialectTapRight)?),
+            "dialect.tap_lh" => dialect.tap_lh = Some(code(value, Field::DialectTapLeft)?),
+            "dialect.feed_per_revolution" => {
+                dialect.feed_per_revolution = Some(code(value, Field::DialectPerRevolution)?)
+            }
+            "dialect.needs_spindle_running" => dialect.needs_spindle_running = flag(value, Field::DialectSpindle)?,
+            _ if NOT_YET.contains(&key) => {
+                return Err(Error::new(Code::UnsupportedField, Field::Key)
+                    .hint_text("part of the contract, not computed with in this version: leave it out"));
+            }
+            _ => return Err(Error::new(Code::UnknownKey, Field::Key).hint_text(nearest_key(key))),
+        }
+        self.dialect = Some(dialect);
+        Ok(())
+    }
+
+    fn add_drill_sets(&mut self, names: &[u8]) -> Result<(), Error> {
+        for name in names.split(|byte| matches!(byte, b' ' | b',')).filter(|name| !name.is_empty()) {
+            let set = DrillSet::from_name(name)
+                .ok_or(Error::new(Code::UnknownValue, Field::DrillSets).hint_text(DrillSet::CHOICES))?;
+            self.drill_sets = self.drill_sets.with(set);
+        }
+        Ok(())
+    }
+}
+
+fn check_schema(value: Value<'_>) -> Result<(), Error> {
+    let given = number(value, Field::Schema)?;
+    if given == Length::integer(super::SCHEMA) {
+        return Ok(());
+    }
+    Err(Error::new(Code::UnknownValue, Field::Schema)
+        .got(given.to_f64())
+        .within(super::SCHEMA as f64, super::SCHEMA as f64))
+}
+
+fn text<'a>(value: Value<'a>, field: Field) -> Result<&'a [u8], Error> {
+    match value {
+        Value::Text(text) => Ok(text),
+        _ => Err(Error::new(Code::UnknownValue, field).hint_text("a text")),
+    }
+}
+
+fn number(value: Value<'_>, field: Field) -> Result<Length, Error> {
+    let read = match value {
+        Value::Exact(number) => Ok(number),
+        Value::Double(double) => Length::from_f64(double),
+        Value::Text(text) => read_number(text),
+        Value::Flag(_) | Value::Absent => Err(Error::new(Code::UnknownValue, field).hint_text("a number")),
+    };
+    read.map_err(|error| error.about(field))
+}
+
+fn flag(value: Value<'_>, field: Field) -> Result<bool, Error> {
+    match value {
+        Value::Flag(flag) => Ok(flag),
+        Value::Text(b"true") => Ok(true),
+        Value::Text(b"false") => Ok(false),
+        _ => Err(Error::new(Code::UnknownValue, field).hint_text("true or false")),
+    }
+}
+
+fn decimals(value: Value<'_>) -> Result<u8, Error> {
+    let given = number(value, Field::Decimals)?;
+    let whole = given.whole().and_then(|whole| u8::try_from(whole).ok()).filter(|whole| *whole <= MOST_DECIMALS);
+    whole.ok_or(Error::new(Code::OutOfRange, Field::Decimals).got(given.to_f64()).within(0.0, f64::from(MOST_DECIMALS)))
+}
+
+fn choice<T>(
+    value: Value<'_>,
+    field: Field,
+    read: impl Fn(&[u8]) -> Option<T>,
+    choices: &'static str,
+) -> Result<T, Error> {
+    let named = match value {
+        Value::Text(text) => read(text),
+        _ => None,
+    };
+    named.ok_or(Error::new(Code::UnknownValue, field).hint_text(choices))
+}
+
+fn short<const N: usize>(text: &[u8], field: Field) -> Result<Text<N>, Error> {
+    let printable = text.iter().all(u8::is_ascii_graphic);
+    let held = core::str::from_utf8(text).ok().filter(|_| printable).and_then(Text::holding);
+    held.ok_or(Error::new(Code::UnknownValue, field).hint_text("a short printable ASCII text without blanks"))
+}
+
+/// A code: one letter and digits, perhaps with a point, `G84`, `G84.2`.
+fn code(value: Value<'_>, field: Field) -> Result<Text<8>, Error> {
+    let written = text(value, field)?;
+    let well_formed = match written {
+        [letter, rest @ ..] => {
+            letter.is_ascii_uppercase() && !rest.is_empty() && rest.iter().all(|b| b.is_ascii_digit() || *b == b'.')
+        }
+        [] => false,
+    };
+    if !well_formed {
+        return Err(Error::new(Code::UnknownValue, field).hint_text("a code such as G84"));
+    }
+    short(written, field)
+}
+
+/// The known key that shares most with the one given: prefix and suffix, in bytes.
+fn nearest_key(key: &str) -> &'static str {
+    let shared = |known: &str| {
+        let front = known.bytes().zip(key.bytes()).take_while(|(a, b)| same_name(&[*a], &[*b])).count();
+        let back = known.bytes().rev().zip(key.bytes().rev()).take_while(|(a, b)| same_name(&[*a], &[*b])).count();
+        let extra = known.len().abs_diff(key.len());
+        front.saturating_add(back).saturating_mul(2).saturating_sub(extra)
+    };
+    KEYS.iter().copied().max_by_key(|known| shared(known)).unwrap_or("")
+}

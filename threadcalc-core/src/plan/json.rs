@@ -1,0 +1,203 @@
+//! A plan as data: exact values as text, derived ones as numbers, what is not given as null.
+
+use serde::ser::{Error as _, Serialize, SerializeStruct, Serializer};
+
+use super::{CardRow, Job, Machine, Plan, SCHEMA};
+use crate::cycle::Cycle;
+use crate::drill::{DrillSet, TapDrill};
+use crate::feed::Feed;
+use crate::limits::Limits;
+use crate::thread::{Thread, ToleranceClass};
+
+/// An iterator as a JSON array.
+struct Array<I>(I);
+
+impl<I: Iterator + Clone> Serialize for Array<I>
+where
+    I::Item: Serialize,
+{
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_seq(self.0.clone())
+    }
+}
+
+/// Anything displayed, as a JSON string.
+struct Shown<T>(T);
+
+impl<T: core::fmt::Display> Serialize for Shown<T> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(&self.0)
+    }
+}
+
+macro_rules! serialize_fields {
+    ($serializer:ident, $name:literal, $($key:literal: $value:expr),+ $(,)?) => {{
+        let mut fields = $serializer.serialize_struct($name, [$($key),+].len())?;
+        $(fields.serialize_field($key, &$value)?;)+
+        fields.end()
+    }};
+}
+
+impl Serialize for ToleranceClass {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(self.as_str())
+    }
+}
+
+impl Serialize for Thread {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serialize_fields!(serializer, "Thread",
+            "designation": Shown(self),
+            "form": self.form(),
+            "series": self.series(),
+            "is_standard": self.is_standard(),
+            "size": self.size(),
+            "nominal_mm": self.nominal_mm(),
+            "major_mm": self.major_mm(),
+            "pitch_mm": self.pitch_mm(),
+            "lead_mm": self.lead_mm(),
+            "starts": self.starts(),
+            "hand": self.hand(),
+            "taper_on_diameter": self.taper_on_diameter(),
+            "side": self.side(),
+            "tolerance_class": self.tolerance_class(),
+        )
+    }
+}
+
+impl Serialize for Limits {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serialize_fields!(serializer, "Limits",
+            "major_mm": self.major_mm,
+            "pitch_diameter_mm": self.pitch_diameter_mm,
+            "minor_mm": self.minor_mm,
+            "native_unit": self.native_unit,
+            "decimals": self.decimals,
+            "source": self.source,
+            "confidence": self.confidence,
+        )
+    }
+}
+
+impl Serialize for Feed {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serialize_fields!(serializer, "Feed",
+            "word": self.word(),
+            "text": self.text(),
+            "value": self.value().map_err(S::Error::custom)?,
+            "exact": self.exact().map_err(S::Error::custom)?,
+            "lead_error": self.lead_error().map_err(S::Error::custom)?,
+        )
+    }
+}
+
+impl Serialize for CardRow {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serialize_fields!(serializer, "CardRow",
+            "rpm": self.rpm,
+            "word": self.feed.word(),
+            "exact": self.exact,
+            "planned": self.planned,
+        )
+    }
+}
+
+impl Serialize for TapDrill {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serialize_fields!(serializer, "TapDrill",
+            "drill": self.chosen.drill,
+            "percent": self.chosen.percent,
+            "basis": self.basis,
+            "within_limits": self.chosen.within_limits,
+            "left_to_limit_mm": self.chosen.left_to_limit_mm,
+            "alternatives": Array(self.alternatives.iter().flatten()),
+        )
+    }
+}
+
+impl Serialize for Machine {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serialize_fields!(serializer, "Machine",
+            "highest_rpm": self.highest_rpm,
+            "lowest_rpm": self.lowest_rpm,
+            "speed_step": self.speed_step,
+        )
+    }
+}
+
+impl Serialize for Job {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serialize_fields!(serializer, "Job",
+            "schema": SCHEMA,
+            "thread": self.thread.map(Shown),
+            "unit": self.unit,
+            "mode": self.mode,
+            "decimals": self.decimals,
+            "rpm": self.rpm,
+            "hole": self.hole,
+            "full_thread_depth_mm": self.full_thread_depth_mm,
+            "tap": self.tap,
+            "chamfer_threads": self.chamfer_threads,
+            "tap_set_on": self.tap_set_on,
+            "tap_centre_mm": self.tap_centre_mm,
+            "drill_sets": Array(DrillSet::ALL.iter().filter(|set| self.drill_sets.holds(**set))),
+            "drill_mm": self.drill_mm,
+            "percent": self.percent,
+            "basis": self.basis,
+            "point_angle_deg": self.point_angle_deg,
+            "bottom_clearance_mm": self.bottom_clearance_mm,
+            "r_plane_mm": self.r_plane_mm,
+            "machine": self.machine,
+            "dialect": self.dialect,
+        )
+    }
+}
+
+impl Serialize for Plan {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let cycle: &Cycle = &self.cycle;
+        let mut fields = serializer.serialize_struct("Plan", 19)?;
+        fields.serialize_field("schema", &SCHEMA)?;
+        fields.serialize_field("thread", &self.thread)?;
+        fields.serialize_field("profile", &self.profile)?;
+        fields.serialize_field("limits", &self.limits)?;
+        fields.serialize_field("drill", &self.drill)?;
+        fields.serialize_field("asked_rpm", &self.asked_rpm)?;
+        fields.serialize_field("programmed_rpm", &self.programmed_rpm)?;
+        fields.serialize_field("feed", &self.feed)?;
+        fields.serialize_field("lead_cut_mm", &self.lead_cut_mm)?;
+        fields.serialize_field("axial_error_mm", &self.axial_error_mm)?;
+        fields.serialize_field("card", &Array(self.card.iter().flatten()))?;
+        fields.serialize_field("depths", &self.depths)?;
+        fields.serialize_field("words", &Words(cycle))?;
+        fields.serialize_field("blocks", &Blocks(cycle))?;
+        fields.serialize_field("restore", &Restore(cycle))?;
+        fields.serialize_field("withheld", &Array(self.withheld.iter().flatten()))?;
+        fields.serialize_field("findings", &self.findings)?;
+        fields.serialize_field("not_checked", &Array(super::text::NOT_CHECKED.iter()))?;
+        fields.serialize_field("job", &self.job)?;
+        fields.end()
+    }
+}
+
+struct Words<'a>(&'a Cycle);
+struct Blocks<'a>(&'a Cycle);
+struct Restore<'a>(&'a Cycle);
+
+impl Serialize for Words<'_> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_seq(self.0.words())
+    }
+}
+
+impl Serialize for Blocks<'_> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_seq(self.0.blocks())
+    }
+}
+
+impl Serialize for Restore<'_> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_seq(self.0.restore())
+    }
+}

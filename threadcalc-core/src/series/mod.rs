@@ -1,0 +1,168 @@
+//! Which diameters and pitches the standards list, and what is near a thread that they do not.
+
+mod asme_b1_1;
+mod iso_261;
+mod near;
+
+pub use near::{Near, NearThreads, near};
+
+use crate::length::Length;
+use crate::thread::{Form, Series, Thread};
+use asme_b1_1::UnifiedSize;
+use iso_261::MetricSize;
+
+/// The constant-pitch series, in the order of the bits of [`UnifiedSize::constant`].
+const CONSTANT_PITCH: [(Series, i64, u16); 8] = [
+    (Series::Un4, 4, asme_b1_1::UN4),
+    (Series::Un6, 6, asme_b1_1::UN6),
+    (Series::Un8, 8, asme_b1_1::UN8),
+    (Series::Un12, 12, asme_b1_1::UN12),
+    (Series::Un16, 16, asme_b1_1::UN16),
+    (Series::Un20, 20, asme_b1_1::UN20),
+    (Series::Un28, 28, asme_b1_1::UN28),
+    (Series::Un32, 32, asme_b1_1::UN32),
+];
+
+/// `value` as a whole count of `1 / parts`, if it is one.
+fn count_of(value: Length, parts: i64) -> Option<i64> {
+    let scaled = value.numerator().checked_mul(parts)?;
+    (scaled.checked_rem(value.denominator())? == 0).then_some(scaled.checked_div(value.denominator())?)
+}
+
+fn metric_size(diameter: Length) -> Option<&'static MetricSize> {
+    let um = count_of(diameter, 1000)?;
+    let place = iso_261::SIZES.binary_search_by(|size| i64::from(size.diameter_um).cmp(&um)).ok()?;
+    iso_261::SIZES.get(place)
+}
+
+fn unified_size(diameter: Length) -> Option<&'static UnifiedSize> {
+    // 1/10000 in is 127/50000 mm.
+    let scaled = diameter.numerator().checked_mul(50_000)?;
+    let part = diameter.denominator().checked_mul(127)?;
+    let e4 = (scaled.checked_rem(part)? == 0).then_some(scaled.checked_div(part)?)?;
+    let place = asme_b1_1::SIZES.binary_search_by(|size| i64::from(size.diameter_e4_in).cmp(&e4)).ok()?;
+    asme_b1_1::SIZES.get(place)
+}
+
+/// Threads per inch in tenths, if they are whole.
+fn tenths_per_inch(pitch: Length) -> Option<i64> {
+    // 25.4 mm / pitch in tenths: 254 / pitch.
+    let top = pitch.denominator().checked_mul(254)?;
+    (top.checked_rem(pitch.numerator())? == 0).then_some(top.checked_div(pitch.numerator())?)
+}
+
+/// The series that lists this diameter with this pitch.
+pub(crate) fn of(form: Form, diameter: Length, pitch: Length) -> Option<Series> {
+    match form {
+        Form::Metric => {
+            let (size, um) = (metric_size(diameter)?, count_of(pitch, 1000)?);
+            if i64::from(size.coarse_um) == um {
+                return Some(Series::Coarse);
+            }
+            size.fine_um.iter().any(|fine| i64::from(*fine) == um).then_some(Series::Fine)
+        }
+        Form::Unified => {
+            Some(unified_size(diameter).and_then(|size| unified_series(size, pitch)).unwrap_or(Series::Uns))
+        }
+    }
+}
+
+fn unified_series(size: &UnifiedSize, pitch: Length) -> Option<Series> {
+    let tenths = tenths_per_inch(pitch)?;
+    let graded = [(size.unc_tenths, Series::Unc), (size.unf_tenths, Series::Unf), (size.unef_tenths, Series::Unef)];
+    if let Some((_, series)) = graded.iter().find(|(listed, _)| i64::from(*listed) == tenths) {
+        return Some(*series);
+    }
+    let listed =
+        |(_, per_inch, bit): &&(Series, i64, u16)| per_inch.checked_mul(10) == Some(tenths) && size.constant & bit != 0;
+    CONSTANT_PITCH.iter().find(listed).map(|(series, _, _)| *series)
+}
+
+/// The pitch that a series has at a diameter.
+pub(crate) fn pitch_of(series: Series, diameter: Length) -> Option<Length> {
+    let graded = |tenths: u16| (tenths != 0).then(|| Length::new(254, i64::from(tenths)).ok()).flatten();
+    match series {
+        Series::Coarse => {
+            let um = metric_size(diameter)?.coarse_um;
+            (um != 0).then(|| Length::parts(u32::from(um), 1000))
+        }
+        Series::Fine | Series::Uns => None,
+        Series::Unc => graded(unified_size(diameter)?.unc_tenths),
+        Series::Unf => graded(unified_size(diameter)?.unf_tenths),
+        Series::Unef => graded(unified_size(diameter)?.unef_tenths),
+        constant => {
+            let (_, per_inch, bit) = CONSTANT_PITCH.iter().find(|(series, _, _)| *series == constant)?;
+            (unified_size(diameter)?.constant & bit != 0)
+                .then(|| Length::new(127, per_inch.checked_mul(5)?).ok())
+                .flatten()
+        }
+    }
+}
+
+/// Whether ISO 262 selects this diameter and pitch for screws, bolts and nuts.
+#[must_use]
+pub fn is_iso_262(thread: &Thread) -> bool {
+    let selected = || {
+        let um = count_of(thread.pitch_mm(), 1000)?;
+        Some(metric_size(thread.nominal_mm())?.iso_262_um.iter().any(|pitch| i64::from(*pitch) == um))
+    };
+    thread.form() == Form::Metric && thread.starts() == 1 && selected().unwrap_or(false)
+}
+
+/// How strongly the standard prefers the diameter: 1 first, 2 second, 3 third choice; None if it
+/// does not list it. Unified: 1 primary, 2 secondary.
+#[must_use]
+pub fn choice(thread: &Thread) -> Option<u8> {
+    match thread.form() {
+        Form::Metric => metric_size(thread.nominal_mm()).map(|size| size.choice),
+        Form::Unified => unified_size(thread.nominal_mm()).map(|size| if size.secondary { 2 } else { 1 }),
+    }
+}
+
+fn metric_pitches(size: &'static MetricSize) -> impl Iterator<Item = Length> + Clone {
+    let coarse = (size.coarse_um != 0).then_some(size.coarse_um);
+    coarse.into_iter().chain(size.fine_um.iter().copied()).map(|um| Length::parts(u32::from(um), 1000))
+}
+
+fn unified_pitches(size: &'static UnifiedSize) -> impl Iterator<Item = Length> + Clone {
+    let graded = [size.unc_tenths, size.unf_tenths, size.unef_tenths].into_iter().filter(|tenths| *tenths != 0);
+    let constant = CONSTANT_PITCH.iter().filter(|(_, _, bit)| size.constant & bit != 0);
+    let constant = constant.filter_map(|(_, per_inch, _)| u16::try_from(per_inch.checked_mul(10)?).ok());
+    graded.chain(constant).filter_map(|tenths| Length::new(254, i64::from(tenths)).ok())
+}
+
+fn metric_diameter(size: &MetricSize) -> Length {
+    Length::parts(size.diameter_um, 1000)
+}
+
+fn unified_diameter(size: &UnifiedSize) -> Length {
+    // At most 60000 * 127: far inside 32 bits.
+    Length::parts(size.diameter_e4_in.saturating_mul(127), 50_000)
+}
+
+/// Every thread of the standard series of the forms supported, right hand, without a class.
+///
+/// `form` or `series` narrow the list; the order is form, diameter, then coarse to fine.
+///
+/// ```
+/// use threadcalc_core::{Form, Series, standard_threads};
+///
+/// let coarse = standard_threads(Some(Form::Metric), Some(Series::Coarse));
+/// assert_eq!(coarse.count(), 40);
+/// ```
+///
+/// # Source
+/// ISO 261:1998 table 2; ASME B1.1-2003 table 1.
+pub fn standard_threads(form: Option<Form>, series: Option<Series>) -> impl Iterator<Item = Thread> {
+    let metric = iso_261::SIZES
+        .iter()
+        .flat_map(|size| metric_pitches(size).map(move |p| (Form::Metric, metric_diameter(size), p)));
+    let unified = asme_b1_1::SIZES
+        .iter()
+        .flat_map(|size| unified_pitches(size).map(move |p| (Form::Unified, unified_diameter(size), p)));
+    metric
+        .chain(unified)
+        .filter(move |(listed, _, _)| form.is_none_or(|form| form == *listed))
+        .filter_map(|(form, diameter, pitch)| Thread::build(form, diameter, pitch, 1).ok())
+        .filter(move |thread| series.is_none() || thread.series() == series)
+}

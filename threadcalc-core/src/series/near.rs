@@ -1,0 +1,119 @@
+//! What a drawing may have meant by a thread that no standard lists.
+
+use core::fmt::Write;
+
+use super::{asme_b1_1, iso_261, metric_diameter, metric_pitches, unified_diameter, unified_pitches};
+use crate::length::Length;
+use crate::named::named;
+use crate::text::Text;
+use crate::thread::{Form, Thread};
+
+named! {
+    /// Why a thread is near another one.
+    pub enum Near {
+        /// The same diameter, another pitch.
+        SameDiameter = 1 "same-diameter",
+        /// The same pitch, another diameter.
+        SamePitch = 2 "same-pitch",
+        /// A pipe thread written with the same figures.
+        SameFigures = 3 "same-figures",
+    }
+}
+
+/// Up to five near threads, nearest first within each reason.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct NearThreads {
+    found: [Option<(Text<24>, Near)>; 5],
+}
+
+impl NearThreads {
+    /// The designations with the reason each is near.
+    pub fn iter(&self) -> impl Iterator<Item = (&str, Near)> {
+        self.found.iter().flatten().map(|(text, reason)| (text.as_str(), *reason))
+    }
+
+    fn push(&mut self, text: Text<24>, reason: Near) {
+        if let Some(free) = self.found.iter_mut().find(|slot| slot.is_none()) {
+            *free = Some((text, reason));
+        }
+    }
+
+    fn push_thread(&mut self, thread: Option<Thread>, reason: Near) {
+        let mut text = Text::new();
+        if let Some(thread) = thread {
+            if write!(text, "{thread}").is_ok() {
+                self.push(text, reason);
+            }
+        }
+    }
+}
+
+/// Pipe threads that share their figures with a special Unified thread: nominal pipe size in
+/// sixteenths, threads per inch in tenths, the designation. ASME B1.20.1; ISO 228-1.
+const PIPE_FIGURES: [(i64, i64, &str); 18] = [
+    (1, 270, "1/16-27 NPT"),
+    (2, 270, "1/8-27 NPT"),
+    (4, 180, "1/4-18 NPT"),
+    (6, 180, "3/8-18 NPT"),
+    (8, 140, "1/2-14 NPT"),
+    (12, 140, "3/4-14 NPT"),
+    (16, 115, "1-11.5 NPT"),
+    (20, 115, "1 1/4-11.5 NPT"),
+    (24, 115, "1 1/2-11.5 NPT"),
+    (32, 115, "2-11.5 NPT"),
+    (2, 280, "G 1/8"),
+    (4, 190, "G 1/4"),
+    (6, 190, "G 3/8"),
+    (8, 140, "G 1/2"),
+    (10, 140, "G 5/8"),
+    (12, 140, "G 3/4"),
+    (16, 110, "G 1"),
+    (20, 110, "G 1 1/4"),
+];
+
+/// The standard threads nearest to `thread`: same diameter first, then same pitch, then pipe
+/// threads of the same figures. Never made of `thread` itself.
+#[must_use]
+pub fn near(thread: &Thread) -> NearThreads {
+    let mut found = NearThreads::default();
+    match thread.form() {
+        Form::Metric => {
+            let sizes = || iso_261::SIZES.iter().map(|size| (metric_diameter(size), size));
+            search(&mut found, thread, sizes().flat_map(|(d, size)| metric_pitches(size).map(move |p| (d, p))));
+        }
+        Form::Unified => {
+            let sizes = || asme_b1_1::SIZES.iter().map(|size| (unified_diameter(size), size));
+            search(&mut found, thread, sizes().flat_map(|(d, size)| unified_pitches(size).map(move |p| (d, p))));
+            for text in pipe_figures(thread) {
+                found.push(text, Near::SameFigures);
+            }
+        }
+    }
+    found
+}
+
+fn pipe_figures(thread: &Thread) -> impl Iterator<Item = Text<24>> {
+    let sixteenths = thread.nominal_mm().over(Length::new(127, 80).unwrap_or(Length::ONE)).ok().and_then(Length::whole);
+    let tenths = super::tenths_per_inch(thread.pitch_mm());
+    let same = move |(size, per_inch, _): &&(i64, i64, &str)| Some(*size) == sixteenths && Some(*per_inch) == tenths;
+    PIPE_FIGURES.iter().filter(same).filter_map(|(_, _, text)| Text::holding(text))
+}
+
+/// The two nearest of the same diameter, then the nearest below and above of the same pitch.
+fn search(found: &mut NearThreads, thread: &Thread, listed: impl Iterator<Item = (Length, Length)> + Clone) {
+    let (diameter, pitch) = (thread.nominal_mm(), thread.pitch_mm());
+    let build = |(diameter, pitch)| Thread::build(thread.form(), diameter, pitch, 1).ok();
+    let away = |a: Length, b: Length| a.minus(b).map_or(Length::integer(i64::MAX), Length::magnitude);
+
+    let same_diameter = listed.clone().filter(|(d, p)| *d == diameter && *p != pitch);
+    let first = same_diameter.clone().min_by_key(|(_, p)| away(*p, pitch));
+    let second = same_diameter.filter(|row| Some(*row) != first).min_by_key(|(_, p)| away(*p, pitch));
+    found.push_thread(first.and_then(build), Near::SameDiameter);
+    found.push_thread(second.and_then(build), Near::SameDiameter);
+
+    let same_pitch = listed.filter(|(d, p)| *p == pitch && *d != diameter);
+    let below = same_pitch.clone().filter(|(d, _)| *d < diameter).max_by_key(|(d, _)| *d);
+    let above = same_pitch.filter(|(d, _)| *d > diameter).min_by_key(|(d, _)| *d);
+    found.push_thread(below.and_then(build), Near::SamePitch);
+    found.push_thread(above.and_then(build), Near::SamePitch);
+}

@@ -1,0 +1,145 @@
+//! Short texts without a heap, and numbers as text without a locale.
+
+use core::fmt;
+
+/// A short ASCII or UTF-8 text held inline; what does not fit is an error, never a silent cut.
+#[derive(Clone, Copy)]
+pub struct Text<const N: usize> {
+    bytes: [u8; N],
+    length: u8,
+}
+
+impl<const N: usize> Text<N> {
+    /// The empty text.
+    #[must_use]
+    pub const fn new() -> Self {
+        Self { bytes: [0; N], length: 0 }
+    }
+
+    /// The text, whole.
+    #[must_use]
+    pub fn as_str(&self) -> &str {
+        self.bytes.get(..usize::from(self.length)).and_then(|bytes| core::str::from_utf8(bytes).ok()).unwrap_or("")
+    }
+
+    /// True if there is no text.
+    #[must_use]
+    pub const fn is_empty(&self) -> bool {
+        self.length == 0
+    }
+
+    /// Adds `more`, or leaves the text as it is and returns false if it would not fit.
+    #[must_use]
+    pub fn push(&mut self, more: &str) -> bool {
+        let start = usize::from(self.length);
+        let Some(end) = start.checked_add(more.len()) else { return false };
+        let (Ok(length), Some(room)) = (u8::try_from(end), self.bytes.get_mut(start..end)) else { return false };
+        room.copy_from_slice(more.as_bytes());
+        self.length = length;
+        true
+    }
+
+    /// A letter with ASCII digits behind it, cut to the room there is: words of a program.
+    pub(crate) fn with_letter(letter: u8, number: &[u8]) -> Self {
+        let mut bytes = [0; N];
+        let mut length = 0_u8;
+        for (place, byte) in bytes.iter_mut().zip(core::iter::once(&letter).chain(number)) {
+            *place = *byte;
+            length = length.saturating_add(1);
+        }
+        Self { bytes, length }
+    }
+
+    /// A text that holds `text`, if it fits.
+    #[must_use]
+    pub fn holding(text: &str) -> Option<Self> {
+        let mut held = Self::new();
+        held.push(text).then_some(held)
+    }
+}
+
+impl<const N: usize> Default for Text<N> {
+    fn default() -> Self {
+        Self::new()
+    }
+}
+
+impl<const N: usize> PartialEq for Text<N> {
+    fn eq(&self, other: &Self) -> bool {
+        self.as_str() == other.as_str()
+    }
+}
+
+impl<const N: usize> Eq for Text<N> {}
+
+impl<const N: usize> core::hash::Hash for Text<N> {
+    fn hash<H: core::hash::Hasher>(&self, state: &mut H) {
+        self.as_str().hash(state);
+    }
+}
+
+impl<const N: usize> fmt::Debug for Text<N> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        fmt::Debug::fmt(self.as_str(), f)
+    }
+}
+
+impl<const N: usize> fmt::Display for Text<N> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.as_str())
+    }
+}
+
+impl<const N: usize> fmt::Write for Text<N> {
+    fn write_str(&mut self, text: &str) -> fmt::Result {
+        if self.push(text) { Ok(()) } else { Err(fmt::Error) }
+    }
+}
+
+#[cfg(feature = "serde")]
+impl<const N: usize> serde::Serialize for Text<N> {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(self.as_str())
+    }
+}
+
+/// Writes the shortest text that reads back as `value`; whole numbers without `.0`.
+///
+/// Core's own float formatting is not used: it can link a panic.
+pub(crate) fn write_f64(out: &mut dyn fmt::Write, value: f64) -> fmt::Result {
+    if value.is_nan() {
+        return out.write_str("NaN");
+    }
+    let mut buffer = ryu::Buffer::new();
+    let text = buffer.format(value);
+    out.write_str(text.strip_suffix(".0").unwrap_or(text))
+}
+
+/// Digits of `magnitude` with a point before the last `decimals`, into the end of `buffer`.
+///
+/// At least one digit stands before the point. Returns where the text starts.
+pub(crate) fn digits(buffer: &mut [u8; 32], mut magnitude: u64, decimals: u8, point: bool) -> usize {
+    let mut start = buffer.len();
+    let mut put = |byte: u8| {
+        start = start.saturating_sub(1);
+        if let Some(place) = buffer.get_mut(start) {
+            *place = byte;
+        }
+    };
+    let digit = |n: u64| b'0'.wrapping_add((n % 10) as u8);
+    for _ in 0..decimals {
+        put(digit(magnitude));
+        magnitude /= 10;
+    }
+    if point {
+        put(b'.');
+    }
+    loop {
+        put(digit(magnitude));
+        magnitude /= 10;
+        if magnitude == 0 {
+            break;
+        }
+    }
+    start
+}

@@ -1,0 +1,441 @@
+//! What a thread is: form, size, pitch, starts, hand, class and side.
+
+use core::hash::{Hash, Hasher};
+
+use crate::error::{Code, Error, Field};
+use crate::finding::{Finding, FindingId, Findings};
+use crate::length::Length;
+use crate::named::named;
+use crate::series;
+use crate::text::Text;
+
+named! {
+    /// The profile of a thread.
+    pub enum Form {
+        /// ISO 68-1 metric thread, M.
+        Metric = 1 "metric",
+        /// ASME B1.1 Unified inch thread, UN.
+        Unified = 2 "unified",
+    }
+}
+
+named! {
+    /// The direction of the helix.
+    pub enum Hand {
+        /// Advances when turned clockwise.
+        Right = 1 "right",
+        /// Advances when turned anticlockwise.
+        Left = 2 "left",
+    }
+}
+
+named! {
+    /// The side of a fit.
+    pub enum Side {
+        /// A tapped hole or a nut.
+        Internal = 1 "internal",
+        /// A screw.
+        External = 2 "external",
+    }
+}
+
+named! {
+    /// The standard's token for a row of diameters and pitches.
+    pub enum Series {
+        /// ISO 261 coarse pitch.
+        Coarse = 1 "coarse",
+        /// ISO 261 fine pitch.
+        Fine = 2 "fine",
+        /// Unified coarse.
+        Unc = 3 "UNC",
+        /// Unified fine.
+        Unf = 4 "UNF",
+        /// Unified extra fine.
+        Unef = 5 "UNEF",
+        /// Unified constant pitch, 4 threads per inch.
+        Un4 = 6 "4-UN",
+        /// Unified constant pitch, 6 threads per inch.
+        Un6 = 7 "6-UN",
+        /// Unified constant pitch, 8 threads per inch.
+        Un8 = 8 "8-UN",
+        /// Unified constant pitch, 12 threads per inch.
+        Un12 = 9 "12-UN",
+        /// Unified constant pitch, 16 threads per inch.
+        Un16 = 10 "16-UN",
+        /// Unified constant pitch, 20 threads per inch.
+        Un20 = 11 "20-UN",
+        /// Unified constant pitch, 28 threads per inch.
+        Un28 = 12 "28-UN",
+        /// Unified constant pitch, 32 threads per inch.
+        Un32 = 13 "32-UN",
+        /// Unified special: a diameter-pitch combination outside the standard series.
+        Uns = 14 "UNS",
+    }
+}
+
+impl Series {
+    /// The token as it stands in a designation: the constant-pitch series are written `UN`.
+    #[must_use]
+    pub const fn token(self) -> &'static str {
+        match self {
+            Self::Coarse | Self::Fine => "",
+            Self::Unc => "UNC",
+            Self::Unf => "UNF",
+            Self::Unef => "UNEF",
+            Self::Uns => "UNS",
+            _ => "UN",
+        }
+    }
+}
+
+/// A tolerance class as written, `6H`, `5g6g`, `2B`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct ToleranceClass {
+    text: Text<4>,
+    side: Side,
+}
+
+impl ToleranceClass {
+    /// A class that exists for this form.
+    ///
+    /// # Errors
+    /// [`Code::UnknownClass`] with the classes that do exist.
+    ///
+    /// # Source
+    /// ISO 965-1:2013 clause 5 (grades 3 to 9, positions e to h, G and H); ASME B1.1-2003 clause 5.
+    pub fn new(form: Form, text: &[u8]) -> Result<Self, Error> {
+        let (side, hint) = match form {
+            Form::Metric => (metric_class_side(text), METRIC_CLASSES),
+            Form::Unified => (unified_class_side(text), UNIFIED_CLASSES),
+        };
+        let written = core::str::from_utf8(text).ok().and_then(|text| {
+            let mut held = Text::<4>::new();
+            for character in text.chars() {
+                let upper = if form == Form::Unified { character.to_ascii_uppercase() } else { character };
+                let mut utf8 = [0; 4];
+                if !held.push(upper.encode_utf8(&mut utf8)) {
+                    return None;
+                }
+            }
+            Some(held)
+        });
+        match (side, written) {
+            (Some(side), Some(text)) => Ok(Self { text, side }),
+            _ => Err(Error::new(Code::UnknownClass, Field::ToleranceClass).hint_text(hint)),
+        }
+    }
+
+    /// The class as text.
+    #[must_use]
+    pub fn as_str(&self) -> &str {
+        self.text.as_str()
+    }
+
+    /// The side that the class belongs to.
+    #[must_use]
+    pub const fn side(&self) -> Side {
+        self.side
+    }
+}
+
+const METRIC_CLASSES: &str = "internal 4H to 8H or 4G to 8G, external 3h to 9h with e f g h, such as 6H or 5g6g";
+const UNIFIED_CLASSES: &str = "internal 1B 2B 3B, external 1A 2A 3A";
+
+fn metric_class_side(text: &[u8]) -> Option<Side> {
+    let part = |part: &[u8]| match part {
+        [b'4'..=b'8', b'G' | b'H'] => Some(Side::Internal),
+        [b'3'..=b'9', b'e' | b'f' | b'g' | b'h'] => Some(Side::External),
+        _ => None,
+    };
+    if text.len() <= 2 {
+        return part(text);
+    }
+    let (pitch, crest) = text.split_at_checked(2)?;
+    let side = part(pitch)?;
+    // The crest diameter of an external thread has grades 4, 6 and 8 only (ISO 965-1 clause 5).
+    let crest_grade_exists = side == Side::Internal || matches!(crest.first(), Some(b'4' | b'6' | b'8'));
+    (part(crest) == Some(side) && crest_grade_exists).then_some(side)
+}
+
+fn unified_class_side(text: &[u8]) -> Option<Side> {
+    match text {
+        [b'1'..=b'3', b'A' | b'a'] => Some(Side::External),
+        [b'1'..=b'3', b'B' | b'b'] => Some(Side::Internal),
+        _ => None,
+    }
+}
+
+/// A screw thread. `Copy`, immutable; equality and hash are on values.
+///
+/// ```
+/// use threadcalc_core::Thread;
+///
+/// let thread = Thread::read(b"1/4-20 UNC-2B")?;
+/// assert_eq!(thread.lead_mm().to_string(), "1.27");
+/// assert_eq!(thread, Thread::read(b".250-20 unc 2B")?);
+/// # Ok::<(), threadcalc_core::Error>(())
+/// ```
+#[derive(Clone, Copy, Debug)]
+pub struct Thread {
+    form: Form,
+    hand: Hand,
+    side: Option<Side>,
+    series: Option<Series>,
+    starts: u8,
+    nominal: Length,
+    pitch: Length,
+    lead: Length,
+    class: Option<ToleranceClass>,
+}
+
+/// The most starts that are read.
+pub(crate) const MOST_STARTS: i64 = 12;
+/// The largest nominal diameter, in millimetres: beyond any standard of screw threads.
+pub(crate) const LARGEST_DIAMETER_MM: i64 = 2000;
+
+impl Thread {
+    /// Reads one designation; see `designation` for the forms. Offsets in errors are bytes.
+    ///
+    /// # Errors
+    /// Every code of the designation reader: [`Code::Empty`], [`Code::Unreadable`], [`Code::TooLong`],
+    /// [`Code::SeriesMismatch`], [`Code::UnknownClass`], [`Code::Fit`], [`Code::UnsupportedForm`],
+    /// [`Code::OutOfRange`], [`Code::NotExact`], [`Code::Overflow`].
+    pub fn read(text: &[u8]) -> Result<Self, Error> {
+        crate::designation::read(text)
+    }
+
+    /// An ISO metric thread, right hand, single start, from its diameter and pitch in millimetres.
+    ///
+    /// # Errors
+    /// [`Code::OutOfRange`] if diameter and pitch make no thread.
+    pub fn metric(diameter_mm: Length, pitch_mm: Length) -> Result<Self, Error> {
+        Self::build(Form::Metric, diameter_mm, pitch_mm, 1)
+    }
+
+    /// A Unified thread, right hand, single start, from its diameter in inches and threads per inch.
+    ///
+    /// # Errors
+    /// [`Code::OutOfRange`] if diameter and pitch make no thread.
+    pub fn unified(diameter_in: Length, threads_per_inch: Length) -> Result<Self, Error> {
+        if !threads_per_inch.is_positive() {
+            return Err(Error::new(Code::OutOfRange, Field::ThreadsPerInch)
+                .got(threads_per_inch.to_f64())
+                .hint_text("threads per inch above 0"));
+        }
+        let pitch = Length::INCH.over(threads_per_inch)?;
+        Self::build(Form::Unified, diameter_in.times(Length::INCH)?, pitch, 1)
+    }
+
+    pub(crate) fn build(form: Form, nominal: Length, pitch: Length, starts: u8) -> Result<Self, Error> {
+        let largest = Length::integer(LARGEST_DIAMETER_MM);
+        if !nominal.is_positive() || nominal > largest {
+            return Err(Error::new(Code::OutOfRange, Field::Diameter)
+                .got(nominal.to_f64())
+                .within(0.0, largest.to_f64())
+                .hint_text("the diameter in mm, above 0"));
+        }
+        // Beyond 5/8 of the diameter the basic profile has hardly a core left to call a thread.
+        let coarsest = nominal.times(Length::parts(5, 8))?;
+        if !pitch.is_positive() || pitch > coarsest {
+            return Err(Error::new(Code::OutOfRange, Field::Pitch)
+                .got(pitch.to_f64())
+                .within(0.0, coarsest.to_f64())
+                .hint_text("the pitch in mm, above 0 and at most 5/8 of the diameter"));
+        }
+        let lead = pitch.times(Length::integer(i64::from(starts)))?;
+        let series = series::of(form, nominal, pitch);
+        Ok(Self { form, hand: Hand::Right, side: None, series, starts, nominal, pitch, lead, class: None })
+    }
+
+    /// A thread from its parts, as the C structure holds them; `class` may be empty.
+    ///
+    /// # Errors
+    /// [`Code::OutOfRange`] for a size, pitch or number of starts that makes no thread,
+    /// [`Code::UnknownClass`], [`Code::Contradiction`] if class and side disagree.
+    pub fn from_parts(
+        form: Form,
+        nominal_mm: Length,
+        pitch_mm: Length,
+        starts: i64,
+        hand: Hand,
+        side: Option<Side>,
+        class: &[u8],
+    ) -> Result<Self, Error> {
+        let thread = Self::build(form, nominal_mm, pitch_mm, 1)?.with_starts(starts)?.with_hand(hand);
+        let thread = if class.is_empty() { thread } else { thread.with_class(class)? };
+        side.map_or(Ok(thread), |side| thread.with_side(side))
+    }
+
+    /// The same thread with this tolerance class, and the side that follows from it.
+    ///
+    /// # Errors
+    /// [`Code::UnknownClass`]; [`Code::Contradiction`] if the side was set to the other one.
+    pub fn with_class(self, text: &[u8]) -> Result<Self, Error> {
+        let class = ToleranceClass::new(self.form, text)?;
+        if self.side.is_some_and(|side| side != class.side && self.class.is_none()) {
+            return Err(Error::new(Code::Contradiction, Field::ToleranceClass)
+                .hint_text("the class belongs to the other side of the fit"));
+        }
+        Ok(Self { class: Some(class), side: Some(class.side), ..self })
+    }
+
+    /// The same thread on this side of the fit.
+    ///
+    /// # Errors
+    /// [`Code::Contradiction`] if the tolerance class belongs to the other side.
+    pub fn with_side(self, side: Side) -> Result<Self, Error> {
+        match self.class {
+            Some(class) if class.side != side => Err(Error::new(Code::Contradiction, Field::Side)
+                .hint_text("the tolerance class belongs to the other side of the fit")),
+            _ => Ok(Self { side: Some(side), ..self }),
+        }
+    }
+
+    /// The same thread with this hand.
+    #[must_use]
+    pub const fn with_hand(self, hand: Hand) -> Self {
+        Self { hand, ..self }
+    }
+
+    /// The same thread with this number of starts.
+    ///
+    /// # Errors
+    /// [`Code::OutOfRange`] outside 1 to 12.
+    pub fn with_starts(self, starts: i64) -> Result<Self, Error> {
+        let count = u8::try_from(starts)
+            .ok()
+            .filter(|_| (1..=MOST_STARTS).contains(&starts))
+            .ok_or(Error::new(Code::OutOfRange, Field::Starts).got(starts as f64).within(1.0, MOST_STARTS as f64))?;
+        let lead = self.pitch.times(Length::integer(starts))?;
+        Ok(Self { starts: count, lead, ..self })
+    }
+
+    /// The profile.
+    #[must_use]
+    pub const fn form(&self) -> Form {
+        self.form
+    }
+
+    /// The standard's series, `None` for a metric special.
+    #[must_use]
+    pub const fn series(&self) -> Option<Series> {
+        self.series
+    }
+
+    /// True if the standard lists this diameter with this pitch, single start.
+    #[must_use]
+    pub fn is_standard(&self) -> bool {
+        self.starts == 1 && self.series.is_some_and(|series| series != Series::Uns)
+    }
+
+    /// The text that names the size: `10`, `1/2`, `No. 10`, `1 1/4`, `0.300`.
+    #[must_use]
+    pub fn size(&self) -> Text<16> {
+        crate::designation::size_text(self)
+    }
+
+    /// The diameter that names the thread, in millimetres, exact.
+    #[must_use]
+    pub const fn nominal_mm(&self) -> Length {
+        self.nominal
+    }
+
+    /// Basic major diameter in millimetres, exact.
+    #[must_use]
+    pub const fn major_mm(&self) -> Length {
+        self.nominal
+    }
+
+    /// Distance between neighbouring threads in millimetres, exact.
+    #[must_use]
+    pub const fn pitch_mm(&self) -> Length {
+        self.pitch
+    }
+
+    /// Advance in one turn in millimetres, exact: pitch × starts.
+    #[must_use]
+    pub const fn lead_mm(&self) -> Length {
+        self.lead
+    }
+
+    /// Number of starts.
+    #[must_use]
+    pub const fn starts(&self) -> u8 {
+        self.starts
+    }
+
+    /// Right or left.
+    #[must_use]
+    pub const fn hand(&self) -> Hand {
+        self.hand
+    }
+
+    /// Taper on the diameter: 0 for the straight threads.
+    #[must_use]
+    pub const fn taper_on_diameter(&self) -> Length {
+        Length::ZERO
+    }
+
+    /// Internal or external, where class or caller says so.
+    #[must_use]
+    pub const fn side(&self) -> Option<Side> {
+        self.side
+    }
+
+    /// The tolerance class as written.
+    #[must_use]
+    pub const fn tolerance_class(&self) -> Option<ToleranceClass> {
+        self.class
+    }
+
+    /// Threads per inch for Unified threads, exact; `None` for metric ones.
+    #[must_use]
+    pub fn threads_per_inch(&self) -> Option<Length> {
+        (self.form == Form::Unified).then(|| Length::INCH.over(self.pitch).ok()).flatten()
+    }
+}
+
+impl PartialEq for Thread {
+    fn eq(&self, other: &Self) -> bool {
+        (self.form, self.hand, self.side, self.starts) == (other.form, other.hand, other.side, other.starts)
+            && (self.nominal, self.pitch, self.class) == (other.nominal, other.pitch, other.class)
+    }
+}
+
+impl Eq for Thread {}
+
+impl Hash for Thread {
+    fn hash<H: Hasher>(&self, state: &mut H) {
+        (self.form, self.hand, self.side, self.starts).hash(state);
+        (self.nominal, self.pitch, self.class).hash(state);
+    }
+}
+
+impl Thread {
+    /// What is doubtful about the thread as read: a special with its near standard threads.
+    ///
+    /// ```
+    /// use threadcalc_core::Thread;
+    ///
+    /// let findings = Thread::read(b"1/4-18")?.findings();
+    /// let near = findings.iter().next().map(|f| f.suggestion().contains("1/4-18 NPT"));
+    /// assert_eq!(near, Some(true));
+    /// # Ok::<(), threadcalc_core::Error>(())
+    /// ```
+    #[must_use]
+    pub fn findings(&self) -> Findings<1> {
+        let mut findings = Findings::new();
+        if self.series.is_none_or(|series| series == Series::Uns) {
+            let mut finding = Finding::new(FindingId::NotStandard).with_evidence("thread");
+            for (place, (text, reason)) in series::near(self).iter().enumerate() {
+                finding = finding.with_suggestion(if place > 0 { ", " } else { "" }).with_suggestion(text);
+                finding = finding.with_suggestion(match reason {
+                    series::Near::SameFigures => " (pipe)",
+                    _ => "",
+                });
+            }
+            findings.push(finding);
+        }
+        findings
+    }
+}
