@@ -1,91 +1,81 @@
-//! Scratch.
-use threadcalc_core::*;
-fn main() {
-    for s in [
-        "M8",
-        "m 8 x 1,25-6h",
-        "M8x1.25-6H",
-        "M10x1-6H-LH",
-        "M16xPh3P1.5-6H-LH",
-        "#10-32",
-        "1-8",
-        "1-64",
-        "1-1/4-7 UNC-2B",
-        "2-4 1/2 UNC",
-        ".250-20 unc 2b",
-        "1 1/8-8 UN-2B",
-        "1/4-20 UNF",
-        "1/4-18",
-        "M10x1.1",
-        "3/4-.0625P-.1875L(3 STARTS) UN-2A",
-        "G1/2",
-        "M8x1.25-6H/6g",
-        "",
-        "M8x1.25 garbage",
-        "1/4-20 TPI",
-        "M13",
-        "No. 10-24 UNC-2B-LH",
-        "1/4\"-20",
-        "0.3-24",
-        "1.000-64",
-        "2-64",
-        "6-32",
-        "5-40",
-        "1/8-40",
-        "M8\u{d7}1",
-        "1/4-24 UNS",
-    ] {
-        match Thread::read(s.as_bytes()) {
-            Ok(t) => {
-                println!(
-                    "{s:?} -> {t} size {} series {:?} major {} pitch {} lead {} ",
-                    t.size(),
-                    t.series(),
-                    t.major_mm(),
-                    t.pitch_mm(),
-                    t.lead_mm()
-                );
-                for f in t.findings().iter() {
-                    println!("   {f}");
-                }
-                if let Ok(l) = t.limits() {
-                    println!("   {:?}", l.minor_mm);
-                }
-                let back = Thread::read(t.to_string().as_bytes());
-                if back != Ok(t) {
-                    println!("   BACK {back:?}");
-                }
-            }
-            Err(e) => println!("{s:?} ERR {} {e}", e.code().name()),
+//! Plans one tapped hole and prints the plan.
+//!
+//! Without arguments: a clamp-bar hole in the eight-valve body of the demo shop, which makes
+//! irrigation manifolds. With arguments: a hole of your own,
+//!
+//! ```text
+//! cargo run --example tap_hole -- "7/16-14 UNC-2B" --rpm 650 --unit mm --mode per-minute \
+//!     --decimals 3 --hole blind --depth-mm 20 --tap cut --dialect rs274ngc
+//! ```
+//!
+//! Every field of a job is an option of the same name: `--drill-mm 9.3`, `--machine.speed-step 10`.
+
+use std::process::ExitCode;
+
+use threadcalc_core::{Error, Job, Value, plan};
+
+const DEMO: [&str; 17] = [
+    "7/16-14 UNC-2B",
+    "--rpm",
+    "650",
+    "--unit",
+    "mm",
+    "--mode",
+    "per-minute",
+    "--decimals",
+    "3",
+    "--hole",
+    "blind",
+    "--depth-mm",
+    "20",
+    "--tap",
+    "cut",
+    "--dialect",
+    "rs274ngc",
+];
+
+fn main() -> ExitCode {
+    let mut arguments: Vec<String> = std::env::args().skip(1).collect();
+    if arguments.is_empty() {
+        arguments = DEMO.map(String::from).to_vec();
+    }
+    match job(&arguments).and_then(|job| plan(&job).map_err(|error| error.to_string())) {
+        Ok(plan) => {
+            print!("{plan}");
+            ExitCode::SUCCESS
+        }
+        Err(message) => {
+            eprintln!("{message}");
+            ExitCode::from(2)
         }
     }
-    let mut n = 0;
-    for t in standard_threads(None, None) {
-        n += 1;
-        if Thread::read(t.to_string().as_bytes()) != Ok(t) {
-            println!("bad {t}");
-        }
-        if !t.is_standard() {
-            println!("ns {t}");
-        }
-    }
-    println!("{n}");
-    println!("{}", drills(DrillSets::ALL).count());
-    println!("{} {}", core::mem::size_of::<Plan>(), core::mem::size_of::<Job>());
+}
+
+/// The designation and `--name value` pairs as a job; names every option that is missing.
+fn job(arguments: &[String]) -> Result<Job, String> {
     let mut job = Job::default();
-    for (k, v) in [
-        ("thread", "7/16-14 UNC-2B"),
-        ("rpm", "650"),
-        ("unit", "mm"),
-        ("mode", "per-minute"),
-        ("decimals", "3"),
-        ("hole", "blind"),
-        ("full_thread_depth_mm", "20"),
-        ("tap", "cut"),
-        ("dialect", "rs274ngc"),
-    ] {
-        job.set(k, Value::Text(v.as_bytes())).unwrap();
+    let mut rest = arguments.iter();
+    while let Some(argument) = rest.next() {
+        let Some(name) = argument.strip_prefix("--") else {
+            job.set("thread", Value::Text(argument.as_bytes())).map_err(|error| error.to_string())?;
+            continue;
+        };
+        let value = rest.next().ok_or(format!("--{name}: a value is missing behind it"))?;
+        let key = match name {
+            "depth-mm" => String::from("full_thread_depth_mm"),
+            _ => name.replace('-', "_"),
+        };
+        job.set(&key, Value::Text(value.as_bytes())).map_err(|error| format!("--{name} {value}: {error}"))?;
     }
-    let p = plan(&job).unwrap();
-    println!("{p:#?}");
+    let missing: Vec<String> = job.missing().map(|error| asked_for(&error)).collect();
+    if missing.is_empty() { Ok(job) } else { Err(missing.join("\n")) }
+}
+
+fn asked_for(error: &Error) -> String {
+    let option = match error.field().name() {
+        "thread" => String::from("the thread"),
+        "full_thread_depth_mm" => String::from("--depth-mm"),
+        name => format!("--{}", name.replace('_', "-")),
+    };
+    format!("{option} is missing: {}", error.hint())
 }

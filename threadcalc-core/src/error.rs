@@ -408,12 +408,14 @@ impl fmt::Display for Error {
             (false, false) => {
                 f.write_str(", expected ")?;
                 write_f64(f, self.low)?;
-                f.write_str(" to ")?;
-                write_f64(f, self.high)?;
+                if self.low < self.high {
+                    f.write_str(" to ")?;
+                    write_f64(f, self.high)?;
+                }
             }
         }
         if !self.hint.is_empty() {
-            f.write_str("; ")?;
+            f.write_str(if self.code == Code::UnknownKey { "; the nearest known key is " } else { "; " })?;
             f.write_str(self.hint)?;
         }
         Ok(())

@@ -22,7 +22,7 @@ macro_rules! named {
             /// Every choice, in the order of its number.
             pub const ALL: &'static [Self] = &[$(Self::$variant),+];
             /// The names of all choices, for messages.
-            pub const CHOICES: &'static str = concat!("one of" $(, " ", $text)+);
+            pub const CHOICES: &'static str = concat!("one of:" $(, " ", $text)+);
 
             /// The stable name, the same in every language.
             #[must_use]

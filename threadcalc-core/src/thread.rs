@@ -279,6 +279,11 @@ impl Thread {
         Ok(Self { class: Some(class), side: Some(class.side), ..self })
     }
 
+    /// The same thread without class and side, as a tap's shank names it.
+    pub(crate) const fn without_class(self) -> Self {
+        Self { class: None, side: None, ..self }
+    }
+
     /// The same thread on this side of the fit.
     ///
     /// # Errors

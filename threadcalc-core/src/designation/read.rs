@@ -383,22 +383,30 @@ fn check_series(thread: &Thread, named: NamedSeries, place: usize) -> Result<(),
         .at_byte(place)
         .got(per_inch(thread.pitch_mm()))
         .within(listed, listed)
-        .hint_text(mismatch_hint(&named, actual)))
+        .hint_text(mismatch_hint(actual, !listed.is_nan())))
 }
 
-/// Both readings: what the pitch as written is, and what the series that is named would be.
-const fn mismatch_hint(named: &NamedSeries, actual: Series) -> &'static str {
-    match (actual, named) {
-        (Series::Unc, _) => "with the pitch as written this is UNC; with the series as written the pitch is another",
-        (Series::Unf, _) => "with the pitch as written this is UNF; with the series as written the pitch is another",
-        (Series::Unef, _) => "with the pitch as written this is UNEF; with the series as written the pitch is another",
-        (Series::Uns, NamedSeries::Constant) => "no constant-pitch series lists this size with this pitch: it is UNS",
-        (Series::Uns, _) => {
-            "with the pitch as written this is a special, UNS; with the series as written the pitch is another"
-        }
-        _ => {
-            "with the pitch as written this is a constant-pitch thread, UN; with the series as written the pitch is another"
-        }
+/// Both readings: by the pitch as written, and by the series as written (its pitch is a number).
+fn mismatch_hint(actual: Series, series_lists_the_size: bool) -> &'static str {
+    macro_rules! readings {
+        ($series:literal) => {
+            if series_lists_the_size {
+                concat!(
+                    "read by its pitch it is ",
+                    $series,
+                    ", read by its series it has the pitch expected: write one or the other"
+                )
+            } else {
+                concat!("read by its pitch it is ", $series, "; the series written does not list it")
+            }
+        };
+    }
+    match actual {
+        Series::Unc => readings!("UNC"),
+        Series::Unf => readings!("UNF"),
+        Series::Unef => readings!("UNEF"),
+        Series::Uns => readings!("a special, UNS"),
+        _ => readings!("a constant-pitch thread, UN"),
     }
 }
 

@@ -32,7 +32,7 @@ pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
         minor_mm: (Some(inches(low)?), Some(inches(high)?)),
         native_unit: Unit::Inch,
         decimals: if three_places && class != "3B" { 3 } else { 4 },
-        source: "ASME B1.1-2003, internal minor diameter rule",
+        source: "ASME B1.1-2003, minor diameter of internal threads",
         confidence: Confidence::Rule,
     })
 }

@@ -64,7 +64,7 @@ pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
         minor_mm: (Some(low), Some(high)),
         native_unit: Unit::Mm,
         decimals: 3,
-        source: "ISO 965-1:2013, T_D1; basic sizes ISO 724",
+        source: "ISO 965-1:2013, minor diameter of internal threads",
         confidence,
     })
 }

@@ -14,7 +14,7 @@ named! {
         /// The tolerance cell agrees with its formula's R40 value, or a second source prints it.
         Confirmed = 1 "confirmed",
         /// Made by the standard's own rule; printed tables may keep legacy values in single cells.
-        Rule = 2 "rule",
+        Rule = 2 "by rule",
         /// Written from memory of the standard; nobody has read the value in the source.
         Memory = 3 "from memory",
     }

@@ -175,6 +175,22 @@ impl Job {
         Ok(())
     }
 
+    /// Every required field that is not given, with what would be right.
+    pub fn missing(&self) -> impl Iterator<Item = Error> {
+        let required = [
+            (self.thread.is_none(), Field::Thread, "a designation such as M8x1.25-6H or 1/4-20 UNC-2B"),
+            (self.unit.is_none(), Field::Unit, Unit::CHOICES),
+            (self.mode.is_none(), Field::Mode, FeedMode::CHOICES),
+            (self.decimals.is_none(), Field::Decimals, "decimals of the feed word, 0 to 9"),
+            (self.rpm.is_none(), Field::Rpm, "the spindle speed in rpm"),
+            (self.hole.is_none(), Field::Hole, Hole::CHOICES),
+            (self.full_thread_depth_mm.is_none(), Field::FullThreadDepth, "full thread from the face in mm"),
+            (self.tap.is_none(), Field::Tap, Tap::CHOICES),
+        ];
+        let absent = required.into_iter().filter(|(absent, _, _)| *absent);
+        absent.map(|(_, field, hint)| Error::new(Code::Missing, field).hint_text(hint))
+    }
+
     fn set_dialect(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
         let mut dialect = self.dialect.unwrap_or(Dialect::unset());
         match key {

@@ -2,6 +2,7 @@
 
 mod findings;
 mod job;
+mod page;
 mod text;
 
 #[cfg(feature = "serde")]
@@ -96,8 +97,32 @@ impl Plan {
     }
 }
 
-fn required<T>(value: Option<T>, field: Field, hint: &'static str) -> Result<T, Error> {
-    value.ok_or(Error::new(Code::Missing, field).hint_text(hint))
+/// The required fields of a job.
+struct Given {
+    written: Thread,
+    unit: Unit,
+    mode: FeedMode,
+    decimals: u8,
+    asked: Ratio,
+    hole: Hole,
+    depth: Length,
+    tap: Tap,
+}
+
+fn given(job: &Job) -> Result<Given, Error> {
+    let all = || {
+        Some(Given {
+            written: job.thread?,
+            unit: job.unit?,
+            mode: job.mode?,
+            decimals: job.decimals?,
+            asked: job.rpm?,
+            hole: job.hole?,
+            depth: job.full_thread_depth_mm?,
+            tap: job.tap?,
+        })
+    };
+    all().ok_or_else(|| job.missing().next().unwrap_or(Error::new(Code::Missing, Field::Job)))
 }
 
 /// Plans one tapped hole: thread, limits, drill, speed, feed, depths, words and what is doubtful.
@@ -130,15 +155,7 @@ fn required<T>(value: Option<T>, field: Field, hint: &'static str) -> Result<T, 
 pub fn plan(job: &Job) -> Result<Plan, Error> {
     let mut job = *job;
     let mut notes = Findings::new();
-    let written = required(job.thread, Field::Thread, "a designation such as M8x1.25-6H")?;
-    let unit = required(job.unit, Field::Unit, Unit::CHOICES)?;
-    let mode = required(job.mode, Field::Mode, FeedMode::CHOICES)?;
-    let decimals = required(job.decimals, Field::Decimals, "decimals of the feed word, 0 to 9")?;
-    let asked = required(job.rpm, Field::Rpm, "the spindle speed in rpm")?;
-    let hole = required(job.hole, Field::Hole, Hole::CHOICES)?;
-    let depth = required(job.full_thread_depth_mm, Field::FullThreadDepth, "the full thread from the face in mm")?;
-    let tap = required(job.tap, Field::Tap, Tap::CHOICES)?;
-
+    let Given { written, unit, mode, decimals, asked, hole, depth, tap } = given(&job)?;
     let thread = internal(&written, &mut notes)?;
     let drill = choose_drill(&thread, tap, &mut job, &mut notes)?;
     let step = job.machine.speed_step.unwrap_or(Length::ONE);

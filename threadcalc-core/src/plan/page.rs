@@ -1,0 +1,166 @@
+//! Paragraphs of at most 80 columns.
+
+use core::fmt::{self, Write};
+
+use crate::length::{Decimal, Length, Rounding};
+use crate::text::{Text, write_f64};
+
+/// The widest line.
+const COLUMNS: usize = 80;
+/// Where the text of a labelled paragraph begins.
+const INDENT: &str = "          ";
+
+/// Writes paragraphs: a label, then items that wrap to lines of their own when a line is full.
+pub(super) struct Page<'a> {
+    out: &'a mut dyn Write,
+    line: Text<160>,
+    fresh: bool,
+}
+
+impl<'a> Page<'a> {
+    pub(super) fn new(out: &'a mut dyn Write) -> Self {
+        Self { out, line: Text::new(), fresh: true }
+    }
+
+    /// Ends the line there is and begins a paragraph with a label in its margin.
+    pub(super) fn label(&mut self, label: &str) -> fmt::Result {
+        self.end_line()?;
+        write!(self.line, " {label}")?;
+        while self.line.as_str().len() < INDENT.len() {
+            self.line.write_str(" ")?;
+        }
+        Ok(())
+    }
+
+    /// Ends the line there is and begins one at the text's indent.
+    pub(super) fn next_line(&mut self) -> fmt::Result {
+        self.end_line()?;
+        self.line.write_str(INDENT)
+    }
+
+    /// Ends the line there is and begins a paragraph with words of its own in place of a label.
+    pub(super) fn open(&mut self, words: &str) -> fmt::Result {
+        self.end_line()?;
+        self.line.write_str(words)
+    }
+
+    /// Adds an item after `gap`, or on a new line if this one is full.
+    pub(super) fn item(&mut self, gap: &str, item: fmt::Arguments<'_>) -> fmt::Result {
+        let mut text = Text::<160>::new();
+        text.write_fmt(item)?;
+        let gap = if self.fresh { "" } else { gap };
+        let used = [gap.len(), text.as_str().len()]
+            .iter()
+            .fold(self.line.as_str().len(), |sum, part| sum.saturating_add(*part));
+        if used > COLUMNS && !self.fresh {
+            // A separator belongs to what stands before it.
+            self.line.write_str(gap.trim_end())?;
+            self.next_line()?;
+            return self.put(text.as_str());
+        }
+        self.line.write_str(gap)?;
+        self.put(text.as_str())
+    }
+
+    fn put(&mut self, text: &str) -> fmt::Result {
+        self.fresh = false;
+        self.line.write_str(text)
+    }
+
+    /// Adds a sentence word by word.
+    pub(super) fn sentence(&mut self, text: &str) -> fmt::Result {
+        text.split(' ').try_for_each(|word| self.item(" ", format_args!("{word}")))
+    }
+
+    /// Pads the line to a column, for tables.
+    pub(super) fn column(&mut self, column: usize) -> fmt::Result {
+        while self.line.as_str().len() < column {
+            self.line.write_str(" ")?;
+        }
+        Ok(())
+    }
+
+    /// Adds a text that ends at a column, for tables of numbers.
+    pub(super) fn right(&mut self, column: usize, text: fmt::Arguments<'_>) -> fmt::Result {
+        let mut held = Text::<32>::new();
+        held.write_fmt(text)?;
+        self.column(column.saturating_sub(held.as_str().len()))?;
+        self.put(held.as_str())
+    }
+
+    /// Ends the line there is, if there is one.
+    pub(super) fn end_line(&mut self) -> fmt::Result {
+        if !self.line.is_empty() {
+            self.out.write_str(self.line.as_str().trim_end())?;
+            self.out.write_str("\n")?;
+        }
+        self.line = Text::new();
+        self.fresh = true;
+        Ok(())
+    }
+}
+
+/// An exact value at a number of decimals, for reading.
+pub(super) struct Fixed(pub Length, pub u8);
+
+impl fmt::Display for Fixed {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self.0.round_to(self.1, Rounding::HalfEven) {
+            Ok(decimal) => fmt::Display::fmt(&decimal, f),
+            Err(_) => fmt::Display::fmt(&self.0, f),
+        }
+    }
+}
+
+/// A millimetre value in inches at four decimals.
+pub(super) struct Inches(pub Length);
+
+impl fmt::Display for Inches {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self.0.over(Length::INCH) {
+            Ok(inches) => Fixed(inches, 4).fmt(f),
+            Err(_) => f.write_str("-"),
+        }
+    }
+}
+
+/// A derived double at a number of decimals, for reading.
+pub(super) struct Shown(pub f64, pub u8);
+
+impl fmt::Display for Shown {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let power = crate::length::power_of_ten(self.1).map_err(|_| fmt::Error)?;
+        let scaled = libm::rint(self.0 * power as f64);
+        // Saturating: a number too large for this is past any reading.
+        let decimal = Decimal::new(scaled as i64, self.1).map_err(|_| fmt::Error)?;
+        fmt::Display::fmt(&decimal, f)
+    }
+}
+
+/// A finding's number without trailing zeros, at most six decimals unless it is smaller than these.
+pub(super) struct Plain(pub f64);
+
+impl fmt::Display for Plain {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let millionths = libm::rint(self.0 * 1e6);
+        if millionths == 0.0 || libm::fabs(millionths) > 1e15 {
+            return write_f64(f, self.0);
+        }
+        match Length::new(millionths as i64, 1_000_000) {
+            Ok(number) => fmt::Display::fmt(&number, f),
+            Err(_) => write_f64(f, self.0),
+        }
+    }
+}
+
+/// A signed exact value at a number of decimals.
+pub(super) struct Signed(pub Length, pub u8);
+
+impl fmt::Display for Signed {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if !self.0.is_negative() {
+            f.write_str("+")?;
+        }
+        Fixed(self.0, self.1).fmt(f)
+    }
+}
