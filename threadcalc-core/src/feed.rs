@@ -44,7 +44,8 @@ named! {
 /// comes down to it.
 ///
 /// # Errors
-/// [`Code::OutOfRange`] if a speed or the step is not positive, or nothing is left above `lowest`.
+/// [`Code::OutOfRange`] if a speed or the step is not positive, or nothing is left above `lowest`;
+/// [`Code::Contradiction`] if `lowest` is above `highest`.
 ///
 /// # Example
 /// ```
@@ -70,6 +71,11 @@ pub fn programmed_speed(
             return Err(Error::new(Code::OutOfRange, field).got(value.to_f64()).hint_text("a speed in rpm above 0"));
         }
     }
+    if let (Some(lowest), Some(highest)) = (lowest, highest) {
+        if lowest > highest {
+            return Err(lowest_above_highest(lowest, highest));
+        }
+    }
     let wanted = highest.map_or(rpm, |highest| rpm.min(highest));
     let held = wanted.down_to_multiple(step)?;
     let least = lowest.unwrap_or(step);
@@ -80,6 +86,13 @@ pub fn programmed_speed(
             .hint_text("no programmable speed is left: speeds are rounded down to the step"));
     }
     Ok(held)
+}
+
+fn lowest_above_highest(lowest: Ratio, highest: Ratio) -> Error {
+    Error::new(Code::Contradiction, Field::Lowest)
+        .got(lowest.to_f64())
+        .within(f64::NAN, highest.to_f64())
+        .hint_text("the lowest speed is above the highest")
 }
 
 /// A synchronised feed: its word, the value a control reads back from it, and its error.
@@ -278,7 +291,8 @@ pub struct ExactSpeeds {
 /// nearest to `rpm` first, the lower one first on a tie; there may be none.
 ///
 /// # Errors
-/// [`Code::OutOfRange`] for a lead or speed that is not positive or more than 9 decimals.
+/// [`Code::OutOfRange`] for a lead or speed that is not positive or more than 9 decimals;
+/// [`Code::Contradiction`] if `lowest` is above `highest`; [`Code::Overflow`].
 ///
 /// # Example
 /// ```
@@ -308,11 +322,14 @@ pub fn exact_speeds(
         }
     }
     let highest = highest.unwrap_or(i64::MAX);
-    if lowest < 1 || highest < lowest {
+    if lowest < 1 {
         return Err(Error::new(Code::OutOfRange, Field::Lowest)
             .got(lowest as f64)
-            .within(1.0, highest as f64)
-            .hint_text("lowest and highest whole speeds, 1 or more, in order"));
+            .within(1.0, f64::NAN)
+            .hint_text("a whole speed, 1 or more"));
+    }
+    if lowest > highest {
+        return Err(lowest_above_highest(Length::integer(lowest), Length::integer(highest)));
     }
     let step = lead_mm.over(unit.in_mm())?.times(Length::integer(power))?.denominator();
     let floor = rpm.round_to(0, Rounding::Down)?.units();

@@ -48,6 +48,18 @@ pub fn read_number(text: &[u8]) -> Result<Length, Error> {
     Ok(if negative { value.negative() } else { value })
 }
 
+/// The largest numerator and denominator of a size, a speed or a depth: 9 decimals of an inch fit, and
+/// all that is written of them fits in 64 bits, so that no text can fail.
+const MOST_DIGITS: i64 = 1_000_000_000_000;
+
+/// Refuses a number with more digits than a drawing or a program has.
+pub(crate) fn check_digits(value: Length, field: Field) -> Result<(), Error> {
+    if value.magnitude().numerator() <= MOST_DIGITS && value.denominator() <= MOST_DIGITS {
+        return Ok(());
+    }
+    Err(Error::new(Code::Overflow, field).got(value.to_f64()).hint_text("numerator and denominator up to 10^12"))
+}
+
 /// The exact value of a double's shortest decimal text.
 pub(crate) fn from_f64(value: f64) -> Result<Length, Error> {
     const EXACT: f64 = 9_007_199_254_740_992.0;
@@ -179,12 +191,18 @@ impl<'a> Cursor<'a> {
         self.peek().filter(u8::is_ascii_digit).map(|byte| i64::from(byte & 15))
     }
 
+    /// An error about a number's value speaks of the whole number: it points at its first byte.
+    fn about_number_at(&self, start: usize, error: Error) -> Error {
+        if error.code() == Code::Unreadable { error } else { error.about(self.field).at_byte(start) }
+    }
+
     /// Digits only; `None` if there is none here.
     pub(crate) fn whole_number(&mut self) -> Result<Option<i64>, Error> {
+        let start = self.place;
         let mut value = None;
         while let Some(digit) = self.digit() {
             let sum = value.unwrap_or(0_i64).checked_mul(10).and_then(|tens| tens.checked_add(digit));
-            value = Some(sum.ok_or(self.error(Code::Overflow))?);
+            value = Some(sum.ok_or(Error::new(Code::Overflow, self.field).at_byte(start))?);
             self.skip(1);
         }
         Ok(value)
@@ -193,6 +211,10 @@ impl<'a> Cursor<'a> {
     /// `12`, `1.25`, `1,25`, `.5`, `5.`
     pub(crate) fn decimal(&mut self) -> Result<Length, Error> {
         let start = self.place;
+        self.decimal_parts().map_err(|error| self.about_number_at(start, error))
+    }
+
+    fn decimal_parts(&mut self) -> Result<Length, Error> {
         let whole = self.whole_number()?;
         if !matches!(self.peek(), Some(b'.' | b',')) {
             return whole.map(Length::integer).ok_or(self.error(Code::Unreadable));
@@ -220,7 +242,6 @@ impl<'a> Cursor<'a> {
             self.skip(1);
         }
         if whole.is_none() && self.place == behind {
-            self.place = start;
             return Err(self.error(Code::Unreadable));
         }
         Length::new(units, power_of_ten(decimals)?)
@@ -237,6 +258,11 @@ impl<'a> Cursor<'a> {
     }
 
     fn mixed(&mut self, joints: &[u8]) -> Result<Length, Error> {
+        let start = self.place;
+        self.mixed_parts(joints).map_err(|error| self.about_number_at(start, error))
+    }
+
+    fn mixed_parts(&mut self, joints: &[u8]) -> Result<Length, Error> {
         let first = self.decimal()?;
         if first.whole().is_none() {
             return Ok(first);
@@ -258,11 +284,7 @@ impl<'a> Cursor<'a> {
     }
 
     fn over_denominator(&mut self, top: Length) -> Result<Length, Error> {
-        let place = self.place;
         let bottom = self.whole_number()?.ok_or(self.error(Code::Unreadable))?;
-        if bottom == 0 {
-            return Err(Error::new(Code::OutOfRange, self.field).at_byte(place).hint_text("a denominator cannot be 0"));
-        }
         top.over(Length::integer(bottom))
     }
 }

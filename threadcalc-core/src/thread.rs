@@ -6,6 +6,7 @@ use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings};
 use crate::length::Length;
 use crate::named::named;
+use crate::number::check_digits;
 use crate::series;
 use crate::text::Text;
 
@@ -199,7 +200,8 @@ impl Thread {
     /// # Errors
     /// Every code of the designation reader: [`Code::Empty`], [`Code::Unreadable`], [`Code::TooLong`],
     /// [`Code::SeriesMismatch`], [`Code::UnknownClass`], [`Code::Fit`], [`Code::UnsupportedForm`],
-    /// [`Code::OutOfRange`], [`Code::NotExact`], [`Code::Overflow`].
+    /// [`Code::OutOfRange`], [`Code::NotExact`], [`Code::Overflow`], [`Code::Missing`] for a metric
+    /// diameter without a coarse pitch, [`Code::Contradiction`] for a lead that is no multiple of the pitch.
     pub fn read(text: &[u8]) -> Result<Self, Error> {
         crate::designation::read(text)
     }
@@ -241,6 +243,9 @@ impl Thread {
                 .got(pitch.to_f64())
                 .within(0.0, coarsest.to_f64())
                 .hint_text("the pitch in mm, above 0 and at most 5/8 of the diameter"));
+        }
+        for (value, field) in [(nominal, Field::Diameter), (pitch, Field::Pitch)] {
+            check_digits(value, field)?;
         }
         let lead = pitch.times(Length::integer(i64::from(starts)))?;
         let series = series::of(form, nominal, pitch);

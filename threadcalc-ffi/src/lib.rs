@@ -1,1 +1,45 @@
+//! The C library of threadcalc: plain structures and calls over `threadcalc-core`, and the JSON door.
+//!
+//! The contract is `include/threadcalc.h`, which is made from this crate. Names here are the header's.
+//! Every call goes through one guard, checks its pointers, asks the core and writes the answer; there
+//! is no arithmetic. The Rust items are for the program `threadcalc-lines` and for tests: only the C
+//! interface is stable.
 
+#![deny(clippy::float_arithmetic, clippy::arithmetic_side_effects)]
+#![allow(non_camel_case_types, reason = "the names are those of the C header")]
+#![allow(clippy::missing_safety_doc, reason = "the header's first paragraph says what pointers have to be")]
+
+mod choices;
+mod codes;
+mod depth;
+mod drill;
+mod feed;
+mod flat;
+mod job;
+mod json;
+mod limits;
+mod lines;
+mod memory;
+mod names;
+mod number;
+mod plan;
+mod status;
+mod thread;
+mod types;
+
+pub use choices::*;
+pub use codes::*;
+pub use depth::*;
+pub use drill::*;
+pub use feed::*;
+pub use flat::*;
+pub use job::*;
+pub use json::*;
+pub use limits::*;
+pub use lines::answer_line;
+pub use names::*;
+pub use number::*;
+pub use plan::*;
+pub use status::threadcalc_error_t;
+pub use thread::*;
+pub use types::*;

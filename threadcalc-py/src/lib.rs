@@ -1,1 +1,52 @@
+//! The Python door: conversions and classes, no arithmetic.
+//!
+//! | Python | Rust |
+//! |---|---|
+//! | `int`, `Fraction`, `Decimal`, `str`, `float` (its shortest decimal text) | `Length` in |
+//! | `Fraction` | `Length` out |
+//! | `float` | derived `f64` out |
+//! | `None` | `None` |
+//! | `ThreadcalcError`, `DesignationError` | `Error` |
+#![deny(clippy::float_arithmetic, clippy::arithmetic_side_effects)]
 
+#[cfg(feature = "bench")]
+mod bench;
+mod depth;
+mod drill;
+mod error;
+mod feed;
+mod finding;
+mod job;
+mod limits;
+mod number;
+mod plan;
+mod tap_drill;
+mod text;
+mod thread;
+
+#[pyo3::pymodule(gil_used = false)]
+mod _threadcalc {
+    #[cfg(feature = "bench")]
+    #[pymodule_export]
+    use crate::bench::empty_feed;
+    #[pymodule_export]
+    use crate::depth::{Depths, depths};
+    #[pymodule_export]
+    use crate::drill::{Drill, drill_diameter, drills, percent_thread};
+    #[pymodule_export]
+    use crate::feed::{Feed, exact_speeds, feed, programmed_speed};
+    #[pymodule_export]
+    use crate::finding::Finding;
+    #[pymodule_export]
+    use crate::job::Job;
+    #[pymodule_export]
+    use crate::limits::{Limits, Profile};
+    #[pymodule_export]
+    use crate::number::read_number;
+    #[pymodule_export]
+    use crate::plan::{CardRow, Plan, plan};
+    #[pymodule_export]
+    use crate::tap_drill::{Alternative, TapDrill, tap_drill};
+    #[pymodule_export]
+    use crate::thread::{Thread, near, standard_threads};
+}

@@ -95,7 +95,7 @@ fn metric(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
 }
 
 fn coarse_pitch(cursor: &Cursor<'_>, diameter: Length, fine: bool) -> Result<Length, Error> {
-    let missing = cursor.error(Code::Unreadable);
+    let missing = cursor.error(Code::Missing).about(Field::Pitch);
     if fine {
         return Err(missing.hint_text("a fine thread needs its pitch, as in MF10x1"));
     }

@@ -7,7 +7,7 @@ use crate::error::{Code, Error, Field};
 use crate::feed::{FeedMode, Unit};
 use crate::length::{Length, MOST_DECIMALS, Ratio};
 use crate::named::same_name;
-use crate::number::read_number;
+use crate::number::{check_digits, read_number};
 use crate::text::Text;
 use crate::thread::Thread;
 
@@ -189,6 +189,25 @@ impl Job {
         ];
         let absent = required.into_iter().filter(|(absent, _, _)| *absent);
         absent.map(|(_, field, hint)| Error::new(Code::Missing, field).hint_text(hint))
+    }
+
+    /// Refuses numbers that a plan could not be written with.
+    pub(super) fn check_digits(&self) -> Result<(), Error> {
+        let numbers = [
+            (self.rpm, Field::Rpm),
+            (self.full_thread_depth_mm, Field::FullThreadDepth),
+            (self.chamfer_threads, Field::ChamferThreads),
+            (self.tap_centre_mm, Field::TapCentre),
+            (self.drill_mm, Field::Drill),
+            (self.percent, Field::Percent),
+            (self.point_angle_deg, Field::PointAngle),
+            (self.bottom_clearance_mm, Field::BottomClearance),
+            (self.r_plane_mm, Field::RPlane),
+            (self.machine.highest_rpm, Field::MachineHighest),
+            (self.machine.lowest_rpm, Field::MachineLowest),
+            (self.machine.speed_step, Field::MachineStep),
+        ];
+        numbers.into_iter().try_for_each(|(number, field)| number.map_or(Ok(()), |number| check_digits(number, field)))
     }
 
     fn set_dialect(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {

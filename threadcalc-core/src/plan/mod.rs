@@ -156,6 +156,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     let mut job = *job;
     let mut notes = Findings::new();
     let Given { written, unit, mode, decimals, asked, hole, depth, tap } = given(&job)?;
+    job.check_digits()?;
     let thread = internal(&written, &mut notes)?;
     let drill = choose_drill(&thread, tap, &mut job, &mut notes)?;
     let step = job.machine.speed_step.unwrap_or(Length::ONE);

@@ -49,12 +49,15 @@ impl<'a> Page<'a> {
         let mut text = Text::<160>::new();
         text.write_fmt(item)?;
         let gap = if self.fresh { "" } else { gap };
-        let used = [gap.len(), text.as_str().len()]
+        // Behind an item of a list there has to be room for the next one's separator.
+        let used = [gap.len(), text.as_str().len(), gap.trim_end().len()]
             .iter()
             .fold(self.line.as_str().len(), |sum, part| sum.saturating_add(*part));
         if used > COLUMNS && !self.fresh {
-            // A separator belongs to what stands before it.
-            self.line.write_str(gap.trim_end())?;
+            // A separator belongs to what stands before it; behind a full line the line's end separates.
+            if self.line.as_str().len() < COLUMNS {
+                self.line.write_str(gap.trim_end())?;
+            }
             self.next_line()?;
             return self.put(text.as_str());
         }

@@ -201,8 +201,9 @@ impl Plan {
             return page.item("", format_args!("lead cut exact: {} mm", self.lead_cut_mm));
         }
         page.item("", format_args!("lead cut {} mm", Fixed(self.lead_cut_mm, 6)))?;
-        let percent = self.lead_error.times(Length::integer(100)).map_err(|_| fmt::Error)?;
-        let percent = percent.round_to(6, Rounding::HalfEven).and_then(|p| p.to_length()).map_err(|_| fmt::Error)?;
+        // Percent to 6 decimals are the units of the error to 8: the product itself might not fit.
+        let units = self.lead_error.round_to(8, Rounding::HalfEven).map_err(|_| fmt::Error)?.units();
+        let percent = Length::new(units, 1_000_000).map_err(|_| fmt::Error)?;
         let sign = if percent.is_negative() { "" } else { "+" };
         page.item(", ", format_args!("error {sign}{percent} %"))?;
         let depth = self.depth();
@@ -264,10 +265,10 @@ impl Plan {
         page.right(69, format_args!("{}", Shown(point / 25.4, 4)))?;
         page.right(80, format_args!("Z-{}", deeper(point, self.unit())))?;
         let r_plane = self.job.r_plane_mm.unwrap_or(Length::ZERO);
-        let turns = r_plane.over(self.thread.lead_mm()).map_err(|_| fmt::Error)?;
+        let turns = r_plane.to_f64() / self.thread.lead_mm().to_f64();
         page.next_line()?;
         page.item("", format_args!("R plane {} mm ({} in)", Fixed(r_plane, 3), Inches(r_plane)))?;
-        page.item(" ", format_args!("= {} turns above the face", Fixed(turns, 1)))
+        page.item(" ", format_args!("= {} turns above the face", Shown(turns, 1)))
     }
 
     fn cycle_lines(&self, page: &mut Page<'_>) -> fmt::Result {
@@ -316,8 +317,8 @@ impl Plan {
         page.next_line()?;
         match self.job.hole {
             Some(Hole::Through) => {
-                let below = self.depths.tap_mm.minus(self.depth()).map_err(|_| fmt::Error)?;
-                page.item("", format_args!("2 The tap comes out {} mm below:", Fixed(below, 3)))?;
+                let below = self.depths.tap_mm.to_f64() - self.depth().to_f64();
+                page.item("", format_args!("2 The tap comes out {} mm below:", Shown(below, 3)))?;
                 page.sentence("vice, parallels, table.")?;
             }
             _ => {

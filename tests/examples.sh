@@ -1,0 +1,36 @@
+#!/usr/bin/env bash
+# Every example against its expected output; the three languages have to print the same.
+set -u
+cd "$(dirname "$0")/.."
+library=${CARGO_TARGET_DIR:-target}/release
+mkdir -p build/examples
+passed=0 failed=0
+
+# check LANGUAGE NAME COMMAND...
+check() {
+    local language=$1 name=$2 out=build/examples/$1-$2.txt
+    shift 2
+    if "$@" >"$out" && diff -u "examples/$language/$name.expected.txt" "$out"; then
+        passed=$((passed + 1))
+    else
+        failed=$((failed + 1))
+        echo "examples/$language/$name: not its expected output"
+    fi
+}
+
+for name in tap_hole feed; do
+    check rust $name cargo run -q --example $name
+    gcc -std=c99 -Wall -Wextra -Wpedantic -Werror -Iinclude "examples/c/$name.c" -o "build/examples/$name" \
+        "-L$library" "-Wl,-rpath,$(realpath "$library")" -lthreadcalc
+    check c $name "build/examples/$name"
+    check python $name build/venv/bin/python "examples/python/$name.py"
+    for language in c python; do
+        if cmp "examples/rust/$name.expected.txt" "examples/$language/$name.expected.txt"; then
+            passed=$((passed + 1))
+        else
+            failed=$((failed + 1))
+        fi
+    done
+done
+echo "examples: $passed passed, $failed failed"
+[ "$failed" -eq 0 ]

@@ -1,0 +1,97 @@
+//! The core asks nothing of the heap: counted in this thread by the allocator itself.
+
+use std::alloc::{GlobalAlloc, Layout, System};
+use std::cell::Cell;
+use std::fmt::Write;
+
+use threadcalc_core::{
+    DrillSets, FeedMode, Length, Tap, TapDrillRequest, Thread, Unit, exact_speeds, feed, plan, read_number, tap_drill,
+};
+
+#[path = "support/job.rs"]
+mod job;
+
+thread_local! {
+    static ASKED: Cell<usize> = const { Cell::new(0) };
+}
+
+struct Counting;
+
+// SAFETY: every call is handed to the system's allocator unchanged.
+unsafe impl GlobalAlloc for Counting {
+    unsafe fn alloc(&self, layout: Layout) -> *mut u8 {
+        ASKED.with(|asked| asked.set(asked.get() + 1));
+        // SAFETY: the caller's promise for `layout` is the one System asks for.
+        unsafe { System.alloc(layout) }
+    }
+
+    unsafe fn dealloc(&self, place: *mut u8, layout: Layout) {
+        // SAFETY: `place` came from `alloc` above with the same layout.
+        unsafe { System.dealloc(place, layout) }
+    }
+}
+
+#[global_allocator]
+static COUNTING: Counting = Counting;
+
+/// What a call returns, and how often it asked for memory.
+fn counted<T>(call: impl FnOnce() -> T) -> (T, usize) {
+    let before = ASKED.with(Cell::get);
+    let result = call();
+    (result, ASKED.with(Cell::get) - before)
+}
+
+/// A buffer on the stack that a plan writes its text into.
+struct Page {
+    bytes: [u8; 16_384],
+    length: usize,
+}
+
+impl Write for Page {
+    fn write_str(&mut self, text: &str) -> std::fmt::Result {
+        let end = self.length + text.len();
+        self.bytes.get_mut(self.length..end).ok_or(std::fmt::Error)?.copy_from_slice(text.as_bytes());
+        self.length = end;
+        Ok(())
+    }
+}
+
+#[test]
+fn the_counter_counts() {
+    let (held, asked) = counted(|| Box::new([1_u8; 100]));
+    assert_eq!((held[99], asked), (1, 1));
+}
+
+#[test]
+fn reading_allocates_nothing() {
+    for text in ["M8x1.25-6H", "M16xPh3P1.5-6H-LH", "7/16-14 UNC-2B", "1/4-20 UNF", "nonsense", ""] {
+        let (read, asked) = counted(|| Thread::read(text.as_bytes()));
+        assert_eq!(asked, 0, "{text}: {read:?}");
+    }
+    assert_eq!(counted(|| read_number(b"1 1/4")).1, 0);
+}
+
+#[test]
+fn calculating_allocates_nothing() {
+    let thread = Thread::read(b"7/16-14 UNC-2B").unwrap();
+    let rpm = Length::integer(650);
+    let (made, asked) = counted(|| feed(thread.lead_mm(), Some(rpm), Unit::Mm, FeedMode::PerMinute, 3));
+    assert_eq!((made.unwrap().word(), asked), ("F1179.286", 0));
+    let request = TapDrillRequest { tap: Tap::Cut, percent: None, basis: None, sets: DrillSets::ALL };
+    let (found, asked) = counted(|| tap_drill(&thread, &request));
+    assert!(found.is_ok() && asked == 0, "{asked}");
+    let (speeds, asked) = counted(|| exact_speeds(thread.lead_mm(), rpm, Unit::Mm, 3, 5, 1, None).map(|s| s.count()));
+    assert_eq!((speeds.unwrap(), asked), (5, 0));
+}
+
+#[test]
+fn planning_and_its_text_allocate_nothing() {
+    let job = job::of("7/16-14 UNC-2B");
+    let (made, asked) = counted(|| plan(&job));
+    assert_eq!(asked, 0);
+    let made = made.unwrap();
+    let mut page = Page { bytes: [0; 16_384], length: 0 };
+    let (written, asked) = counted(|| write!(page, "{made}"));
+    assert!(written.is_ok() && page.length > 500, "{} bytes", page.length);
+    assert_eq!(asked, 0);
+}

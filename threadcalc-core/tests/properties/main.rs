@@ -1,0 +1,8 @@
+//! What holds for every input: no panic, an error or a result that agrees with itself.
+
+mod feeds;
+mod holes;
+mod jobs;
+mod numbers;
+mod threads;
+mod values;

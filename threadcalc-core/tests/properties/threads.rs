@@ -1,0 +1,162 @@
+//! Designations, threads, profiles, limits and what is near.
+
+use std::collections::hash_map::DefaultHasher;
+use std::hash::{Hash, Hasher};
+
+use proptest::prelude::*;
+use threadcalc_core::{
+    Code, Form, Hand, Length, Rounding, Series, Side, Thread, ToleranceClass, choice, is_iso_262, near, standard_threads,
+};
+
+use crate::values::{bytes, config, length, parts, thread};
+
+fn hash(thread: &Thread) -> u64 {
+    let mut hasher = DefaultHasher::new();
+    thread.hash(&mut hasher);
+    hasher.finish()
+}
+
+/// All that a thread says of itself has to agree.
+fn assert_consistent(thread: &Thread) -> Result<(), TestCaseError> {
+    let starts = Length::integer(thread.starts().into());
+    prop_assert_eq!(thread.pitch_mm().times(starts), Ok(thread.lead_mm()));
+    prop_assert!(thread.starts() >= 1 && thread.pitch_mm().is_positive() && thread.pitch_mm() < thread.major_mm());
+    prop_assert_eq!(thread.threads_per_inch().is_some(), thread.form() == Form::Unified);
+    prop_assert!(thread.tolerance_class().is_none_or(|class| Some(class.side()) == thread.side()));
+    prop_assert!(!thread.is_standard() || thread.series().is_some());
+    prop_assert!(!is_iso_262(thread) || (thread.is_standard() && choice(thread).is_some()));
+    let special = thread.series().is_none_or(|series| series == Series::Uns);
+    prop_assert_eq!(thread.findings().iter().count(), usize::from(special));
+    for (text, _) in near(thread).iter() {
+        prop_assert_ne!(text, thread.to_string());
+    }
+    let profile = thread.profile();
+    let falling = [
+        profile.major_mm,
+        profile.pitch_diameter_mm,
+        profile.minor_mm,
+        profile.external_minor_mm,
+    ];
+    // Equal where the pitch is less than a double of the diameter can tell.
+    prop_assert!(falling.is_sorted_by(|a, b| a >= b), "{:?}", falling);
+    prop_assert!(profile.stress_area_mm2 > 0.0 && profile.triangle_height_mm > 0.0);
+    Ok(())
+}
+
+fn assert_reads_back(thread: &Thread) -> Result<(), TestCaseError> {
+    let text = thread.to_string();
+    prop_assert!(!text.is_empty() && text.is_ascii(), "{}", text);
+    let read = Thread::read(text.as_bytes());
+    prop_assert!(read.is_ok(), "{} {:?}", text, read);
+    let read = read.unwrap();
+    prop_assert_eq!(&read, thread, "{}", text);
+    prop_assert_eq!(hash(&read), hash(thread));
+    prop_assert_eq!(read.series(), thread.series());
+    prop_assert_eq!(read.to_string(), text);
+    Ok(())
+}
+
+fn assert_limits(thread: &Thread) -> Result<(), TestCaseError> {
+    let Ok(limits) = thread.limits() else { return Ok(()) };
+    let (Some(low), Some(high)) = limits.minor_mm else { return Err(TestCaseError::fail("no minor limits")) };
+    let pitch_diameter = limits.pitch_diameter_mm.0.unwrap();
+    prop_assert!(low < high && low < pitch_diameter && pitch_diameter < thread.major_mm(), "{}", thread);
+    let unit = Length::new(1, 10_i64.pow(limits.decimals.into())).unwrap().times(limits.native_unit.in_mm()).unwrap();
+    // Half of the third decimal, and for Unified the size and the height rounded to 4 places before.
+    let off = (low.to_f64() - thread.profile().minor_mm).abs() / limits.native_unit.in_mm().to_f64();
+    prop_assert!(off <= 0.000_6, "{} is {} off", thread, off);
+    for (diameter, held) in [(low, true), (high, true), (low.minus(unit).unwrap(), false), (high.plus(unit).unwrap(), false)] {
+        prop_assert_eq!(limits.minor_holds(diameter), Some(held), "{} {}", thread, diameter);
+    }
+    Ok(())
+}
+
+#[test]
+fn every_standard_thread_reads_back() {
+    let mut count = 0;
+    for thread in standard_threads(None, None) {
+        for hand in [Hand::Right, Hand::Left] {
+            let thread = thread.with_hand(hand);
+            assert_reads_back(&thread).unwrap();
+            assert_consistent(&thread).unwrap();
+            assert!(thread.is_standard(), "{thread}");
+        }
+        let classes: &[&[u8]] = if thread.form() == Form::Metric { &[b"5H", b"6H"] } else { &[b"1B", b"2B", b"3B"] };
+        for class in classes {
+            let thread = thread.with_class(class).unwrap();
+            assert_reads_back(&thread).unwrap();
+            assert_limits(&thread).unwrap();
+        }
+        count += 1;
+    }
+    let of = |form| standard_threads(Some(form), None).count();
+    assert_eq!(count, of(Form::Metric) + of(Form::Unified));
+    let by_series: usize = Series::ALL.iter().map(|series| standard_threads(None, Some(*series)).count()).sum();
+    assert_eq!(by_series, count);
+}
+
+proptest! {
+    #![proptest_config(config(3_000))]
+
+    #[test]
+    fn any_bytes_are_a_thread_or_an_error_within_them(text in bytes()) {
+        match Thread::read(&text) {
+            Ok(thread) => {
+                assert_reads_back(&thread)?;
+                assert_consistent(&thread)?;
+            }
+            Err(error) => prop_assert!(error.at().is_some_and(|at| at as usize <= text.len()), "{}", error),
+        }
+    }
+
+    #[test]
+    fn any_thread_reads_back(thread in thread()) {
+        assert_reads_back(&thread)?;
+        assert_consistent(&thread)?;
+        assert_limits(&thread)?;
+    }
+
+    #[test]
+    fn any_numbers_make_a_thread_or_an_error(
+        diameter in length(), pitch in length(), starts in any::<i64>(), class in bytes(), side in any::<bool>()
+    ) {
+        let side = if side { Side::Internal } else { Side::External };
+        for form in Form::ALL {
+            let made = Thread::from_parts(*form, diameter, pitch, starts % 20, Hand::Left, Some(side), &class);
+            if let Ok(thread) = made {
+                assert_consistent(&thread)?;
+                prop_assert_eq!((thread.side(), thread.hand()), (Some(side), Hand::Left));
+            }
+            if let Ok(class) = ToleranceClass::new(*form, &class) {
+                prop_assert_eq!(ToleranceClass::new(*form, class.as_str().as_bytes()), Ok(class));
+            }
+        }
+        for thread in [Thread::metric(diameter, pitch), Thread::unified(diameter, pitch)].into_iter().flatten() {
+            assert_consistent(&thread)?;
+            prop_assert!(!thread.to_string().is_empty(), "{:?}", thread);
+        }
+    }
+
+    #[test]
+    fn sides_and_classes_do_not_contradict(thread in thread(), side in any::<bool>()) {
+        let side = if side { Side::Internal } else { Side::External };
+        match thread.with_side(side) {
+            Ok(sided) => prop_assert_eq!(sided.side(), Some(side)),
+            Err(error) => {
+                prop_assert_eq!(error.code(), Code::Contradiction);
+                prop_assert!(thread.tolerance_class().is_some_and(|class| class.side() != side));
+            }
+        }
+        let medium = thread.medium_internal_class().as_bytes();
+        let class = ToleranceClass::new(thread.form(), medium).unwrap();
+        prop_assert_eq!(class.side(), Side::Internal);
+    }
+
+    #[test]
+    fn values_not_ways_of_writing_make_threads_equal(sixty_fourths in 8..=128_i64, per_inch in parts(12..=64, 2)) {
+        let inches = Length::new(sixty_fourths, 64).unwrap();
+        let Ok(built) = Thread::unified(inches, per_inch) else { return Ok(()) };
+        let decimal = format!("{}-{}", inches.round_to(6, Rounding::HalfEven).unwrap(), per_inch);
+        prop_assert_eq!(Thread::read(decimal.as_bytes()), Ok(built), "{}", decimal);
+    }
+}

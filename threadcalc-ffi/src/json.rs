@@ -1,0 +1,219 @@
+//! The JSON door: the text of a job in, the text of its plan out.
+
+use core::cell::RefCell;
+use core::fmt;
+use std::borrow::Cow;
+
+use serde::de::{DeserializeSeed, Deserializer, Error as _, MapAccess, SeqAccess, Visitor};
+use threadcalc_core::{Code, Error, Field, Job, Length, Plan, Value};
+
+use crate::memory::Sink;
+use crate::status::Fault;
+
+/// The longest job that is looked at, in bytes.
+const LONGEST_JOB: usize = 65_536;
+
+/// Reads a job. Every key goes through [`Job::set`], the one place where keys are understood.
+pub(crate) fn read_job(text: &[u8]) -> Result<Job, Fault> {
+    read_job_beside(text, None)
+}
+
+/// Reads a job; the key `beside`, if there is one, belongs to the caller and is passed over.
+pub(crate) fn read_job_beside(text: &[u8], beside: Option<&str>) -> Result<Job, Fault> {
+    if text.len() > LONGEST_JOB {
+        return Err(Error::new(Code::TooLong, Field::Job).at_byte(LONGEST_JOB).hint_text("at most 65536 bytes").into());
+    }
+    let reading = RefCell::new(Reading { job: Job::default(), seen: Vec::new(), fault: None });
+    let mut json = serde_json::Deserializer::from_slice(text);
+    let read = Keys { reading: &reading, prefix: "", beside }.deserialize(&mut json).and_then(|()| json.end());
+    let Reading { job, seen, fault } = reading.into_inner();
+    if let Some(fault) = fault {
+        return Err(fault);
+    }
+    if let Err(error) = read {
+        let fault = Error::new(Code::BadJson, Field::Job).at_byte(byte_of(text, &error));
+        return Err(fault.hint_text("one JSON object of the keys of a job").into());
+    }
+    if !seen.iter().any(|key| key == "schema") {
+        return Err(Error::new(Code::Missing, Field::Schema).hint_text("\"schema\": 1").into());
+    }
+    Ok(job)
+}
+
+/// Writes a plan as JSON.
+pub(crate) fn write_plan(plan: &Plan, sink: &mut Sink<'_>) -> Result<(), Error> {
+    // The sink takes everything: what can fail is an exact number of the plan that does not fit.
+    serde_json::to_writer(sink, plan).map_err(|_| Error::new(Code::Overflow, Field::Feed))
+}
+
+/// The byte that an error of the JSON reader stands at: it counts lines and columns.
+fn byte_of(text: &[u8], error: &serde_json::Error) -> usize {
+    if error.is_eof() {
+        return text.len();
+    }
+    let lines = text.split_inclusive(|byte| *byte == b'\n');
+    let before: usize = lines.take(error.line().saturating_sub(1)).map(<[u8]>::len).sum();
+    before.saturating_add(error.column().saturating_sub(1))
+}
+
+/// What is known of a job while it is read. A fault stands here because the reader's own error holds text only.
+struct Reading {
+    job: Job,
+    seen: Vec<String>,
+    fault: Option<Fault>,
+}
+
+impl Reading {
+    fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), ()> {
+        self.job.set(key, value).map_err(|error| self.fail(error, key))
+    }
+
+    fn fail(&mut self, error: Error, key: &str) {
+        self.fault = Some(Fault { error, key: Some(key.into()) });
+    }
+}
+
+/// An object of keys: the job itself, its machine or its dialect.
+#[derive(Clone, Copy)]
+struct Keys<'a> {
+    reading: &'a RefCell<Reading>,
+    prefix: &'a str,
+    beside: Option<&'a str>,
+}
+
+impl<'de> DeserializeSeed<'de> for Keys<'_> {
+    type Value = ();
+
+    fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<(), D::Error> {
+        deserializer.deserialize_map(self)
+    }
+}
+
+impl<'de> Visitor<'de> for Keys<'_> {
+    type Value = ();
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("a job")
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<(), A::Error> {
+        while let Some(key) = map.next_key::<Cow<'de, str>>()? {
+            let key = [self.prefix, &key].concat();
+            {
+                let mut reading = self.reading.borrow_mut();
+                if reading.seen.contains(&key) {
+                    reading.fail(Error::new(Code::BadJson, Field::Key).hint_text("this key stands here twice"), &key);
+                    return Err(A::Error::custom(""));
+                }
+                reading.seen.push(key.clone());
+            }
+            if self.prefix.is_empty() && self.beside == Some(key.as_str()) {
+                map.next_value::<serde::de::IgnoredAny>()?;
+            } else {
+                map.next_value_seed(OneValue { keys: self, key: &key })?;
+            }
+        }
+        Ok(())
+    }
+}
+
+/// The value of one key.
+#[derive(Clone, Copy)]
+struct OneValue<'a> {
+    keys: Keys<'a>,
+    key: &'a str,
+}
+
+impl OneValue<'_> {
+    fn set<E: serde::de::Error>(self, value: Value<'_>) -> Result<(), E> {
+        self.keys.reading.borrow_mut().set(self.key, value).map_err(|()| E::custom(""))
+    }
+
+    fn wrong_shape<E: serde::de::Error>(self, hint: &'static str) -> E {
+        let error = Error::new(Code::UnknownValue, Field::Key).hint_text(hint);
+        self.keys.reading.borrow_mut().fail(error, self.key);
+        E::custom("")
+    }
+}
+
+impl<'de> DeserializeSeed<'de> for OneValue<'_> {
+    type Value = ();
+
+    fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<(), D::Error> {
+        deserializer.deserialize_any(self)
+    }
+}
+
+impl<'de> Visitor<'de> for OneValue<'_> {
+    type Value = ();
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("a value")
+    }
+
+    fn visit_unit<E: serde::de::Error>(self) -> Result<(), E> {
+        self.set(Value::Absent)
+    }
+
+    fn visit_bool<E: serde::de::Error>(self, flag: bool) -> Result<(), E> {
+        self.set(Value::Flag(flag))
+    }
+
+    fn visit_i64<E: serde::de::Error>(self, number: i64) -> Result<(), E> {
+        self.set(Length::new(number, 1).map_or(Value::Double(number as f64), Value::Exact))
+    }
+
+    fn visit_u64<E: serde::de::Error>(self, number: u64) -> Result<(), E> {
+        // Beyond 63 bits the core says what it says of such a double: it does not fit.
+        let whole = i64::try_from(number);
+        self.set(whole.map_or(Value::Double(number as f64), |whole| Value::Exact(Length::integer(whole))))
+    }
+
+    fn visit_f64<E: serde::de::Error>(self, number: f64) -> Result<(), E> {
+        self.set(Value::Double(number))
+    }
+
+    fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<(), E> {
+        self.set(Value::Text(text.as_bytes()))
+    }
+
+    fn visit_seq<A: SeqAccess<'de>>(self, mut list: A) -> Result<(), A::Error> {
+        if self.key != "drill_sets" {
+            return Err(self.wrong_shape("one value, not a list"));
+        }
+        while list.next_element_seed(SetName(self))?.is_some() {}
+        Ok(())
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, map: A) -> Result<(), A::Error> {
+        let prefix = match (self.keys.prefix, self.key) {
+            ("", "machine") => "machine.",
+            ("", "dialect") => "dialect.",
+            _ => return Err(self.wrong_shape("one value, not an object")),
+        };
+        Keys { prefix, ..self.keys }.visit_map(map)
+    }
+}
+
+/// One name of the list of drill sets: a text, nothing nested.
+struct SetName<'a>(OneValue<'a>);
+
+impl<'de> DeserializeSeed<'de> for SetName<'_> {
+    type Value = ();
+
+    fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<(), D::Error> {
+        deserializer.deserialize_str(self)
+    }
+}
+
+impl<'de> Visitor<'de> for SetName<'_> {
+    type Value = ();
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("the name of a set of drills")
+    }
+
+    fn visit_str<E: serde::de::Error>(self, name: &str) -> Result<(), E> {
+        self.0.set(Value::Text(name.as_bytes()))
+    }
+}

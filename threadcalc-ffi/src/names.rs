@@ -1,0 +1,141 @@
+//! The stable names of numbers, as NUL-terminated texts that live as long as the library.
+
+use core::ffi::c_char;
+
+use threadcalc_core::{
+    Code, Confidence, DrillSet, Field, FindingId, Form, Hand, NumberKey, Series, Severity, Side, WithinLimits,
+};
+
+use crate::codes::{THREADCALC_STATUS_INTERNAL_FAULT, THREADCALC_STATUS_OK};
+
+/// A name with room for its NUL.
+type Name = [u8; 80];
+
+const UNKNOWN: Name = c_text("unknown");
+
+/// The text with a NUL behind it. For constants: a text without room for its NUL stops the compiler.
+const fn c_text(text: &str) -> Name {
+    let mut name = [0; 80];
+    let bytes = text.as_bytes();
+    assert!(bytes.len() < name.len());
+    let mut place = 0;
+    while place < bytes.len() {
+        name[place] = bytes[place];
+        place = place.wrapping_add(1);
+    }
+    name
+}
+
+/// The names of all choices of a type as C texts, looked up by their numbers.
+macro_rules! name_of {
+    ($type:ident, $text:ident, $number:expr) => {{
+        static NAMES: [Name; $type::ALL.len()] = {
+            let mut names = [UNKNOWN; $type::ALL.len()];
+            let mut place = 0;
+            while place < names.len() {
+                names[place] = c_text($type::ALL[place].$text());
+                place = place.wrapping_add(1);
+            }
+            names
+        };
+        let number = $number;
+        let all = $type::ALL.iter().zip(&NAMES);
+        pointer(all.filter(|(choice, _)| choice.number() == number).map(|(_, name)| name).next())
+    }};
+}
+
+fn pointer(name: Option<&'static Name>) -> *const c_char {
+    static NOTHING: Name = UNKNOWN;
+    name.unwrap_or(&NOTHING).as_ptr().cast()
+}
+
+/// The stable name of a status: "ok", "out-of-range". Never NULL; "unknown" for an unknown number.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_status_name(status: i32) -> *const c_char {
+    static OK: Name = c_text("ok");
+    static INTERNAL: Name = c_text("internal-fault");
+    match status {
+        THREADCALC_STATUS_OK => pointer(Some(&OK)),
+        THREADCALC_STATUS_INTERNAL_FAULT => pointer(Some(&INTERNAL)),
+        _ => name_of!(Code, name, status),
+    }
+}
+
+/// The stable name of the value that an error speaks of. Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_field_name(field: i32) -> *const c_char {
+    name_of!(Field, name, field)
+}
+
+/// The stable name of a finding. Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_finding_name(finding: i32) -> *const c_char {
+    name_of!(FindingId, name, finding)
+}
+
+/// What a finding means, in one line. Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_finding_message(finding: i32) -> *const c_char {
+    name_of!(FindingId, message, finding)
+}
+
+/// "error", "warning", "info". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_severity_name(severity: i32) -> *const c_char {
+    name_of!(Severity, name, severity)
+}
+
+/// The stable name of a number that a finding carries; it ends in the unit. Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_number_name(number: i32) -> *const c_char {
+    name_of!(NumberKey, name, number)
+}
+
+/// "metric", "unified". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_form_name(form: i32) -> *const c_char {
+    name_of!(Form, name, form)
+}
+
+/// The standard's token of a series: "coarse", "UNC", "8-UN". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_series_name(series: i32) -> *const c_char {
+    name_of!(Series, name, series)
+}
+
+/// "right", "left". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_hand_name(hand: i32) -> *const c_char {
+    name_of!(Hand, name, hand)
+}
+
+/// "internal", "external". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_side_name(side: i32) -> *const c_char {
+    name_of!(Side, name, side)
+}
+
+/// "metric", "number", "letter", "fractional". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_drill_set_name(set: i32) -> *const c_char {
+    name_of!(DrillSet, name, set)
+}
+
+/// "yes", "no", "does-not-apply". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_within_limits_name(within_limits: i32) -> *const c_char {
+    name_of!(WithinLimits, name, within_limits)
+}
+
+/// How sure limits are: "confirmed", or what else there is. Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_confidence_name(confidence: i32) -> *const c_char {
+    name_of!(Confidence, name, confidence)
+}
+
+/// The version of the library that runs, "1.2.3"; compare it with THREADCALC_VERSION. Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_version() -> *const c_char {
+    static VERSION: Name = c_text(env!("CARGO_PKG_VERSION"));
+    pointer(Some(&VERSION))
+}

@@ -1,0 +1,203 @@
+//! Threads: read, written, built, listed, looked at.
+
+use core::ffi::c_char;
+
+use threadcalc_core::{Field, Form, Series, Thread, standard_threads};
+
+use crate::choices::{threadcalc_form, threadcalc_series};
+use crate::codes::threadcalc_status;
+use crate::memory::{Output, SizedOutput, bytes, input, list, text_out};
+use crate::number::given;
+use crate::status::{guard, optional, threadcalc_error_t};
+use crate::types::{threadcalc_finding_t, threadcalc_ratio_t, threadcalc_thread_t};
+
+/// Reads one designation: M8x1.25-6H, 1/4-20 UNC-2B, #10-32, M16xPh3P1.5-LH. Any bytes may be given.
+///
+/// Errors, with the byte: empty, unreadable, too-long (80 bytes), series-mismatch, unknown-class, fit,
+/// unsupported-form, out-of-range, not-exact, overflow.
+/// Source: ISO 965-1 and ASME B1.1 (designations), ISO 261 (coarse pitches).
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_thread_read(
+    designation: *const u8,
+    length: usize,
+    thread: *mut threadcalc_thread_t,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let designation = unsafe { bytes(designation, length) }?;
+        let thread = unsafe { Output::new(thread) }?;
+        thread.write(threadcalc_thread_t::of(&Thread::read(designation)?));
+        Ok(())
+    })
+}
+
+/// A metric thread, right hand, single start, from its diameter and pitch in mm.
+///
+/// Errors: missing, out-of-range (diameter up to 2000 mm, pitch up to 5/8 of it), overflow.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_thread_metric(
+    diameter_mm: *const threadcalc_ratio_t,
+    pitch_mm: *const threadcalc_ratio_t,
+    thread: *mut threadcalc_thread_t,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let diameter = unsafe { given(diameter_mm, Field::Diameter) }?;
+        let pitch = unsafe { given(pitch_mm, Field::Pitch) }?;
+        let thread = unsafe { Output::new(thread) }?;
+        thread.write(threadcalc_thread_t::of(&Thread::metric(diameter, pitch)?));
+        Ok(())
+    })
+}
+
+/// A Unified thread, right hand, single start, from its diameter in inches and its threads per inch.
+///
+/// Errors: as threadcalc_thread_metric.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_thread_unified(
+    diameter_in: *const threadcalc_ratio_t,
+    threads_per_inch: *const threadcalc_ratio_t,
+    thread: *mut threadcalc_thread_t,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let diameter = unsafe { given(diameter_in, Field::Diameter) }?;
+        let threads = unsafe { given(threads_per_inch, Field::ThreadsPerInch) }?;
+        let thread = unsafe { Output::new(thread) }?;
+        thread.write(threadcalc_thread_t::of(&Thread::unified(diameter, threads)?));
+        Ok(())
+    })
+}
+
+/// Writes the canonical designation: pitch always written, ASCII x, class before -LH.
+///
+/// Errors: those of a thread given as a structure (missing, unknown-value, out-of-range, unknown-class,
+/// contradiction, series-mismatch, overflow), buffer-too-short.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_thread_write(
+    thread: *const threadcalc_thread_t,
+    text: *mut c_char,
+    capacity: usize,
+    needed: *mut usize,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let thread = unsafe { input(thread) }?.read()?;
+        unsafe { text_out(|sink| sink.display(thread), text, capacity, needed) }?;
+        Ok(())
+    })
+}
+
+/// Writes the text that names the size: 10, 1/2, No. 10, 1 1/4. At most 16 bytes with its NUL.
+///
+/// Errors: as threadcalc_thread_write.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_thread_size_text(
+    thread: *const threadcalc_thread_t,
+    text: *mut c_char,
+    capacity: usize,
+    needed: *mut usize,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let size = unsafe { input(thread) }?.read()?.size();
+        unsafe { text_out(|sink| sink.display(size), text, capacity, needed) }?;
+        Ok(())
+    })
+}
+
+/// What is doubtful about a thread as read: a special, with the standard threads near it.
+///
+/// count is how many there are; with too little room only count is written.
+/// Errors: as threadcalc_thread_write.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_thread_findings(
+    thread: *const threadcalc_thread_t,
+    findings: *mut threadcalc_finding_t,
+    capacity: usize,
+    count: *mut usize,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let found = unsafe { input(thread) }?.read()?.findings();
+        unsafe { list(|| found.iter().map(threadcalc_finding_t::of), findings, capacity, count) }?;
+        Ok(())
+    })
+}
+
+/// Every thread of the standard series, right hand, without a class: form, diameter, coarse to fine.
+///
+/// form and series narrow the list; 0 is any. count is how many there are; with too little room only
+/// count is written.
+/// Errors: unknown-value, buffer-too-short.
+/// Source: ISO 261:1998 table 2; ASME B1.1-2003 table 1.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_standard_threads(
+    form: threadcalc_form,
+    series: threadcalc_series,
+    threads: *mut threadcalc_thread_t,
+    capacity: usize,
+    count: *mut usize,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let form = optional(form, Form::from_number, Field::Form, Form::CHOICES)?;
+        let series = optional(series, Series::from_number, Field::Series, Series::CHOICES)?;
+        let all = || standard_threads(form, series).map(|thread| threadcalc_thread_t::of(&thread));
+        unsafe { list(all, threads, capacity, count) }?;
+        Ok(())
+    })
+}
+
+/// Basic profile of a 60 degree thread: unrounded formulas, doubles. Frozen.
+#[repr(C)]
+#[derive(Clone, Copy, Default)]
+pub struct threadcalc_profile_t {
+    /// Height of the fundamental triangle, H, in mm.
+    pub triangle_height_mm: f64,
+    /// Basic major diameter, D, in mm.
+    pub major_mm: f64,
+    /// Basic pitch diameter, D2, in mm.
+    pub pitch_diameter_mm: f64,
+    /// Basic minor diameter of the internal thread, D1, in mm.
+    pub minor_mm: f64,
+    /// Minor diameter of the external thread at its rounded root, d3, in mm.
+    pub external_minor_mm: f64,
+    /// Tensile stress area of the external thread in mm2.
+    pub stress_area_mm2: f64,
+    /// Angles of the two flanks against the normal to the axis, in degrees.
+    pub flank_angles_deg: [f64; 2],
+}
+
+impl threadcalc_profile_t {
+    pub(crate) fn of(profile: &threadcalc_core::Profile) -> Self {
+        Self {
+            triangle_height_mm: profile.triangle_height_mm,
+            major_mm: profile.major_mm,
+            pitch_diameter_mm: profile.pitch_diameter_mm,
+            minor_mm: profile.minor_mm,
+            external_minor_mm: profile.external_minor_mm,
+            stress_area_mm2: profile.stress_area_mm2,
+            flank_angles_deg: profile.flank_angles_deg,
+        }
+    }
+}
+
+/// The basic profile. profile_size is sizeof(threadcalc_profile_t).
+///
+/// Errors: as threadcalc_thread_write; structure-size.
+/// Source: ISO 68-1, ISO 724, ISO 898-1 (stress area); ASME B1.1.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_profile(
+    thread: *const threadcalc_thread_t,
+    profile: *mut threadcalc_profile_t,
+    profile_size: usize,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let thread = unsafe { input(thread) }?.read()?;
+        let profile = unsafe { SizedOutput::new(profile, profile_size) }?;
+        profile.write(threadcalc_profile_t::of(&thread.profile()));
+        Ok(())
+    })
+}

@@ -1,0 +1,226 @@
+//! Structures that several calls share, and the way to and from the core's types. All are frozen.
+
+use core::ffi::c_char;
+
+use threadcalc_core::{
+    Code, Drill, DrillSet, DrillSets, Error, Field, Finding, Form, Hand, Length, Series, Side, Thread,
+};
+
+use crate::choices::{
+    threadcalc_drill_set, threadcalc_finding, threadcalc_form, threadcalc_hand, threadcalc_number, threadcalc_series,
+    threadcalc_severity, threadcalc_side,
+};
+use crate::memory::{fill, fixed_text, text_of};
+use crate::status::{optional, required};
+
+/// An exact number: a length in mm, a speed in turns per minute, a percent, or a plain number.
+///
+/// Results are in lowest terms with a positive denominator. 0/0 is "not given". Frozen.
+#[repr(C)]
+#[derive(Clone, Copy, Default, PartialEq, Eq, Debug)]
+pub struct threadcalc_ratio_t {
+    /// Numerator; carries the sign.
+    pub numerator: i64,
+    /// Denominator.
+    pub denominator: i64,
+}
+
+impl threadcalc_ratio_t {
+    pub(crate) fn of(value: Length) -> Self {
+        Self { numerator: value.numerator(), denominator: value.denominator() }
+    }
+
+    pub(crate) fn of_option(value: Option<Length>) -> Self {
+        value.map_or(Self::default(), Self::of)
+    }
+
+    pub(crate) fn read(self, field: Field) -> Result<Option<Length>, Error> {
+        if self == Self::default() {
+            return Ok(None);
+        }
+        Length::new(self.numerator, self.denominator).map(Some).map_err(|error| error.about(field))
+    }
+
+    pub(crate) fn required(self, field: Field) -> Result<Length, Error> {
+        self.read(field)?.ok_or(Error::new(Code::Missing, field))
+    }
+}
+
+/// A screw thread. Frozen.
+///
+/// A thread given to a call is built again from form, starts, hand, side, nominal diameter, pitch and
+/// class; series and lead may be left at 0, and otherwise have to agree; is_standard is not read.
+/// All zeros are "not given".
+#[repr(C)]
+#[derive(Clone, Copy, Default)]
+pub struct threadcalc_thread_t {
+    /// Profile.
+    pub form: threadcalc_form,
+    /// The standard's series; 0 for a metric special.
+    pub series: threadcalc_series,
+    /// Number of starts, 1 to 12; 0 is read as 1.
+    pub starts: i32,
+    /// Hand; 0 is read as right.
+    pub hand: threadcalc_hand,
+    /// Internal or external; 0 if neither class nor caller says so.
+    pub side: threadcalc_side,
+    /// 1 if the standard lists this diameter with this pitch, single start; else 0.
+    pub is_standard: i32,
+    /// Basic major diameter in mm.
+    pub nominal_mm: threadcalc_ratio_t,
+    /// Distance between neighbouring threads in mm.
+    pub pitch_mm: threadcalc_ratio_t,
+    /// Advance in one turn in mm.
+    pub lead_mm: threadcalc_ratio_t,
+    /// Tolerance class as written, NUL-terminated; empty if there is none.
+    pub tolerance_class: [c_char; 8],
+}
+
+impl threadcalc_thread_t {
+    pub(crate) fn of(thread: &Thread) -> Self {
+        Self {
+            form: thread.form().number(),
+            series: thread.series().map_or(0, Series::number),
+            starts: i32::from(thread.starts()),
+            hand: thread.hand().number(),
+            side: thread.side().map_or(0, Side::number),
+            is_standard: i32::from(thread.is_standard()),
+            nominal_mm: threadcalc_ratio_t::of(thread.nominal_mm()),
+            pitch_mm: threadcalc_ratio_t::of(thread.pitch_mm()),
+            lead_mm: threadcalc_ratio_t::of(thread.lead_mm()),
+            tolerance_class: thread.tolerance_class().map_or([0; 8], |class| fixed_text(class.as_str())),
+        }
+    }
+
+    pub(crate) fn read(&self) -> Result<Thread, Error> {
+        let thread = Thread::from_parts(
+            required(self.form, Form::from_number, Field::Form, Form::CHOICES)?,
+            self.nominal_mm.required(Field::Diameter)?,
+            self.pitch_mm.required(Field::Pitch)?,
+            if self.starts == 0 { 1 } else { i64::from(self.starts) },
+            optional(self.hand, Hand::from_number, Field::Hand, Hand::CHOICES)?.unwrap_or(Hand::Right),
+            optional(self.side, Side::from_number, Field::Side, Side::CHOICES)?,
+            text_of(&self.tolerance_class),
+        )?;
+        let series = optional(self.series, Series::from_number, Field::Series, Series::CHOICES)?;
+        if series.is_some() && series != thread.series() {
+            return Err(Error::new(Code::SeriesMismatch, Field::Series)
+                .hint_text("leave the series at 0: it follows from diameter and pitch"));
+        }
+        if self.lead_mm.read(Field::Lead)?.is_some_and(|lead| lead != thread.lead_mm()) {
+            return Err(Error::new(Code::Contradiction, Field::Lead)
+                .hint_text("leave the lead at 0/0: it follows from pitch and starts"));
+        }
+        Ok(thread)
+    }
+
+    /// A thread that may be left out.
+    pub(crate) fn read_optional(&self) -> Result<Option<Thread>, Error> {
+        let blank = self.form == 0 && self.nominal_mm == Default::default() && self.pitch_mm == Default::default();
+        if blank { Ok(None) } else { self.read().map(Some) }
+    }
+}
+
+/// Something doubtful or wrong that does not keep a result from existing. Frozen.
+#[repr(C)]
+#[derive(Clone, Copy)]
+pub struct threadcalc_finding_t {
+    /// What it is; threadcalc_finding_message says it in words.
+    pub id: threadcalc_finding,
+    /// How bad it is.
+    pub severity: threadcalc_severity,
+    /// How many numbers it carries, up to 3.
+    pub number_count: i32,
+    /// What each number is.
+    pub number_key: [threadcalc_number; 3],
+    /// The numbers, in the unit that the key names.
+    pub number: [f64; 3],
+    /// The input that it rests on, by its name in a job.
+    pub evidence: [c_char; 40],
+    /// What would be right; may be empty.
+    pub suggestion: [c_char; 104],
+}
+
+impl threadcalc_finding_t {
+    pub(crate) const NONE: Self = Self {
+        id: 0,
+        severity: 0,
+        number_count: 0,
+        number_key: [0; 3],
+        number: [0.0; 3],
+        evidence: [0; 40],
+        suggestion: [0; 104],
+    };
+
+    pub(crate) fn of(finding: &Finding) -> Self {
+        let (number_key, number_count) = fill([0; 3], finding.numbers().map(|(key, _)| key.number()));
+        let (number, _) = fill([0.0; 3], finding.numbers().map(|(_, value)| value));
+        Self {
+            id: finding.id().number(),
+            severity: finding.severity().number(),
+            number_count,
+            number_key,
+            number,
+            evidence: fixed_text(finding.evidence()),
+            suggestion: fixed_text(finding.suggestion()),
+        }
+    }
+}
+
+/// A drill. Frozen.
+#[repr(C)]
+#[derive(Clone, Copy, Default)]
+pub struct threadcalc_drill_t {
+    /// The set it belongs to; 0 for a diameter that stands in no set.
+    pub set: threadcalc_drill_set,
+    /// Its name, "6.8", "#7", "F", "5/16"; empty for a diameter too long for a name.
+    pub name: [c_char; 28],
+    /// Diameter in mm.
+    pub diameter_mm: threadcalc_ratio_t,
+}
+
+impl threadcalc_drill_t {
+    pub(crate) fn of(drill: &Drill) -> Self {
+        Self {
+            set: drill.set().map_or(0, DrillSet::number),
+            name: fixed_text(drill.name().as_str()),
+            diameter_mm: threadcalc_ratio_t::of(drill.diameter_mm()),
+        }
+    }
+}
+
+/// Sets of drills from their bits.
+pub(crate) fn drill_sets(bits: u32) -> Result<DrillSets, Error> {
+    let known = [
+        (crate::THREADCALC_DRILL_SETS_METRIC, DrillSet::Metric),
+        (crate::THREADCALC_DRILL_SETS_NUMBER, DrillSet::Number),
+        (crate::THREADCALC_DRILL_SETS_LETTER, DrillSet::Letter),
+        (crate::THREADCALC_DRILL_SETS_FRACTIONAL, DrillSet::Fractional),
+    ];
+    let mut sets = DrillSets::NONE;
+    let mut left = bits;
+    for (bit, set) in known {
+        if left & bit != 0 {
+            sets = sets.with(set);
+            left &= !bit;
+        }
+    }
+    if left != 0 {
+        return Err(Error::new(Code::UnknownValue, Field::DrillSets)
+            .got(f64::from(bits))
+            .hint_text("a sum of 1 metric, 2 number, 4 letter, 8 fractional"));
+    }
+    Ok(sets)
+}
+
+/// The bits of sets of drills.
+pub(crate) fn bits_of(sets: DrillSets) -> u32 {
+    let bit = |set: &DrillSet| match set {
+        DrillSet::Metric => crate::THREADCALC_DRILL_SETS_METRIC,
+        DrillSet::Number => crate::THREADCALC_DRILL_SETS_NUMBER,
+        DrillSet::Letter => crate::THREADCALC_DRILL_SETS_LETTER,
+        DrillSet::Fractional => crate::THREADCALC_DRILL_SETS_FRACTIONAL,
+        _ => 0,
+    };
+    DrillSet::ALL.iter().filter(|set| sets.holds(**set)).fold(0, |bits, set| bits | bit(set))
+}

@@ -1,0 +1,198 @@
+//! `plan`: one job in, one plan out.
+
+use pyo3::prelude::*;
+use threadcalc_core as core;
+
+use crate::depth::Depths;
+use crate::error::raise;
+use crate::feed::Feed;
+use crate::finding::{Finding, list_findings};
+use crate::job::{Job, job_of, json_of, parsed, writable};
+use crate::limits::{Limits, Profile};
+use crate::number::fraction;
+use crate::tap_drill::TapDrill;
+use crate::thread::Thread;
+
+/// A speed and the feed that belongs to it.
+#[pyclass(module = "threadcalc", frozen, eq)]
+#[derive(Clone, Copy, PartialEq)]
+pub struct CardRow(core::CardRow);
+
+#[pymethods]
+impl CardRow {
+    /// Speed in turns per minute.
+    #[getter]
+    fn rpm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        fraction(py, self.0.rpm)
+    }
+
+    /// Its feed.
+    #[getter]
+    fn feed(&self) -> Feed {
+        Feed(self.0.feed)
+    }
+
+    /// True if the word is exact.
+    #[getter]
+    fn exact(&self) -> bool {
+        self.0.exact
+    }
+
+    /// True for the speed of the plan.
+    #[getter]
+    fn planned(&self) -> bool {
+        self.0.planned
+    }
+
+    fn __repr__(&self) -> String {
+        format!("<CardRow S{} {}>", self.0.rpm, self.0.feed)
+    }
+}
+
+/// Everything from a callout to a tapping block.
+#[pyclass(module = "threadcalc", frozen)]
+pub struct Plan(Box<core::Plan>);
+
+#[pymethods]
+impl Plan {
+    /// The words of the tapping block in order.
+    #[getter]
+    fn words(&self) -> Vec<String> {
+        self.0.cycle.words().map(str::to_owned).collect()
+    }
+
+    /// The program lines in order.
+    #[getter]
+    fn blocks(&self) -> Vec<String> {
+        self.0.cycle.blocks().map(|block| block.as_str().to_owned()).collect()
+    }
+
+    /// What the next operation must set again.
+    #[getter]
+    fn restore(&self) -> Vec<String> {
+        self.0.cycle.restore().map(str::to_owned).collect()
+    }
+
+    /// The ids of the findings that withhold the words.
+    #[getter]
+    fn withheld(&self) -> Vec<&'static str> {
+        self.0.withheld.iter().flatten().map(|id| id.name()).collect()
+    }
+
+    /// What is doubtful or wrong.
+    #[getter]
+    fn findings(&self) -> Vec<Finding> {
+        list_findings(&self.0.findings)
+    }
+
+    /// The thread, internal, with the class that was used.
+    #[getter]
+    fn thread(&self) -> Thread {
+        Thread(self.0.thread)
+    }
+
+    /// The job as it was planned: every assumption filled in.
+    #[getter]
+    fn job(&self) -> Job {
+        Job(self.0.job)
+    }
+
+    /// Basic profile.
+    #[getter]
+    fn profile(&self) -> Profile {
+        Profile(self.0.profile)
+    }
+
+    /// Limits of size; None where the standard's values are not sourced.
+    #[getter]
+    fn limits(&self) -> Option<Limits> {
+        self.0.limits.map(Limits)
+    }
+
+    /// The drill, its percent and its neighbours.
+    #[getter]
+    fn drill(&self) -> TapDrill {
+        TapDrill(self.0.drill)
+    }
+
+    /// The feed.
+    #[getter]
+    fn feed(&self) -> Feed {
+        Feed(self.0.feed)
+    }
+
+    /// The speed that the control will hold.
+    #[getter]
+    fn programmed_rpm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        fraction(py, self.0.programmed_rpm)
+    }
+
+    /// The speed asked for.
+    #[getter]
+    fn asked_rpm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        fraction(py, self.0.asked_rpm)
+    }
+
+    /// The lead that will be cut, in millimetres.
+    #[getter]
+    fn lead_cut_mm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        fraction(py, self.0.lead_cut_mm)
+    }
+
+    /// Error of the lead over the full thread depth, in millimetres.
+    #[getter]
+    fn axial_error_mm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        fraction(py, self.0.axial_error_mm)
+    }
+
+    /// Depths from the face.
+    #[getter]
+    fn depths(&self) -> Depths {
+        Depths(self.0.depths)
+    }
+
+    /// Speeds with their feeds, slowest first.
+    #[getter]
+    fn card(&self) -> Vec<CardRow> {
+        self.0.card().copied().map(CardRow).collect()
+    }
+
+    /// What a plan cannot check.
+    #[getter]
+    fn not_checked(&self) -> Vec<&'static str> {
+        self.0.not_checked().to_vec()
+    }
+
+    /// The plan as a page of text.
+    #[getter]
+    fn text(&self) -> String {
+        self.0.to_string()
+    }
+
+    /// The plan as the text of its JSON.
+    fn to_json(&self) -> PyResult<String> {
+        json_of(serde_json::to_string(&*self.0))
+    }
+
+    /// The plan as a dict.
+    fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        parsed(py, &self.to_json()?)
+    }
+
+    fn __str__(&self) -> String {
+        self.text()
+    }
+
+    fn __repr__(&self) -> String {
+        format!("<Plan {} S{} {}>", self.0.thread, self.0.programmed_rpm, self.0.feed)
+    }
+}
+
+/// Plans one tapped hole.
+#[pyfunction]
+#[pyo3(signature = (job, /))]
+pub fn plan(job: &Bound<'_, PyAny>) -> PyResult<Plan> {
+    let job = job_of(job)?;
+    writable(&job)?;
+    core::plan(&job).map(|plan| Plan(Box::new(plan))).map_err(raise)
+}

@@ -1,0 +1,70 @@
+//! Texts and names in.
+
+use std::borrow::Cow;
+
+use pyo3::prelude::*;
+use pyo3::types::{PyBytes, PyString};
+use threadcalc_core::{Basis, Code, DrillSet, Error, FeedMode, Field, Form, Hand, Series, Side, Tap, TapSetOn, Unit};
+
+use crate::error::raise;
+use crate::number::wrong_type;
+
+/// The bytes of a str (UTF-8) or of bytes.
+pub fn bytes_of<'a>(value: &'a Bound<'_, PyAny>, field: Field) -> PyResult<Cow<'a, [u8]>> {
+    if let Ok(text) = value.cast::<PyString>() {
+        if let Ok(text) = text.to_str() {
+            return Ok(Cow::Borrowed(text.as_bytes()));
+        }
+        // A lone surrogate has no UTF-8; its bytes are unreadable where they stand.
+        let encoded = text.call_method1("encode", ("utf-8", "surrogatepass"))?;
+        return Ok(Cow::Owned(encoded.cast::<PyBytes>()?.as_bytes().to_vec()));
+    }
+    match value.cast::<PyBytes>() {
+        Ok(bytes) => Ok(Cow::Borrowed(bytes.as_bytes())),
+        Err(_) => Err(wrong_type(value, field, "str or bytes")),
+    }
+}
+
+/// A closed set of names.
+pub trait Choice: Sized {
+    const FIELD: Field;
+    const CHOICES: &'static str;
+    fn named(name: &[u8]) -> Option<Self>;
+}
+
+macro_rules! choice {
+    ($($name:ident: $field:ident),+ $(,)?) => {$(
+        impl Choice for $name {
+            const FIELD: Field = Field::$field;
+            const CHOICES: &'static str = Self::CHOICES;
+            fn named(name: &[u8]) -> Option<Self> {
+                Self::from_name(name)
+            }
+        }
+    )+};
+}
+
+choice!(
+    Basis: Basis,
+    DrillSet: DrillSets,
+    FeedMode: Mode,
+    Form: Form,
+    Hand: Hand,
+    Series: Series,
+    Side: Side,
+    Tap: Tap,
+    TapSetOn: TapSetOn,
+    Unit: Unit,
+);
+
+/// The choice that a text names.
+pub fn choose<T: Choice>(value: &Bound<'_, PyAny>) -> PyResult<T> {
+    let Ok(text) = value.cast::<PyString>() else { return Err(wrong_type(value, T::FIELD, "str")) };
+    let chosen = text.to_str().ok().and_then(|name| T::named(name.as_bytes()));
+    chosen.ok_or_else(|| raise(Error::new(Code::UnknownValue, T::FIELD).hint_text(T::CHOICES)))
+}
+
+/// As [`choose`], with `None` for "not given".
+pub fn optional_choice<T: Choice>(value: Option<&Bound<'_, PyAny>>) -> PyResult<Option<T>> {
+    value.map(choose).transpose()
+}

@@ -1,0 +1,279 @@
+//! `Thread`: one designation.
+
+use std::fmt::Write;
+
+use pyo3::prelude::*;
+use pyo3::types::{PyTuple, PyType};
+use threadcalc_core::{self as core, Code, Error, Field, Length};
+
+use crate::error::{raise, raise_designation};
+use crate::finding::{Finding, list_findings};
+use crate::limits::{Limits, Profile};
+use crate::number::{exact, fraction, whole};
+use crate::text::{bytes_of, choose, optional_choice};
+
+/// A screw thread, immutable and hashable.
+#[pyclass(module = "threadcalc", frozen, eq, hash)]
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+pub struct Thread(pub core::Thread);
+
+/// The canonical designation; a thread of very odd figures has none.
+pub fn designation(thread: &core::Thread) -> PyResult<String> {
+    let mut text = String::new();
+    match write!(text, "{thread}") {
+        Ok(()) => Ok(text),
+        Err(_) => Err(raise(Error::new(Code::Overflow, Field::Designation))),
+    }
+}
+
+/// `Thread('…')` where the text says it all, else the exact figures.
+fn constructor(thread: &core::Thread) -> PyResult<String> {
+    let written = designation(thread).unwrap_or_default();
+    let read = core::Thread::read(written.as_bytes()).ok();
+    let mut text = match read.and_then(|read| with_side_of(read, thread)) {
+        Some(read) if read == *thread => format!("Thread('{written}')"),
+        _ => from_figures(thread)?,
+    };
+    if let (Some(side), None) = (thread.side(), thread.tolerance_class()) {
+        text.push_str(&format!(".with_side('{side}')"));
+    }
+    Ok(text)
+}
+
+fn with_side_of(read: core::Thread, thread: &core::Thread) -> Option<core::Thread> {
+    thread.side().map_or(Some(read), |side| read.with_side(side).ok())
+}
+
+fn from_figures(thread: &core::Thread) -> PyResult<String> {
+    let ratio = |value: Length| format!("'{}/{}'", value.numerator(), value.denominator());
+    let mut text = match thread.threads_per_inch() {
+        Some(per_inch) => {
+            let inches = thread.nominal_mm().over(Length::INCH).map_err(raise)?;
+            format!("Thread.unified({}, {})", ratio(inches), ratio(per_inch))
+        }
+        None => format!("Thread.metric({}, {})", ratio(thread.nominal_mm()), ratio(thread.pitch_mm())),
+    };
+    if thread.starts() > 1 {
+        text.push_str(&format!(".with_starts({})", thread.starts()));
+    }
+    if thread.hand() == core::Hand::Left {
+        text.push_str(".with_hand('left')");
+    }
+    if let Some(class) = thread.tolerance_class() {
+        text.push_str(&format!(".with_class('{}')", class.as_str()));
+    }
+    Ok(text)
+}
+
+#[pymethods]
+impl Thread {
+    #[new]
+    #[pyo3(signature = (designation, /))]
+    fn new(designation: &Bound<'_, PyAny>) -> PyResult<Self> {
+        let text = bytes_of(designation, Field::Designation)?;
+        core::Thread::read(&text).map(Self).map_err(raise_designation)
+    }
+
+    /// An ISO metric thread from diameter and pitch in millimetres.
+    #[staticmethod]
+    fn metric(diameter_mm: &Bound<'_, PyAny>, pitch_mm: &Bound<'_, PyAny>) -> PyResult<Self> {
+        let (diameter, pitch) = (exact(diameter_mm, Field::Diameter)?, exact(pitch_mm, Field::Pitch)?);
+        core::Thread::metric(diameter, pitch).map(Self).map_err(raise)
+    }
+
+    /// A Unified thread from diameter in inches and threads per inch.
+    #[staticmethod]
+    fn unified(diameter_in: &Bound<'_, PyAny>, threads_per_inch: &Bound<'_, PyAny>) -> PyResult<Self> {
+        let diameter = exact(diameter_in, Field::Diameter)?;
+        let per_inch = exact(threads_per_inch, Field::ThreadsPerInch)?;
+        core::Thread::unified(diameter, per_inch).map(Self).map_err(raise)
+    }
+
+    /// The same thread with this tolerance class.
+    #[pyo3(signature = (tolerance_class, /))]
+    fn with_class(&self, tolerance_class: &Bound<'_, PyAny>) -> PyResult<Self> {
+        let class = bytes_of(tolerance_class, Field::ToleranceClass)?;
+        self.0.with_class(&class).map(Self).map_err(raise)
+    }
+
+    /// The same thread on this side of the fit.
+    #[pyo3(signature = (side, /))]
+    fn with_side(&self, side: &Bound<'_, PyAny>) -> PyResult<Self> {
+        self.0.with_side(choose(side)?).map(Self).map_err(raise)
+    }
+
+    /// The same thread with this hand.
+    #[pyo3(signature = (hand, /))]
+    fn with_hand(&self, hand: &Bound<'_, PyAny>) -> PyResult<Self> {
+        Ok(Self(self.0.with_hand(choose(hand)?)))
+    }
+
+    /// The same thread with this number of starts.
+    #[pyo3(signature = (starts, /))]
+    fn with_starts(&self, starts: &Bound<'_, PyAny>) -> PyResult<Self> {
+        self.0.with_starts(whole(starts, Field::Starts)?).map(Self).map_err(raise)
+    }
+
+    /// The basic profile.
+    fn profile(&self) -> Profile {
+        Profile(self.0.profile())
+    }
+
+    /// The limits of size of the tolerance class.
+    fn limits(&self) -> PyResult<Limits> {
+        self.0.limits().map(Limits).map_err(raise)
+    }
+
+    /// The profile's name.
+    #[getter]
+    fn form(&self) -> &'static str {
+        self.0.form().name()
+    }
+
+    /// The standard's series, None for a metric special.
+    #[getter]
+    fn series(&self) -> Option<&'static str> {
+        self.0.series().map(core::Series::name)
+    }
+
+    /// True if the standard lists this diameter with this pitch.
+    #[getter]
+    fn is_standard(&self) -> bool {
+        self.0.is_standard()
+    }
+
+    /// The text that names the size.
+    #[getter]
+    fn size(&self) -> String {
+        self.0.size().as_str().to_owned()
+    }
+
+    /// The diameter that names the thread, in millimetres.
+    #[getter]
+    fn nominal_mm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        fraction(py, self.0.nominal_mm())
+    }
+
+    /// Basic major diameter in millimetres.
+    #[getter]
+    fn major_mm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        fraction(py, self.0.major_mm())
+    }
+
+    /// Pitch in millimetres.
+    #[getter]
+    fn pitch_mm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        fraction(py, self.0.pitch_mm())
+    }
+
+    /// Lead in millimetres.
+    #[getter]
+    fn lead_mm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        fraction(py, self.0.lead_mm())
+    }
+
+    /// Number of starts.
+    #[getter]
+    fn starts(&self) -> u8 {
+        self.0.starts()
+    }
+
+    /// "right" or "left".
+    #[getter]
+    fn hand(&self) -> &'static str {
+        self.0.hand().name()
+    }
+
+    /// Taper on the diameter, 0 for straight threads.
+    #[getter]
+    fn taper_on_diameter<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        fraction(py, self.0.taper_on_diameter())
+    }
+
+    /// "internal", "external" or None.
+    #[getter]
+    fn side(&self) -> Option<&'static str> {
+        self.0.side().map(core::Side::name)
+    }
+
+    /// The tolerance class as written, or None.
+    #[getter]
+    fn tolerance_class(&self) -> Option<String> {
+        self.0.tolerance_class().map(|class| class.as_str().to_owned())
+    }
+
+    /// True for the hole of a wire insert; this version reads none.
+    #[getter]
+    fn wire_insert(&self) -> bool {
+        false
+    }
+
+    /// What is doubtful about the thread.
+    #[getter]
+    fn findings(&self) -> Vec<Finding> {
+        list_findings(&self.0.findings())
+    }
+
+    fn __str__(&self) -> PyResult<String> {
+        designation(&self.0)
+    }
+
+    fn __repr__(&self) -> PyResult<String> {
+        constructor(&self.0)
+    }
+
+    /// The figures, for pickle and copy: exact where the text would not be.
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyTuple>> {
+        let (py, thread) = (slf.py(), slf.get().0);
+        let parts = |value: Length| (value.numerator(), value.denominator());
+        let class = thread.tolerance_class();
+        let arguments = (
+            thread.form().name(),
+            parts(thread.nominal_mm()),
+            parts(thread.pitch_mm()),
+            thread.starts(),
+            thread.hand().name(),
+            thread.side().map(core::Side::name),
+            class.as_ref().map_or("", |class| class.as_str()),
+        );
+        (py.get_type::<Self>().getattr("_from_parts")?, arguments).into_pyobject(py)
+    }
+
+    /// The thread of `__reduce__`.
+    #[classmethod]
+    #[expect(clippy::too_many_arguments, reason = "the parts of a pickled thread, written by __reduce__ alone")]
+    fn _from_parts(
+        _class: &Bound<'_, PyType>,
+        form: &Bound<'_, PyAny>,
+        nominal_mm: (i64, i64),
+        pitch_mm: (i64, i64),
+        starts: i64,
+        hand: &Bound<'_, PyAny>,
+        side: Option<&Bound<'_, PyAny>>,
+        tolerance_class: &str,
+    ) -> PyResult<Self> {
+        let nominal = Length::new(nominal_mm.0, nominal_mm.1).map_err(raise)?;
+        let pitch = Length::new(pitch_mm.0, pitch_mm.1).map_err(raise)?;
+        let (form, hand, side) = (choose(form)?, choose(hand)?, optional_choice(side)?);
+        core::Thread::from_parts(form, nominal, pitch, starts, hand, side, tolerance_class.as_bytes())
+            .map(Self)
+            .map_err(raise)
+    }
+}
+
+/// Every thread of the standard series.
+#[pyfunction]
+#[pyo3(signature = (form=None, series=None))]
+pub fn standard_threads(
+    form: Option<&Bound<'_, PyAny>>,
+    series: Option<&Bound<'_, PyAny>>,
+) -> PyResult<Vec<Thread>> {
+    Ok(core::standard_threads(optional_choice(form)?, optional_choice(series)?).map(Thread).collect())
+}
+
+/// Designations of standard threads near this one, with the reason each is near.
+#[pyfunction]
+#[pyo3(signature = (thread, /))]
+pub fn near(thread: &Bound<'_, Thread>) -> Vec<(String, &'static str)> {
+    core::near(&thread.get().0).iter().map(|(text, reason)| (text.to_owned(), reason.name())).collect()
+}
