@@ -1,1 +1,117 @@
-fn main() {}
+//! What an exact answer costs beside the plain one: ratios of times taken in the same run.
+//!
+//! A ratio travels between machines where a time does not. Every answer is checked before it is timed,
+//! and a ratio above its limit ends the run with an error.
+
+use std::hint::black_box;
+use std::process::ExitCode;
+use std::time::Instant;
+
+use threadcalc_core::{FeedMode, Length, Thread, Unit, feed, plan};
+
+#[path = "../tests/support/job.rs"]
+mod job;
+
+const ROUNDS: usize = 41;
+const NANOSECONDS_A_ROUND: u128 = 2_000_000;
+
+/// Nanoseconds of one call.
+fn once<T>(calls: u32, call: &mut impl FnMut() -> T) -> f64 {
+    let start = Instant::now();
+    for _ in 0..calls {
+        black_box(call());
+    }
+    start.elapsed().as_nanos() as f64 / f64::from(calls)
+}
+
+/// How many calls fill a round.
+fn calls_of<T>(call: &mut impl FnMut() -> T) -> u32 {
+    let mut calls = 1_u32;
+    while once(calls, call) as u128 * u128::from(calls) < NANOSECONDS_A_ROUND && calls < 1 << 24 {
+        calls *= 2;
+    }
+    calls
+}
+
+fn median(mut times: Vec<f64>) -> f64 {
+    times.sort_by(f64::total_cmp);
+    times[times.len() / 2]
+}
+
+/// Prints one line of the table; false if the limit is missed.
+///
+/// Both are timed in turn in every round, so that a slow spell of the machine meets both.
+fn compare<A, B>(
+    name: &str,
+    mut ours: impl FnMut() -> A,
+    peer: &str,
+    mut theirs: impl FnMut() -> B,
+    limit: Option<f64>,
+) -> bool {
+    let (our_calls, their_calls) = (calls_of(&mut ours), calls_of(&mut theirs));
+    let (mut our_times, mut their_times, mut ratios) = (Vec::new(), Vec::new(), Vec::new());
+    for _ in 0..ROUNDS {
+        let (ours, theirs) = (once(our_calls, &mut ours), once(their_calls, &mut theirs));
+        our_times.push(ours);
+        their_times.push(theirs);
+        ratios.push(ours / theirs);
+    }
+    let (ours, theirs, ratio) = (median(our_times), median(their_times), median(ratios));
+    let shown = limit.map_or("-".into(), |limit| format!("{limit:.2}"));
+    let held = limit.is_none_or(|limit| ratio <= limit);
+    let mark = if held { "" } else { "  MISSED" };
+    println!("{name:<34} | {ours:>8.1} | {peer:<38} | {theirs:>7.1} | {ratio:>7.2} | {shown:>6}{mark}");
+    held
+}
+
+fn feed_word() -> bool {
+    let lead = Thread::read(b"7/16-14 UNC-2B").unwrap().lead_mm();
+    let ours = |rpm: i64| feed(black_box(lead), Some(Length::integer(rpm)), Unit::Mm, FeedMode::PerMinute, 3);
+    let theirs = |rpm: f64| format!("{:.3}", rpm * 25.4 / 14.0);
+    assert_eq!(ours(650).unwrap().text(), theirs(650.0), "both are 1179.286");
+    let formatted = "format!(\"{:.3}\", rpm * 25.4 / 14.0)";
+    let ours = || ours(black_box(650)).unwrap();
+    let theirs = || theirs(black_box(650.0));
+    compare("feed/7/16-14 650 rpm, with text", ours, formatted, theirs, Some(0.4))
+}
+
+fn designations() -> bool {
+    let parse = || black_box("12.345678").parse::<f64>().unwrap();
+    assert_eq!(parse(), 12.345_678);
+    let canonical = ["1/4-20 UNC-2B", "M8x1.25-6H", "7/16-14 UNC-2B"];
+    let held = canonical.map(|text| {
+        let read = || Thread::read(black_box(text.as_bytes())).unwrap();
+        assert_eq!(read().to_string(), text);
+        compare(&format!("read/{text}"), read, "\"12.345678\".parse::<f64>()", parse, Some(20.0))
+    });
+    held.into_iter().all(|held| held)
+}
+
+fn plans() -> bool {
+    let job = job::of("7/16-14 UNC-2B");
+    let made = plan(&job).unwrap();
+    assert_eq!(made.feed.word(), "F1179.286");
+    assert!(made.to_string().contains("F1179.286"));
+    let rows = || format!("{:.3} {:.3} {:.3}", black_box(1179.2857), black_box(9.3), black_box(24.543));
+    assert_eq!(rows(), "1179.286 9.300 24.543");
+    let three = "format! of three numbers";
+    let planned = compare("plan/7/16-14", || plan(black_box(&job)).unwrap(), three, rows, None);
+    let mut text = String::with_capacity(16_384);
+    let write = || {
+        use std::fmt::Write;
+        text.clear();
+        write!(text, "{}", black_box(&made)).unwrap();
+        text.len()
+    };
+    compare("plan text/7/16-14", write, three, rows, None) && planned
+}
+
+fn main() -> ExitCode {
+    let heads = ["operation", "ns", "peer", "peer ns", "ratio", "limit"];
+    println!(
+        "{:<34} | {:>8} | {:<38} | {:>7} | {:>7} | {:>6}",
+        heads[0], heads[1], heads[2], heads[3], heads[4], heads[5]
+    );
+    let held = [feed_word(), designations(), plans()];
+    if held.into_iter().all(|held| held) { ExitCode::SUCCESS } else { ExitCode::FAILURE }
+}

@@ -108,6 +108,12 @@ impl Length {
         Self::from_wide(i128::from(numerator), i128::from(denominator))
     }
 
+    /// `whole + part / power`, both 0 or more; only the reduced fraction has to fit.
+    pub(crate) fn with_decimals(whole: i64, part: i64, power: i64) -> Result<Self, Error> {
+        let units = wide(whole, power).checked_add(i128::from(part)).ok_or(OVERFLOW)?;
+        Self::from_wide(units, i128::from(power))
+    }
+
     /// A whole number.
     #[must_use]
     pub const fn integer(value: i64) -> Self {

@@ -220,7 +220,7 @@ impl<'a> Cursor<'a> {
             return whole.map(Length::integer).ok_or(self.error(Code::Unreadable));
         }
         self.skip(1);
-        let (mut units, mut decimals, mut zeros) = (whole.unwrap_or(0), 0_u8, 0_u8);
+        let (mut part, mut decimals, mut zeros) = (0_i64, 0_u8, 0_u8);
         let behind = self.place;
         while let Some(digit) = self.digit() {
             if digit == 0 {
@@ -233,9 +233,9 @@ impl<'a> Cursor<'a> {
                         .error(Code::NotExact)
                         .hint_text("at most 9 decimals; give a ratio or threads per inch instead"));
                 }
-                units = units
+                part = part
                     .checked_mul(power_of_ten(more)?)
-                    .and_then(|u| u.checked_add(digit))
+                    .and_then(|part| part.checked_add(digit))
                     .ok_or(self.error(Code::Overflow))?;
                 zeros = 0;
             }
@@ -244,7 +244,7 @@ impl<'a> Cursor<'a> {
         if whole.is_none() && self.place == behind {
             return Err(self.error(Code::Unreadable));
         }
-        Length::new(units, power_of_ten(decimals)?)
+        Length::with_decimals(whole.unwrap_or(0), part, power_of_ten(decimals)?)
     }
 
     /// A decimal, `3/4`, `1 1/4` or `1-1/4`.

@@ -228,6 +228,17 @@ impl Thread {
         Self::build(Form::Unified, diameter_in.times(Length::INCH)?, pitch, 1)
     }
 
+    /// A Unified thread from the text that names its size: `1/4`, `#10`, `No. 10`, `10`, `1 1/4`, `0.3`.
+    ///
+    /// A bare whole number is a number size or inches as in a designation: `10` with 32, `1` with 8.
+    ///
+    /// # Errors
+    /// Those of the designation reader for the size, and of [`Thread::unified`].
+    pub fn unified_size(size: &[u8], threads_per_inch: Length) -> Result<Self, Error> {
+        let diameter = crate::designation::unified_diameter(size, threads_per_inch)?;
+        Self::build(Form::Unified, diameter, Length::INCH.over(threads_per_inch)?, 1)
+    }
+
     pub(crate) fn build(form: Form, nominal: Length, pitch: Length, starts: u8) -> Result<Self, Error> {
         let largest = Length::integer(LARGEST_DIAMETER_MM);
         if !nominal.is_positive() || nominal > largest {

@@ -3,7 +3,7 @@
 use std::collections::HashSet;
 
 use threadcalc_core::{
-    Basis, Code, DrillSet, DrillSets, Drill, Error, FeedMode, Field, Job, Length, Tap, TapDrillRequest, Thread, Unit,
+    Basis, Code, Drill, DrillSet, DrillSets, Error, FeedMode, Field, Job, Length, Tap, TapDrillRequest, Thread, Unit,
     Value, feed, percent_thread, read_number, tap_drill,
 };
 

@@ -7,9 +7,7 @@ use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
 use random::Random;
-use threadcalc_core::{
-    Basis, Dialect, DrillSet, Error, FeedMode, Hole, Job, Length, Plan, Tap, Thread, Unit, plan,
-};
+use threadcalc_core::{Basis, Dialect, DrillSet, Error, FeedMode, Hole, Job, Length, Plan, Tap, Thread, Unit, plan};
 
 const SEED: u64 = 20_261_125;
 const JOBS: usize = 10_000;

@@ -3,8 +3,8 @@
 use core::mem::offset_of;
 
 use threadcalc_core::{
-    Alternative, Basis, Drill, DrillSet, Error, Field, Tap, TapDrill, TapDrillRequest, drill_diameter,
-    percent_thread, tap_drill,
+    Alternative, Basis, Drill, DrillSet, Error, Field, Tap, TapDrill, TapDrillRequest, drill_diameter, percent_thread,
+    tap_drill,
 };
 
 use crate::choices::{

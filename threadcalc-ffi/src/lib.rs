@@ -34,7 +34,6 @@ pub use drill::*;
 pub use feed::*;
 pub use flat::*;
 pub use job::*;
-pub use json::*;
 pub use limits::*;
 pub use lines::answer_line;
 pub use names::*;

@@ -97,7 +97,8 @@ pub(crate) unsafe fn request<T: Request>(pointer: *const T) -> Result<T, Error> 
     let own = size_of::<T>();
     // The first start is where an empty request ends: a size and nothing else.
     let known = size == own || T::STARTS.iter().skip(1).any(|start| *start == size);
-    if !known && !(own < size && size <= LARGEST_REQUEST) {
+    let longer = own < size && size <= LARGEST_REQUEST;
+    if !known && !longer {
         return Err(Error::new(Code::StructureSize, Field::Size)
             .got(f64::from(given))
             .hint_text("set the member size to sizeof of the structure"));

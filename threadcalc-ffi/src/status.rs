@@ -53,10 +53,7 @@ impl fmt::Display for Fault {
 }
 
 /// Runs one exported call: no panic leaves it, and every failure becomes a status.
-pub(crate) fn guard(
-    error: *mut threadcalc_error_t,
-    call: impl FnOnce() -> Result<(), Fault>,
-) -> threadcalc_status {
+pub(crate) fn guard(error: *mut threadcalc_error_t, call: impl FnOnce() -> Result<(), Fault>) -> threadcalc_status {
     match catch_unwind(AssertUnwindSafe(call)) {
         Ok(Ok(())) => THREADCALC_STATUS_OK,
         Ok(Err(fault)) => {

@@ -83,7 +83,9 @@ fn set_value(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>) -> PyResu
     match exact(value, field) {
         Ok(number) => apply(job, key, Value::Exact(number)),
         // An unknown key is the first thing to say, whatever stands behind it.
-        Err(error) => core::Job::default().set(key, Value::Absent).map_err(|unknown| raise_key(unknown, key)).and(Err(error)),
+        Err(error) => {
+            core::Job::default().set(key, Value::Absent).map_err(|unknown| raise_key(unknown, key)).and(Err(error))
+        }
     }
 }
 

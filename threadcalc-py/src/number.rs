@@ -54,14 +54,16 @@ fn exact_of_decimal(value: &Bound<'_, PyAny>, field: Field) -> PyResult<Length> 
     // Beyond these places no 64-bit fraction of 9 decimals is left, and the plain text would be huge.
     const PLACES: std::ops::RangeInclusive<i64> = -20..=20;
     let finite: bool = value.call_method0("is_finite")?.extract()?;
-    let zero: bool = finite && value.call_method0("__bool__")?.extract::<bool>()? == false;
+    let zero = finite && !value.is_truthy()?;
     if zero {
         return Ok(Length::ZERO);
     }
     let place: i64 = if finite { value.call_method0("adjusted")?.extract()? } else { i64::MAX };
     if !PLACES.contains(&place) {
         let code = if finite && place > 0 { Code::Overflow } else { Code::NotExact };
-        return Err(raise(Error::new(code, field).hint_text("at most 9 decimals; give a ratio or threads per inch instead")));
+        return Err(raise(
+            Error::new(code, field).hint_text("at most 9 decimals; give a ratio or threads per inch instead"),
+        ));
     }
     let plain = value.call_method1("__format__", ("f",))?;
     let text: String = plain.extract()?;

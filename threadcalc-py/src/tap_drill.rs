@@ -114,9 +114,10 @@ fn sets_of(sets: &Bound<'_, PyAny>) -> PyResult<DrillSets> {
         let text = text.to_str().unwrap_or("?");
         for name in text.split_ascii_whitespace() {
             let set = DrillSet::from_name(name.as_bytes());
-            named = named.with(set.ok_or_else(|| {
-                raise(Error::new(Code::UnknownValue, Field::DrillSets).hint_text(DrillSet::CHOICES))
-            })?);
+            named =
+                named.with(set.ok_or_else(|| {
+                    raise(Error::new(Code::UnknownValue, Field::DrillSets).hint_text(DrillSet::CHOICES))
+                })?);
         }
         return Ok(named);
     }

@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use pyo3::prelude::*;
-use pyo3::types::{PyTuple, PyType};
+use pyo3::types::{PyString, PyTuple, PyType};
 use threadcalc_core::{self as core, Code, Error, Field, Length};
 
 use crate::error::{raise, raise_designation};
@@ -27,42 +27,28 @@ pub fn designation(thread: &core::Thread) -> PyResult<String> {
 }
 
 /// `Thread('…')` where the text says it all, else the exact figures.
-fn constructor(thread: &core::Thread) -> PyResult<String> {
+fn constructor(thread: &core::Thread) -> String {
     let written = designation(thread).unwrap_or_default();
     let read = core::Thread::read(written.as_bytes()).ok();
-    let mut text = match read.and_then(|read| with_side_of(read, thread)) {
-        Some(read) if read == *thread => format!("Thread('{written}')"),
-        _ => from_figures(thread)?,
-    };
-    if let (Some(side), None) = (thread.side(), thread.tolerance_class()) {
-        text.push_str(&format!(".with_side('{side}')"));
+    if read == Some(*thread) {
+        return format!("Thread('{written}')");
     }
-    Ok(text)
-}
-
-fn with_side_of(read: core::Thread, thread: &core::Thread) -> Option<core::Thread> {
-    thread.side().map_or(Some(read), |side| read.with_side(side).ok())
-}
-
-fn from_figures(thread: &core::Thread) -> PyResult<String> {
-    let ratio = |value: Length| format!("'{}/{}'", value.numerator(), value.denominator());
-    let mut text = match thread.threads_per_inch() {
-        Some(per_inch) => {
-            let inches = thread.nominal_mm().over(Length::INCH).map_err(raise)?;
-            format!("Thread.unified({}, {})", ratio(inches), ratio(per_inch))
+    if let Some(side) = thread.side() {
+        if read.and_then(|read| read.with_side(side).ok()) == Some(*thread) {
+            return format!("Thread('{written}').with_side('{side}')");
         }
-        None => format!("Thread.metric({}, {})", ratio(thread.nominal_mm()), ratio(thread.pitch_mm())),
-    };
-    if thread.starts() > 1 {
-        text.push_str(&format!(".with_starts({})", thread.starts()));
     }
-    if thread.hand() == core::Hand::Left {
-        text.push_str(".with_hand('left')");
-    }
-    if let Some(class) = thread.tolerance_class() {
-        text.push_str(&format!(".with_class('{}')", class.as_str()));
-    }
-    Ok(text)
+    let ratio = |value: Length| format!("({}, {})", value.numerator(), value.denominator());
+    format!(
+        "Thread._from_parts('{}', {}, {}, {}, '{}', {}, '{}')",
+        thread.form(),
+        ratio(thread.nominal_mm()),
+        ratio(thread.pitch_mm()),
+        thread.starts(),
+        thread.hand(),
+        thread.side().map_or_else(|| String::from("None"), |side| format!("'{side}'")),
+        thread.tolerance_class().as_ref().map_or("", |class| class.as_str()),
+    )
 }
 
 #[pymethods]
@@ -81,12 +67,15 @@ impl Thread {
         core::Thread::metric(diameter, pitch).map(Self).map_err(raise)
     }
 
-    /// A Unified thread from diameter in inches and threads per inch.
+    /// A Unified thread from its size and threads per inch.
     #[staticmethod]
     fn unified(diameter_in: &Bound<'_, PyAny>, threads_per_inch: &Bound<'_, PyAny>) -> PyResult<Self> {
-        let diameter = exact(diameter_in, Field::Diameter)?;
         let per_inch = exact(threads_per_inch, Field::ThreadsPerInch)?;
-        core::Thread::unified(diameter, per_inch).map(Self).map_err(raise)
+        let thread = match diameter_in.is_instance_of::<PyString>() {
+            true => core::Thread::unified_size(&bytes_of(diameter_in, Field::Diameter)?, per_inch),
+            false => core::Thread::unified(exact(diameter_in, Field::Diameter)?, per_inch),
+        };
+        thread.map(Self).map_err(raise)
     }
 
     /// The same thread with this tolerance class.
@@ -218,7 +207,7 @@ impl Thread {
         designation(&self.0)
     }
 
-    fn __repr__(&self) -> PyResult<String> {
+    fn __repr__(&self) -> String {
         constructor(&self.0)
     }
 
@@ -264,10 +253,7 @@ impl Thread {
 /// Every thread of the standard series.
 #[pyfunction]
 #[pyo3(signature = (form=None, series=None))]
-pub fn standard_threads(
-    form: Option<&Bound<'_, PyAny>>,
-    series: Option<&Bound<'_, PyAny>>,
-) -> PyResult<Vec<Thread>> {
+pub fn standard_threads(form: Option<&Bound<'_, PyAny>>, series: Option<&Bound<'_, PyAny>>) -> PyResult<Vec<Thread>> {
     Ok(core::standard_threads(optional_choice(form)?, optional_choice(series)?).map(Thread).collect())
 }
 

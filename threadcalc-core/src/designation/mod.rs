@@ -10,5 +10,5 @@
 mod read;
 mod write;
 
-pub(crate) use read::read;
+pub(crate) use read::{read, unified_diameter};
 pub(crate) use write::size_text;

@@ -225,6 +225,23 @@ pub(crate) fn is_number_size(number: i64, inches: Length, pitch: Length) -> bool
     }
 }
 
+/// The diameter in millimetres of a size text, whose bare numbers are read by the pitch.
+pub(crate) fn unified_diameter(size: &[u8], threads_per_inch: Length) -> Result<Length, Error> {
+    if !threads_per_inch.is_positive() {
+        return Err(Error::new(Code::OutOfRange, Field::ThreadsPerInch)
+            .got(threads_per_inch.to_f64())
+            .hint_text("threads per inch above 0"));
+    }
+    let mut cursor = Cursor::new(size, Field::Diameter);
+    cursor.skip_blanks();
+    let read = unified_size(&mut cursor)?;
+    cursor.skip_blanks();
+    if !cursor.is_at_end() {
+        return Err(cursor.error(Code::Unreadable).hint_text("a size such as 1/4, #10, 1 1/4 or 0.3"));
+    }
+    read.diameter(Length::INCH.over(threads_per_inch)?)
+}
+
 fn unified_size(cursor: &mut Cursor<'_>) -> Result<UnifiedSize, Error> {
     let numbered = cursor.take(b'#') || {
         let word = cursor.take_word(b"NO");

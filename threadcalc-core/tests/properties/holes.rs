@@ -35,15 +35,17 @@ fn to_nine_decimals(value: f64) -> Length {
 fn request() -> impl Strategy<Value = DepthRequest> {
     let lengths = (parts(1..=10_000, 100), parts(0..=200, 10), parts(1..=100, 100), parts(61..=180, 1));
     let places = (parts(0..=1_000, 100), parts(0..=500, 100), any::<bool>(), any::<bool>());
-    (lengths, places).prop_map(|((full, chamfer, drill, angle), (clearance, centre, on_centre, through))| DepthRequest {
-        full_thread_mm: full,
-        chamfer_threads: chamfer,
-        drill_mm: drill,
-        point_angle_deg: angle,
-        bottom_clearance_mm: clearance,
-        tap_centre_mm: centre,
-        tap_set_on: if on_centre { TapSetOn::Centre } else { TapSetOn::Front },
-        hole: if through { Hole::Through } else { Hole::Blind },
+    (lengths, places).prop_map(|((full, chamfer, drill, angle), (clearance, centre, on_centre, through))| {
+        DepthRequest {
+            full_thread_mm: full,
+            chamfer_threads: chamfer,
+            drill_mm: drill,
+            point_angle_deg: angle,
+            bottom_clearance_mm: clearance,
+            tap_centre_mm: centre,
+            tap_set_on: if on_centre { TapSetOn::Centre } else { TapSetOn::Front },
+            hole: if through { Hole::Through } else { Hole::Blind },
+        }
     })
 }
 

@@ -11,10 +11,32 @@ use threadcalc_core::{
 use crate::values::{bytes, config, length, parts, thread};
 
 const KEYS: [&str; 26] = [
-    "thread", "unit", "mode", "decimals", "rpm", "hole", "full_thread_depth_mm", "tap", "chamfer_threads",
-    "tap_set_on", "tap_centre_mm", "drill_sets", "drill_mm", "percent", "basis", "point_angle_deg",
-    "bottom_clearance_mm", "r_plane_mm", "machine.highest_rpm", "machine.lowest_rpm", "machine.speed_step", "dialect",
-    "dialect.name", "dialect.tap_rh", "dialect.tap_lh", "dialect.feed_per_revolution",
+    "thread",
+    "unit",
+    "mode",
+    "decimals",
+    "rpm",
+    "hole",
+    "full_thread_depth_mm",
+    "tap",
+    "chamfer_threads",
+    "tap_set_on",
+    "tap_centre_mm",
+    "drill_sets",
+    "drill_mm",
+    "percent",
+    "basis",
+    "point_angle_deg",
+    "bottom_clearance_mm",
+    "r_plane_mm",
+    "machine.highest_rpm",
+    "machine.lowest_rpm",
+    "machine.speed_step",
+    "dialect",
+    "dialect.name",
+    "dialect.tap_rh",
+    "dialect.tap_lh",
+    "dialect.feed_per_revolution",
 ];
 
 /// A value in any of the ways a door can hand it in.
@@ -41,9 +63,25 @@ impl Given {
 
 fn given() -> impl Strategy<Value = Given> {
     let names = prop_oneof![
-        Just("mm"), Just("inch"), Just("per_minute"), Just("per_revolution"), Just("blind"), Just("through"),
-        Just("cut"), Just("form"), Just("3H/4"), Just("M8"), Just("7/16-14 UNC-2B"), Just("rs274ngc"), Just("G84"),
-        Just("metric letter"), Just("centre"), Just("3"), Just("12.5"), Just("1/3"), Just("true"),
+        Just("mm"),
+        Just("inch"),
+        Just("per_minute"),
+        Just("per_revolution"),
+        Just("blind"),
+        Just("through"),
+        Just("cut"),
+        Just("form"),
+        Just("3H/4"),
+        Just("M8"),
+        Just("7/16-14 UNC-2B"),
+        Just("rs274ngc"),
+        Just("G84"),
+        Just("metric letter"),
+        Just("centre"),
+        Just("3"),
+        Just("12.5"),
+        Just("1/3"),
+        Just("true"),
     ];
     prop_oneof![
         4 => names.prop_map(|name| Given::Text(name.into())),

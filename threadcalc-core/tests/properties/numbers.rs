@@ -5,6 +5,15 @@ use threadcalc_core::{Code, Decimal, Length, Rounding, Text, read_number};
 
 use crate::values::{bytes, config, length};
 
+/// Only the reduced fraction has to fit: without the point these are one digit too large.
+#[test]
+fn nineteen_digits_with_a_point_read_back() {
+    let largest = Length::new(4_611_686_018_427_387_904, 5).unwrap();
+    assert_eq!(read_number(b"922337203685477580.8"), Ok(largest));
+    assert_eq!(read_number(b"-922337203685477580.8"), Ok(largest.negative()));
+    assert_eq!(read_number(b"922337203685477580.9").map_err(|error| error.code()), Err(Code::Overflow));
+}
+
 proptest! {
     #![proptest_config(config(2_000))]
 

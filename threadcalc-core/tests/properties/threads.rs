@@ -5,7 +5,8 @@ use std::hash::{Hash, Hasher};
 
 use proptest::prelude::*;
 use threadcalc_core::{
-    Code, Form, Hand, Length, Rounding, Series, Side, Thread, ToleranceClass, choice, is_iso_262, near, standard_threads,
+    Code, Form, Hand, Length, Rounding, Series, Side, Thread, ToleranceClass, choice, is_iso_262, near,
+    standard_threads,
 };
 
 use crate::values::{bytes, config, length, parts, thread};
@@ -31,12 +32,7 @@ fn assert_consistent(thread: &Thread) -> Result<(), TestCaseError> {
         prop_assert_ne!(text, thread.to_string());
     }
     let profile = thread.profile();
-    let falling = [
-        profile.major_mm,
-        profile.pitch_diameter_mm,
-        profile.minor_mm,
-        profile.external_minor_mm,
-    ];
+    let falling = [profile.major_mm, profile.pitch_diameter_mm, profile.minor_mm, profile.external_minor_mm];
     // Equal where the pitch is less than a double of the diameter can tell.
     prop_assert!(falling.is_sorted_by(|a, b| a >= b), "{:?}", falling);
     prop_assert!(profile.stress_area_mm2 > 0.0 && profile.triangle_height_mm > 0.0);
@@ -65,7 +61,9 @@ fn assert_limits(thread: &Thread) -> Result<(), TestCaseError> {
     // Half of the third decimal, and for Unified the size and the height rounded to 4 places before.
     let off = (low.to_f64() - thread.profile().minor_mm).abs() / limits.native_unit.in_mm().to_f64();
     prop_assert!(off <= 0.000_6, "{} is {} off", thread, off);
-    for (diameter, held) in [(low, true), (high, true), (low.minus(unit).unwrap(), false), (high.plus(unit).unwrap(), false)] {
+    for (diameter, held) in
+        [(low, true), (high, true), (low.minus(unit).unwrap(), false), (high.plus(unit).unwrap(), false)]
+    {
         prop_assert_eq!(limits.minor_holds(diameter), Some(held), "{} {}", thread, diameter);
     }
     Ok(())
@@ -134,6 +132,15 @@ proptest! {
         for thread in [Thread::metric(diameter, pitch), Thread::unified(diameter, pitch)].into_iter().flatten() {
             assert_consistent(&thread)?;
             prop_assert!(!thread.to_string().is_empty(), "{:?}", thread);
+        }
+    }
+
+    #[test]
+    fn a_size_text_is_read_as_in_a_designation(size in bytes(), per_inch in parts(4..=160, 2)) {
+        let designation = [&size[..], b"-", per_inch.to_string().as_bytes()].concat();
+        if let Ok(thread) = Thread::unified_size(&size, per_inch) {
+            assert_consistent(&thread)?;
+            prop_assert_eq!(Thread::read(&designation), Ok(thread), "{:?}", String::from_utf8_lossy(&designation));
         }
     }
 

@@ -30,9 +30,28 @@ pub fn parts(counts: std::ops::RangeInclusive<i64>, parts: i64) -> impl Strategy
 pub fn bytes() -> impl Strategy<Value = Vec<u8>> {
     let letters = b"MmxXPhH0123456789.,-/ #NoUCFESLRTIBAGgJ()*\"\xd7\xc3\x97\0\xff".to_vec();
     let piece = prop_oneof![
-        Just("M8"), Just("x1.25"), Just("-6H"), Just("-LH"), Just("1/4"), Just("-20"), Just(" UNC"), Just("-2B"),
-        Just("xPh3P1.5"), Just("10-32"), Just("0.0625P-0.1875L(3 STARTS)"), Just(" UN"), Just("99999999999999999999"),
-        Just("1 1/4"), Just("/"), Just("-"), Just(" "), Just("0"), Just("."), Just("4.5"), Just("NPT"), Just("#"),
+        Just("M8"),
+        Just("x1.25"),
+        Just("-6H"),
+        Just("-LH"),
+        Just("1/4"),
+        Just("-20"),
+        Just(" UNC"),
+        Just("-2B"),
+        Just("xPh3P1.5"),
+        Just("10-32"),
+        Just("0.0625P-0.1875L(3 STARTS)"),
+        Just(" UN"),
+        Just("99999999999999999999"),
+        Just("1 1/4"),
+        Just("/"),
+        Just("-"),
+        Just(" "),
+        Just("0"),
+        Just("."),
+        Just("4.5"),
+        Just("NPT"),
+        Just("#"),
     ];
     prop_oneof![
         vec(any::<u8>(), 0..100),

@@ -55,7 +55,9 @@ pub struct Row<'t> {
 
 impl Table {
     pub fn open(name: &str) -> Self {
-        let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../tests/reference").join(format!("{name}.csv"));
+        let folder = std::env::var("THREADCALC_REFERENCE")
+            .unwrap_or_else(|_| String::from(concat!(env!("CARGO_MANIFEST_DIR"), "/../tests/reference")));
+        let path = Path::new(&folder).join(format!("{name}.csv"));
         let text = std::fs::read_to_string(&path).unwrap_or_else(|error| panic!("{}: {error}", path.display()));
         let cells = |line: &str| line.split(',').map(String::from).collect::<Vec<_>>();
         let (heads, body): (Vec<&str>, Vec<&str>) = text.lines().partition(|line| line.starts_with('#'));

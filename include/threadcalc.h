@@ -1,0 +1,2252 @@
+/* SPDX-License-Identifier: MIT OR Apache-2.0 */
+/*
+ * threadcalc: threads and tapped holes, exact and offline.
+ *
+ * Every call is safe from any thread at any time: no allocation, no global state, no files, no
+ * locale. Lengths are in millimetres, speeds in turns per minute, unless a name says otherwise.
+ * Calls return 0 on success, else the number of an error (threadcalc_status_name), and write results
+ * only on success. Pointers are checked for NULL; otherwise they must point to what their type says.
+ * The last argument `error` may be NULL. Text in is pointer and length, UTF-8, no NUL needed; text out
+ * is buffer, capacity and the length needed, which counts the NUL.
+ *
+ * The tap maker's data and the machine's manual come first; prove out every program. Pressure, gas and
+ * structural joints belong to local codes and licensed practice.
+ */
+
+#ifndef THREADCALC_H
+#define THREADCALC_H
+
+/* Made by cbindgen from threadcalc-ffi: THREADCALC_WRITE_HEADER=1 cargo test -p threadcalc-ffi --test header */
+
+#include <stddef.h>
+#include <stdint.h>
+
+/**
+ * Not given.
+ */
+#define THREADCALC_FORM_UNSET 0
+
+/**
+ * ISO 68-1 metric thread, M.
+ */
+#define THREADCALC_FORM_METRIC 1
+
+/**
+ * ASME B1.1 Unified inch thread, UN.
+ */
+#define THREADCALC_FORM_UNIFIED 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_SERIES_UNSET 0
+
+/**
+ * ISO 261 coarse pitch.
+ */
+#define THREADCALC_SERIES_COARSE 1
+
+/**
+ * ISO 261 fine pitch.
+ */
+#define THREADCALC_SERIES_FINE 2
+
+/**
+ * Unified coarse.
+ */
+#define THREADCALC_SERIES_UNC 3
+
+/**
+ * Unified fine.
+ */
+#define THREADCALC_SERIES_UNF 4
+
+/**
+ * Unified extra fine.
+ */
+#define THREADCALC_SERIES_UNEF 5
+
+/**
+ * Unified constant pitch, 4 threads per inch.
+ */
+#define THREADCALC_SERIES_UN_4 6
+
+/**
+ * Unified constant pitch, 6 threads per inch.
+ */
+#define THREADCALC_SERIES_UN_6 7
+
+/**
+ * Unified constant pitch, 8 threads per inch.
+ */
+#define THREADCALC_SERIES_UN_8 8
+
+/**
+ * Unified constant pitch, 12 threads per inch.
+ */
+#define THREADCALC_SERIES_UN_12 9
+
+/**
+ * Unified constant pitch, 16 threads per inch.
+ */
+#define THREADCALC_SERIES_UN_16 10
+
+/**
+ * Unified constant pitch, 20 threads per inch.
+ */
+#define THREADCALC_SERIES_UN_20 11
+
+/**
+ * Unified constant pitch, 28 threads per inch.
+ */
+#define THREADCALC_SERIES_UN_28 12
+
+/**
+ * Unified constant pitch, 32 threads per inch.
+ */
+#define THREADCALC_SERIES_UN_32 13
+
+/**
+ * Unified special: a diameter-pitch combination outside the standard series.
+ */
+#define THREADCALC_SERIES_UNS 14
+
+/**
+ * Not given.
+ */
+#define THREADCALC_HAND_UNSET 0
+
+/**
+ * Advances when turned clockwise.
+ */
+#define THREADCALC_HAND_RIGHT 1
+
+/**
+ * Advances when turned anticlockwise.
+ */
+#define THREADCALC_HAND_LEFT 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_SIDE_UNSET 0
+
+/**
+ * A tapped hole or a nut.
+ */
+#define THREADCALC_SIDE_INTERNAL 1
+
+/**
+ * A screw.
+ */
+#define THREADCALC_SIDE_EXTERNAL 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_UNIT_UNSET 0
+
+/**
+ * Millimetres (G21).
+ */
+#define THREADCALC_UNIT_MM 1
+
+/**
+ * Inches (G20).
+ */
+#define THREADCALC_UNIT_INCH 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_MODE_UNSET 0
+
+/**
+ * Units per minute (G94).
+ */
+#define THREADCALC_MODE_PER_MINUTE 1
+
+/**
+ * Units per revolution (G95).
+ */
+#define THREADCALC_MODE_PER_REVOLUTION 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_TAP_UNSET 0
+
+/**
+ * It cuts chips.
+ */
+#define THREADCALC_TAP_CUT 1
+
+/**
+ * It displaces metal; also called a roll tap.
+ */
+#define THREADCALC_TAP_FORM 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_BASIS_UNSET 0
+
+/**
+ * 3/4 H, 1.299038 P on the diameter: the inch trade's charts.
+ */
+#define THREADCALC_BASIS_THREE_QUARTERS_H 1
+
+/**
+ * 5/8 H, 1.082532 P on the diameter: the basic height, down to the basic minor diameter.
+ */
+#define THREADCALC_BASIS_FIVE_EIGHTHS_H 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_DRILL_SET_UNSET 0
+
+/**
+ * Metric sizes, named by their diameter.
+ */
+#define THREADCALC_DRILL_SET_METRIC 1
+
+/**
+ * Number sizes, `#1` to `#97`.
+ */
+#define THREADCALC_DRILL_SET_NUMBER 2
+
+/**
+ * Letter sizes, `A` to `Z`.
+ */
+#define THREADCALC_DRILL_SET_LETTER 3
+
+/**
+ * Fractional inch sizes, `1/64` to `3 1/2`.
+ */
+#define THREADCALC_DRILL_SET_FRACTIONAL 4
+
+/**
+ * Not given.
+ */
+#define THREADCALC_WITHIN_LIMITS_UNSET 0
+
+/**
+ * It does.
+ */
+#define THREADCALC_WITHIN_LIMITS_YES 1
+
+/**
+ * It does not.
+ */
+#define THREADCALC_WITHIN_LIMITS_NO 2
+
+/**
+ * A form tap makes the minor diameter itself, or no limits are known.
+ */
+#define THREADCALC_WITHIN_LIMITS_DOES_NOT_APPLY 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_HOLE_UNSET 0
+
+/**
+ * It does.
+ */
+#define THREADCALC_HOLE_THROUGH 1
+
+/**
+ * It does not.
+ */
+#define THREADCALC_HOLE_BLIND 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_TAP_SET_ON_UNSET 0
+
+/**
+ * The front of the chamfer.
+ */
+#define THREADCALC_TAP_SET_ON_FRONT 1
+
+/**
+ * The tip of the male centre.
+ */
+#define THREADCALC_TAP_SET_ON_CENTRE 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_CONFIDENCE_UNSET 0
+
+/**
+ * The tolerance cell agrees with its formula's R40 value, or a second source prints it.
+ */
+#define THREADCALC_CONFIDENCE_CONFIRMED 1
+
+/**
+ * Made by the standard's own rule; printed tables may keep legacy values in single cells.
+ */
+#define THREADCALC_CONFIDENCE_BY_RULE 2
+
+/**
+ * Written from memory of the standard; nobody has read the value in the source.
+ */
+#define THREADCALC_CONFIDENCE_FROM_MEMORY 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_SEVERITY_UNSET 0
+
+/**
+ * Wrong: no words are given while it stands.
+ */
+#define THREADCALC_SEVERITY_ERROR 1
+
+/**
+ * Doubtful: look at it before pressing start.
+ */
+#define THREADCALC_SEVERITY_WARNING 2
+
+/**
+ * Good to know, or an assumption that was made.
+ */
+#define THREADCALC_SEVERITY_INFO 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_FINDING_UNSET 0
+
+/**
+ * No class was given; the standard's medium internal class is used.
+ */
+#define THREADCALC_FINDING_CLASS_ASSUMED 1
+
+/**
+ * The thread stands in no standard series.
+ */
+#define THREADCALC_FINDING_NOT_STANDARD 2
+
+/**
+ * The drilled hole is outside the class's minor-diameter limits.
+ */
+#define THREADCALC_FINDING_DRILL_OUTSIDE_LIMITS 3
+
+/**
+ * The class's limits have not been read, so the drilled hole is not judged by them.
+ */
+#define THREADCALC_FINDING_LIMITS_NOT_SOURCED 4
+
+/**
+ * An external class in a tapping job.
+ */
+#define THREADCALC_FINDING_EXTERNAL_CLASS 5
+
+/**
+ * No dialect was given, so no words can be given.
+ */
+#define THREADCALC_FINDING_DIALECT_UNSET 6
+
+/**
+ * The control has no code for what the job needs.
+ */
+#define THREADCALC_FINDING_CODE_NOT_ON_CONTROL 7
+
+/**
+ * The chamfer was not given; the longest of form C is planned on.
+ */
+#define THREADCALC_FINDING_CHAMFER_ASSUMED 8
+
+/**
+ * The room below the tap was not given.
+ */
+#define THREADCALC_FINDING_BOTTOM_CLEARANCE_ASSUMED 9
+
+/**
+ * The drill's point angle was not given.
+ */
+#define THREADCALC_FINDING_POINT_ANGLE_ASSUMED 10
+
+/**
+ * The R plane was not given.
+ */
+#define THREADCALC_FINDING_R_PLANE_ASSUMED 11
+
+/**
+ * No drill and no set was given.
+ */
+#define THREADCALC_FINDING_DRILL_SETS_ASSUMED 12
+
+/**
+ * The control rounds the speed down, or the machine's highest speed cuts it.
+ */
+#define THREADCALC_FINDING_SPEED_ROUNDED 13
+
+/**
+ * Rounding of the feed word leaves an error in the lead.
+ */
+#define THREADCALC_FINDING_FEED_ROUNDED 14
+
+/**
+ * The thread is deeper than three diameters.
+ */
+#define THREADCALC_FINDING_DEEP_THREAD 15
+
+/**
+ * The tap comes out below a through hole.
+ */
+#define THREADCALC_FINDING_TAP_COMES_OUT 16
+
+/**
+ * The feed of a multi-start thread follows the lead, not the pitch.
+ */
+#define THREADCALC_FINDING_MULTI_START 17
+
+/**
+ * More findings than there is room for; their number.
+ */
+#define THREADCALC_FINDING_MORE_FINDINGS 18
+
+/**
+ * Not given.
+ */
+#define THREADCALC_NUMBER_UNSET 0
+
+/**
+ * Drilled hole in mm.
+ */
+#define THREADCALC_NUMBER_DRILL_MM 1
+
+/**
+ * What is left to the largest minor diameter in mm.
+ */
+#define THREADCALC_NUMBER_LEFT_TO_LIMIT_MM 2
+
+/**
+ * Speed asked for.
+ */
+#define THREADCALC_NUMBER_ASKED_RPM 3
+
+/**
+ * Speed the control holds.
+ */
+#define THREADCALC_NUMBER_SPEED_RPM 4
+
+/**
+ * Relative error of the lead.
+ */
+#define THREADCALC_NUMBER_LEAD_ERROR 5
+
+/**
+ * Error of the lead over the depth in mm.
+ */
+#define THREADCALC_NUMBER_AXIAL_ERROR_MM 6
+
+/**
+ * Depth in diameters.
+ */
+#define THREADCALC_NUMBER_DIAMETERS 7
+
+/**
+ * What comes out below in mm.
+ */
+#define THREADCALC_NUMBER_BELOW_MM 8
+
+/**
+ * Threads of chamfer.
+ */
+#define THREADCALC_NUMBER_CHAMFER_THREADS 9
+
+/**
+ * Room below the tap in mm.
+ */
+#define THREADCALC_NUMBER_BOTTOM_CLEARANCE_MM 10
+
+/**
+ * Point angle in degrees.
+ */
+#define THREADCALC_NUMBER_POINT_ANGLE_DEG 11
+
+/**
+ * R plane in mm.
+ */
+#define THREADCALC_NUMBER_R_PLANE_MM 12
+
+/**
+ * Lead in mm.
+ */
+#define THREADCALC_NUMBER_LEAD_MM 13
+
+/**
+ * Pitch in mm.
+ */
+#define THREADCALC_NUMBER_PITCH_MM 14
+
+/**
+ * Starts.
+ */
+#define THREADCALC_NUMBER_STARTS 15
+
+/**
+ * A count.
+ */
+#define THREADCALC_NUMBER_COUNT 16
+
+/**
+ * Metric sizes.
+ */
+#define THREADCALC_DRILL_SETS_METRIC 1
+
+/**
+ * Number sizes.
+ */
+#define THREADCALC_DRILL_SETS_NUMBER 2
+
+/**
+ * Letter sizes.
+ */
+#define THREADCALC_DRILL_SETS_LETTER 4
+
+/**
+ * Fractional inch sizes.
+ */
+#define THREADCALC_DRILL_SETS_FRACTIONAL 8
+
+/**
+ * Not given: a plan has no words.
+ */
+#define THREADCALC_DIALECT_UNSET 0
+
+/**
+ * RS274/NGC: G84 right hand only, feed per minute only.
+ */
+#define THREADCALC_DIALECT_RS274NGC 1
+
+/**
+ * The control's own, as the further members of the structure say.
+ */
+#define THREADCALC_DIALECT_OWN 2
+
+/**
+ * Not given: the default holds.
+ */
+#define THREADCALC_ANSWER_UNSET 0
+
+/**
+ * Yes.
+ */
+#define THREADCALC_ANSWER_YES 1
+
+/**
+ * No.
+ */
+#define THREADCALC_ANSWER_NO 2
+
+/**
+ * Success.
+ */
+#define THREADCALC_STATUS_OK 0
+
+/**
+ * The text is empty or blank.
+ */
+#define THREADCALC_STATUS_EMPTY 1
+
+/**
+ * The text stops making sense at the byte given.
+ */
+#define THREADCALC_STATUS_UNREADABLE 2
+
+/**
+ * The text is longer than any of its kind.
+ */
+#define THREADCALC_STATUS_TOO_LONG 3
+
+/**
+ * The number has no exact value here (more than 9 decimals, NaN, infinity).
+ */
+#define THREADCALC_STATUS_NOT_EXACT 4
+
+/**
+ * The number is outside the range that makes sense.
+ */
+#define THREADCALC_STATUS_OUT_OF_RANGE 5
+
+/**
+ * An exact result does not fit in 64-bit numerator and denominator.
+ */
+#define THREADCALC_STATUS_OVERFLOW 6
+
+/**
+ * The series that is named has another pitch at this diameter.
+ */
+#define THREADCALC_STATUS_SERIES_MISMATCH 7
+
+/**
+ * The tolerance class does not exist for this thread.
+ */
+#define THREADCALC_STATUS_UNKNOWN_CLASS 8
+
+/**
+ * Limits need a tolerance class.
+ */
+#define THREADCALC_STATUS_CLASS_UNSET 9
+
+/**
+ * The standard's value has not been read, and is not guessed.
+ */
+#define THREADCALC_STATUS_NOT_SOURCED 10
+
+/**
+ * The feed is smaller than half its last decimal.
+ */
+#define THREADCALC_STATUS_FEED_ROUNDS_TO_ZERO 11
+
+/**
+ * A required value is missing.
+ */
+#define THREADCALC_STATUS_MISSING 12
+
+/**
+ * The value is not one of the choices.
+ */
+#define THREADCALC_STATUS_UNKNOWN_VALUE 13
+
+/**
+ * The key is not known.
+ */
+#define THREADCALC_STATUS_UNKNOWN_KEY 14
+
+/**
+ * Two values exclude each other.
+ */
+#define THREADCALC_STATUS_CONTRADICTION 15
+
+/**
+ * No drill of the sets lies within the limits.
+ */
+#define THREADCALC_STATUS_NO_DRILL 16
+
+/**
+ * A fit names two threads; one was expected.
+ */
+#define THREADCALC_STATUS_FIT 17
+
+/**
+ * The thread form is known but not supported by this version.
+ */
+#define THREADCALC_STATUS_UNSUPPORTED_FORM 18
+
+/**
+ * A pointer that must point somewhere is null (C).
+ */
+#define THREADCALC_STATUS_NULL_POINTER 100
+
+/**
+ * The size member of a request is not one this library knows (C).
+ */
+#define THREADCALC_STATUS_STRUCTURE_SIZE 101
+
+/**
+ * The caller's buffer is too short; the length needed was written (C).
+ */
+#define THREADCALC_STATUS_BUFFER_TOO_SHORT 102
+
+/**
+ * The field is part of the contract, but not supported by this version.
+ */
+#define THREADCALC_STATUS_UNSUPPORTED_FIELD 103
+
+/**
+ * The text is not JSON, or not of the shape expected.
+ */
+#define THREADCALC_STATUS_BAD_JSON 104
+
+/**
+ * A fault of the library itself, caught at its border: please report it.
+ */
+#define THREADCALC_STATUS_INTERNAL_FAULT 199
+
+/**
+ * None.
+ */
+#define THREADCALC_FIELD_UNSET 0
+
+/**
+ * A thread designation.
+ */
+#define THREADCALC_FIELD_DESIGNATION 1
+
+/**
+ * A number given as text or as a double.
+ */
+#define THREADCALC_FIELD_NUMBER 2
+
+/**
+ * An exact length.
+ */
+#define THREADCALC_FIELD_LENGTH 3
+
+/**
+ * Nominal diameter.
+ */
+#define THREADCALC_FIELD_DIAMETER 4
+
+/**
+ * Pitch.
+ */
+#define THREADCALC_FIELD_PITCH 5
+
+/**
+ * Threads per inch.
+ */
+#define THREADCALC_FIELD_THREADS_PER_INCH 6
+
+/**
+ * Lead.
+ */
+#define THREADCALC_FIELD_LEAD_MM 7
+
+/**
+ * Number of starts.
+ */
+#define THREADCALC_FIELD_STARTS 8
+
+/**
+ * Series token.
+ */
+#define THREADCALC_FIELD_SERIES 9
+
+/**
+ * Tolerance class.
+ */
+#define THREADCALC_FIELD_TOLERANCE_CLASS 10
+
+/**
+ * Internal or external.
+ */
+#define THREADCALC_FIELD_SIDE 11
+
+/**
+ * Spindle speed.
+ */
+#define THREADCALC_FIELD_RPM 12
+
+/**
+ * Speed step of the control.
+ */
+#define THREADCALC_FIELD_STEP 13
+
+/**
+ * Lowest speed.
+ */
+#define THREADCALC_FIELD_LOWEST 14
+
+/**
+ * Highest speed.
+ */
+#define THREADCALC_FIELD_HIGHEST 15
+
+/**
+ * Unit of the program.
+ */
+#define THREADCALC_FIELD_UNIT 16
+
+/**
+ * Feed mode of the program.
+ */
+#define THREADCALC_FIELD_MODE 17
+
+/**
+ * Decimals of a word.
+ */
+#define THREADCALC_FIELD_DECIMALS 18
+
+/**
+ * How many results are wanted.
+ */
+#define THREADCALC_FIELD_COUNT 19
+
+/**
+ * Feed.
+ */
+#define THREADCALC_FIELD_FEED 20
+
+/**
+ * Percent of thread.
+ */
+#define THREADCALC_FIELD_PERCENT 21
+
+/**
+ * Basis of the percent of thread.
+ */
+#define THREADCALC_FIELD_BASIS 22
+
+/**
+ * Cut or form tap.
+ */
+#define THREADCALC_FIELD_TAP 23
+
+/**
+ * Drill diameter.
+ */
+#define THREADCALC_FIELD_DRILL_MM 24
+
+/**
+ * Drill sets.
+ */
+#define THREADCALC_FIELD_DRILL_SETS 25
+
+/**
+ * Through or blind.
+ */
+#define THREADCALC_FIELD_HOLE 26
+
+/**
+ * Full thread depth.
+ */
+#define THREADCALC_FIELD_FULL_THREAD_DEPTH_MM 27
+
+/**
+ * Threads of the tap's chamfer.
+ */
+#define THREADCALC_FIELD_CHAMFER_THREADS 28
+
+/**
+ * The place on the tap its length offset is set on.
+ */
+#define THREADCALC_FIELD_TAP_SET_ON 29
+
+/**
+ * Length of the tap's male centre.
+ */
+#define THREADCALC_FIELD_TAP_CENTRE_MM 30
+
+/**
+ * Point angle of the drill.
+ */
+#define THREADCALC_FIELD_POINT_ANGLE_DEG 31
+
+/**
+ * Room below the tap.
+ */
+#define THREADCALC_FIELD_BOTTOM_CLEARANCE_MM 32
+
+/**
+ * Height of the R plane.
+ */
+#define THREADCALC_FIELD_R_PLANE_MM 33
+
+/**
+ * The control's dialect.
+ */
+#define THREADCALC_FIELD_DIALECT 34
+
+/**
+ * The thread of a job.
+ */
+#define THREADCALC_FIELD_THREAD 35
+
+/**
+ * The whole job.
+ */
+#define THREADCALC_FIELD_JOB 36
+
+/**
+ * A key of a job.
+ */
+#define THREADCALC_FIELD_KEY 37
+
+/**
+ * Schema number of a JSON text.
+ */
+#define THREADCALC_FIELD_SCHEMA 38
+
+/**
+ * Highest speed of the machine.
+ */
+#define THREADCALC_FIELD_MACHINE_HIGHEST_RPM 39
+
+/**
+ * Lowest speed of the machine.
+ */
+#define THREADCALC_FIELD_MACHINE_LOWEST_RPM 40
+
+/**
+ * Speed step of the machine.
+ */
+#define THREADCALC_FIELD_MACHINE_SPEED_STEP 41
+
+/**
+ * Code of the right-hand tapping cycle.
+ */
+#define THREADCALC_FIELD_DIALECT_TAP_RH 42
+
+/**
+ * Code of the left-hand tapping cycle.
+ */
+#define THREADCALC_FIELD_DIALECT_TAP_LH 43
+
+/**
+ * Code of feed per revolution.
+ */
+#define THREADCALC_FIELD_DIALECT_FEED_PER_REVOLUTION 44
+
+/**
+ * Whether the tapping cycle needs a spindle that already turns.
+ */
+#define THREADCALC_FIELD_DIALECT_NEEDS_SPINDLE_RUNNING 45
+
+/**
+ * Name of the dialect.
+ */
+#define THREADCALC_FIELD_DIALECT_NAME 46
+
+/**
+ * A depth along the axis.
+ */
+#define THREADCALC_FIELD_DEPTH_MM 47
+
+/**
+ * A pointer argument (C).
+ */
+#define THREADCALC_FIELD_POINTER 48
+
+/**
+ * Text buffer (C).
+ */
+#define THREADCALC_FIELD_BUFFER 49
+
+/**
+ * The size member of a request (C).
+ */
+#define THREADCALC_FIELD_SIZE 50
+
+/**
+ * Form of thread.
+ */
+#define THREADCALC_FIELD_FORM 51
+
+/**
+ * Hand of thread.
+ */
+#define THREADCALC_FIELD_HAND 52
+
+/**
+ * Through-hole flag.
+ */
+#define THREADCALC_FIELD_THROUGH 53
+
+/**
+ * Version of the binary interface: raised on any break.
+ */
+#define THREADCALC_ABI_VERSION 1
+
+/**
+ * What a call returns: 0 is success. 1 to 99 are faults of the values, 100 and above of the call.
+ */
+typedef int32_t threadcalc_status;
+
+/**
+ * The profile of a thread.
+ */
+typedef int32_t threadcalc_form;
+
+/**
+ * The standard's token for a row of diameters and pitches.
+ */
+typedef int32_t threadcalc_series;
+
+/**
+ * The direction of the helix.
+ */
+typedef int32_t threadcalc_hand;
+
+/**
+ * The side of a fit.
+ */
+typedef int32_t threadcalc_side;
+
+/**
+ * An exact number: a length in mm, a speed in turns per minute, a percent, or a plain number.
+ *
+ * Results are in lowest terms with a positive denominator. 0/0 is "not given". Frozen.
+ */
+typedef struct {
+    /**
+     * Numerator; carries the sign.
+     */
+    int64_t numerator;
+    /**
+     * Denominator.
+     */
+    int64_t denominator;
+} threadcalc_ratio_t;
+
+/**
+ * A screw thread. Frozen.
+ *
+ * A thread given to a call is built again from form, starts, hand, side, nominal diameter, pitch and
+ * class; series and lead may be left at 0, and otherwise have to agree; is_standard is not read.
+ * All zeros are "not given".
+ */
+typedef struct {
+    /**
+     * Profile.
+     */
+    threadcalc_form form;
+    /**
+     * The standard's series; 0 for a metric special.
+     */
+    threadcalc_series series;
+    /**
+     * Number of starts, 1 to 12; 0 is read as 1.
+     */
+    int32_t starts;
+    /**
+     * Hand; 0 is read as right.
+     */
+    threadcalc_hand hand;
+    /**
+     * Internal or external; 0 if neither class nor caller says so.
+     */
+    threadcalc_side side;
+    /**
+     * 1 if the standard lists this diameter with this pitch, single start; else 0.
+     */
+    int32_t is_standard;
+    /**
+     * Basic major diameter in mm.
+     */
+    threadcalc_ratio_t nominal_mm;
+    /**
+     * Distance between neighbouring threads in mm.
+     */
+    threadcalc_ratio_t pitch_mm;
+    /**
+     * Advance in one turn in mm.
+     */
+    threadcalc_ratio_t lead_mm;
+    /**
+     * Tolerance class as written, NUL-terminated; empty if there is none.
+     */
+    char tolerance_class[8];
+} threadcalc_thread_t;
+
+/**
+ * Whether the hole goes through the part.
+ */
+typedef int32_t threadcalc_hole;
+
+/**
+ * The place on the tap that its length offset is set on.
+ */
+typedef int32_t threadcalc_tap_set_on;
+
+/**
+ * What depths are made of: mm, exact. Begin with THREADCALC_DEPTH_REQUEST_INIT.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_depth_request_t).
+     */
+    uint32_t size;
+    /**
+     * Through or blind. Required.
+     */
+    threadcalc_hole hole;
+    /**
+     * Where the tap's length offset is set; required with a male centre.
+     */
+    threadcalc_tap_set_on tap_set_on;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * Full thread from the face, above 0. Required.
+     */
+    threadcalc_ratio_t full_thread_mm;
+    /**
+     * Threads of the tap's chamfer, 0 to 20; plan on the longest of its form. Required.
+     */
+    threadcalc_ratio_t chamfer_threads;
+    /**
+     * The drilled hole's diameter. Required.
+     */
+    threadcalc_ratio_t drill_mm;
+    /**
+     * Point angle of the drill in degrees, above 60 and up to 180. Required.
+     */
+    threadcalc_ratio_t point_angle_deg;
+    /**
+     * Room below the tap: stop and chips. Required.
+     */
+    threadcalc_ratio_t bottom_clearance_mm;
+    /**
+     * Length of the tap's male centre; left out: none.
+     */
+    threadcalc_ratio_t tap_centre_mm;
+} threadcalc_depth_request_t;
+
+/**
+ * Depths from the face in mm. Frozen.
+ */
+typedef struct {
+    /**
+     * To the very end of the tap, its centre included.
+     */
+    threadcalc_ratio_t tap_mm;
+    /**
+     * To the point that the tap's length offset is set on: what the program says.
+     */
+    threadcalc_ratio_t program_tap_mm;
+    /**
+     * To the end of the drill's full diameter.
+     */
+    threadcalc_ratio_t full_diameter_mm;
+    /**
+     * To the drill's point; derived.
+     */
+    double drill_point_mm;
+} threadcalc_depths_t;
+
+/**
+ * The value that an error speaks of.
+ */
+typedef int32_t threadcalc_field;
+
+/**
+ * Why a call failed. Frozen. Written only on failure; may be left out (NULL) in every call.
+ */
+typedef struct {
+    /**
+     * What the call returned.
+     */
+    threadcalc_status code;
+    /**
+     * The value that the error speaks of.
+     */
+    threadcalc_field field;
+    /**
+     * Byte offset, from 0, in the text that was read; -1 if there is none.
+     */
+    int64_t at;
+    /**
+     * What was given, NaN if that is not a number.
+     */
+    double got;
+    /**
+     * Lower end of what would do, NaN if open.
+     */
+    double low;
+    /**
+     * Upper end of what would do, NaN if open.
+     */
+    double high;
+    /**
+     * All of it in words, for people; not for programs.
+     */
+    char message[256];
+} threadcalc_error_t;
+
+/**
+ * Several sets of drills, one bit each; 0 is "not given".
+ */
+typedef uint32_t threadcalc_drill_sets;
+
+/**
+ * A set of drills.
+ */
+typedef int32_t threadcalc_drill_set;
+
+/**
+ * A drill. Frozen.
+ */
+typedef struct {
+    /**
+     * The set it belongs to; 0 for a diameter that stands in no set.
+     */
+    threadcalc_drill_set set;
+    /**
+     * Its name, "6.8", "#7", "F", "5/16"; empty for a diameter too long for a name.
+     */
+    char name[28];
+    /**
+     * Diameter in mm.
+     */
+    threadcalc_ratio_t diameter_mm;
+} threadcalc_drill_t;
+
+/**
+ * How the tap makes the thread.
+ */
+typedef int32_t threadcalc_tap;
+
+/**
+ * What 100 % of thread is. Two bases are in print; neither is a default.
+ */
+typedef int32_t threadcalc_basis;
+
+/**
+ * What a tap drill is asked for. Begin with THREADCALC_TAP_DRILL_REQUEST_INIT.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_tap_drill_request_t).
+     */
+    uint32_t size;
+    /**
+     * Cut or form tap. Required.
+     */
+    threadcalc_tap tap;
+    /**
+     * Basis of the percent; required with a percent for a cut tap, an error for a form tap.
+     */
+    threadcalc_basis basis;
+    /**
+     * The drills to choose from. Required.
+     */
+    threadcalc_drill_sets sets;
+    /**
+     * Percent of thread; without it the drill nearest to D - P (cut) or D - P/2 (form).
+     */
+    threadcalc_ratio_t percent;
+} threadcalc_tap_drill_request_t;
+
+/**
+ * Whether a drilled hole lies within the class's minor-diameter limits.
+ */
+typedef int32_t threadcalc_within_limits;
+
+/**
+ * A drill with what it leaves. Frozen.
+ */
+typedef struct {
+    /**
+     * The drill.
+     */
+    threadcalc_drill_t drill;
+    /**
+     * Percent of thread on the basis of the answer.
+     */
+    double percent;
+    /**
+     * What is left to the largest minor diameter in mm, negative beyond it; 0/0 if there is none.
+     */
+    threadcalc_ratio_t left_to_limit_mm;
+    /**
+     * Within the class's minor-diameter limits.
+     */
+    threadcalc_within_limits within_limits;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+} threadcalc_judged_drill_t;
+
+/**
+ * Smallest and largest size in mm, exact; 0/0 where the standard sets none. Frozen.
+ */
+typedef struct {
+    /**
+     * Smallest.
+     */
+    threadcalc_ratio_t low;
+    /**
+     * Largest.
+     */
+    threadcalc_ratio_t high;
+} threadcalc_range_t;
+
+/**
+ * The unit the machine is set to. Never has a default.
+ */
+typedef int32_t threadcalc_unit;
+
+/**
+ * How sure a limit of size is.
+ */
+typedef int32_t threadcalc_confidence;
+
+/**
+ * Limits of size: the standard's own rounded decimals. Frozen. All zeros: the standard's values have
+ * not been read.
+ */
+typedef struct {
+    /**
+     * Major diameter.
+     */
+    threadcalc_range_t major_mm;
+    /**
+     * Pitch diameter.
+     */
+    threadcalc_range_t pitch_diameter_mm;
+    /**
+     * Minor diameter.
+     */
+    threadcalc_range_t minor_mm;
+    /**
+     * The unit in which the standard gives its decimals.
+     */
+    threadcalc_unit native_unit;
+    /**
+     * How many decimals the standard gives, in that unit.
+     */
+    int32_t decimals;
+    /**
+     * How sure the limits are.
+     */
+    threadcalc_confidence confidence;
+    /**
+     * 1; 0 where there are no limits.
+     */
+    int32_t is_given;
+    /**
+     * Standard, edition and clause.
+     */
+    char source[96];
+} threadcalc_limits_t;
+
+/**
+ * The stable id of a finding.
+ */
+typedef int32_t threadcalc_finding;
+
+/**
+ * How bad a finding is.
+ */
+typedef int32_t threadcalc_severity;
+
+/**
+ * The name of a number that a finding carries.
+ */
+typedef int32_t threadcalc_number;
+
+/**
+ * Something doubtful or wrong that does not keep a result from existing. Frozen.
+ */
+typedef struct {
+    /**
+     * What it is; threadcalc_finding_message says it in words.
+     */
+    threadcalc_finding id;
+    /**
+     * How bad it is.
+     */
+    threadcalc_severity severity;
+    /**
+     * How many numbers it carries, up to 3.
+     */
+    int32_t number_count;
+    /**
+     * What each number is.
+     */
+    threadcalc_number number_key[3];
+    /**
+     * The numbers, in the unit that the key names.
+     */
+    double number[3];
+    /**
+     * The input that it rests on, by its name in a job.
+     */
+    char evidence[40];
+    /**
+     * What would be right; may be empty.
+     */
+    char suggestion[104];
+} threadcalc_finding_t;
+
+/**
+ * A chosen tap drill. Frozen.
+ */
+typedef struct {
+    /**
+     * The drill.
+     */
+    threadcalc_judged_drill_t chosen;
+    /**
+     * The basis of every percent here; 0 for a form tap, whose 100 % is 0.68 P.
+     */
+    threadcalc_basis basis;
+    /**
+     * How many of the alternatives there are.
+     */
+    int32_t alternative_count;
+    /**
+     * The next smaller and larger drills of the sets, smallest first.
+     */
+    threadcalc_judged_drill_t alternatives[4];
+    /**
+     * The limits that the hole was judged by.
+     */
+    threadcalc_limits_t limits;
+    /**
+     * How many of the findings there are.
+     */
+    int32_t finding_count;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+    /**
+     * What is doubtful.
+     */
+    threadcalc_finding_t findings[4];
+} threadcalc_tap_drill_t;
+
+/**
+ * What the feed is counted by. Never has a default.
+ */
+typedef int32_t threadcalc_mode;
+
+/**
+ * What a feed is made of. Begin with THREADCALC_FEED_REQUEST_INIT.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_feed_request_t).
+     */
+    uint32_t size;
+    /**
+     * Unit of the machine. Required.
+     */
+    threadcalc_unit unit;
+    /**
+     * Feed per minute or per revolution. Required.
+     */
+    threadcalc_mode mode;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * Decimals of the word, a whole number 0 to 9: {3, 1}. Required.
+     */
+    threadcalc_ratio_t decimals;
+    /**
+     * Lead in mm, above 0. Required.
+     */
+    threadcalc_ratio_t lead_mm;
+    /**
+     * Programmed speed in turns per minute; required per minute, left out per revolution.
+     */
+    threadcalc_ratio_t rpm;
+} threadcalc_feed_request_t;
+
+/**
+ * A synchronised feed. Frozen.
+ */
+typedef struct {
+    /**
+     * The word, "F914.4".
+     */
+    char word[32];
+    /**
+     * What a control reads back from the word, in its unit.
+     */
+    threadcalc_ratio_t value;
+    /**
+     * The feed before rounding, in the unit of the word.
+     */
+    threadcalc_ratio_t exact;
+    /**
+     * value / exact - 1; positive means that the programmed lead is too long.
+     */
+    threadcalc_ratio_t lead_error;
+    /**
+     * The lead that will really be cut, in mm. Over a depth the tap is off by lead_error x depth.
+     */
+    threadcalc_ratio_t lead_cut_mm;
+} threadcalc_feed_t;
+
+/**
+ * The control's dialect.
+ */
+typedef int32_t threadcalc_dialect;
+
+/**
+ * An answer to a question with a default.
+ */
+typedef int32_t threadcalc_answer;
+
+/**
+ * What a control calls things. Frozen. Every text ends with a NUL or fills its member.
+ *
+ * The texts and needs_spindle_running are for THREADCALC_DIALECT_OWN only: a claim about one machine
+ * that somebody must have proved there. An empty code means that the control has none.
+ */
+typedef struct {
+    /**
+     * Which dialect.
+     */
+    threadcalc_dialect dialect;
+    /**
+     * Whether the spindle must already turn when the cycle starts; yes if not given.
+     */
+    threadcalc_answer needs_spindle_running;
+    /**
+     * The shop's own name for it, up to 16 bytes.
+     */
+    char name[20];
+    /**
+     * Code of the right-hand tapping cycle, "G84".
+     */
+    char tap_rh[12];
+    /**
+     * Code of the left-hand tapping cycle.
+     */
+    char tap_lh[12];
+    /**
+     * Code of feed per revolution.
+     */
+    char feed_per_revolution[12];
+} threadcalc_dialect_t;
+
+/**
+ * One tapped hole. Begin with THREADCALC_JOB_INIT; a member left at zero is "not given".
+ *
+ * What is missing beyond the required members is assumed, and each assumption is a finding of the plan.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_job_t).
+     */
+    uint32_t size;
+    /**
+     * Unit of the machine. Required.
+     */
+    threadcalc_unit unit;
+    /**
+     * Feed per minute or per revolution. Required.
+     */
+    threadcalc_mode mode;
+    /**
+     * Through or blind. Required.
+     */
+    threadcalc_hole hole;
+    /**
+     * Cut or form tap. Required.
+     */
+    threadcalc_tap tap;
+    /**
+     * Basis of the percent.
+     */
+    threadcalc_basis basis;
+    /**
+     * Where the tap's length offset is set; required with a male centre.
+     */
+    threadcalc_tap_set_on tap_set_on;
+    /**
+     * The drills to choose from.
+     */
+    threadcalc_drill_sets drill_sets;
+    /**
+     * The thread. Required.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * Decimals of the feed word, a whole number 0 to 9: {3, 1}. Required.
+     */
+    threadcalc_ratio_t decimals;
+    /**
+     * Spindle speed asked for, in turns per minute. Required.
+     */
+    threadcalc_ratio_t rpm;
+    /**
+     * Full thread from the face in mm. Required.
+     */
+    threadcalc_ratio_t full_thread_depth_mm;
+    /**
+     * Threads of the tap's chamfer; 3, the longest of form C, if not given.
+     */
+    threadcalc_ratio_t chamfer_threads;
+    /**
+     * Length of the tap's male centre in mm; 0 if not given.
+     */
+    threadcalc_ratio_t tap_centre_mm;
+    /**
+     * The drill there is, in mm; instead of drill_sets and percent.
+     */
+    threadcalc_ratio_t drill_mm;
+    /**
+     * Percent of thread wanted.
+     */
+    threadcalc_ratio_t percent;
+    /**
+     * Point angle of the drill in degrees; 118 if not given.
+     */
+    threadcalc_ratio_t point_angle_deg;
+    /**
+     * Room below the tap in mm; 3 pitches in a blind hole if not given.
+     */
+    threadcalc_ratio_t bottom_clearance_mm;
+    /**
+     * R plane above the face in mm; 5 mm or 0.2 in if not given.
+     */
+    threadcalc_ratio_t r_plane_mm;
+    /**
+     * Highest spindle speed of the machine for tapping, in turns per minute.
+     */
+    threadcalc_ratio_t machine_highest_rpm;
+    /**
+     * Lowest spindle speed of the machine for tapping.
+     */
+    threadcalc_ratio_t machine_lowest_rpm;
+    /**
+     * Step in which the control holds a speed; 1 if not given.
+     */
+    threadcalc_ratio_t machine_speed_step;
+    /**
+     * The control's dialect; without it a plan has no words.
+     */
+    threadcalc_dialect_t dialect;
+} threadcalc_job_t;
+
+/**
+ * Basic profile of a 60 degree thread: unrounded formulas, doubles. Frozen.
+ */
+typedef struct {
+    /**
+     * Height of the fundamental triangle, H, in mm.
+     */
+    double triangle_height_mm;
+    /**
+     * Basic major diameter, D, in mm.
+     */
+    double major_mm;
+    /**
+     * Basic pitch diameter, D2, in mm.
+     */
+    double pitch_diameter_mm;
+    /**
+     * Basic minor diameter of the internal thread, D1, in mm.
+     */
+    double minor_mm;
+    /**
+     * Minor diameter of the external thread at its rounded root, d3, in mm.
+     */
+    double external_minor_mm;
+    /**
+     * Tensile stress area of the external thread in mm2.
+     */
+    double stress_area_mm2;
+    /**
+     * Angles of the two flanks against the normal to the axis, in degrees.
+     */
+    double flank_angles_deg[2];
+} threadcalc_profile_t;
+
+/**
+ * A speed and the feed that belongs to it. Frozen.
+ */
+typedef struct {
+    /**
+     * Speed in turns per minute.
+     */
+    threadcalc_ratio_t rpm;
+    /**
+     * Its feed word.
+     */
+    char word[32];
+    /**
+     * 1 if the word is exact.
+     */
+    int32_t is_exact;
+    /**
+     * 1 for the speed of the plan.
+     */
+    int32_t is_planned;
+} threadcalc_card_row_t;
+
+/**
+ * Everything from a callout to a tapping block. New members are added at the end only.
+ *
+ * While a finding of severity error stands, or the dialect is unset, there are no words, and withheld
+ * lists why.
+ */
+typedef struct {
+    /**
+     * The thread, internal, with the class that was used.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * Basic profile.
+     */
+    threadcalc_profile_t profile;
+    /**
+     * Limits of size.
+     */
+    threadcalc_limits_t limits;
+    /**
+     * The drill, its percent and its neighbours.
+     */
+    threadcalc_tap_drill_t tap_drill;
+    /**
+     * The speed asked for, in turns per minute.
+     */
+    threadcalc_ratio_t asked_rpm;
+    /**
+     * The speed the control will hold.
+     */
+    threadcalc_ratio_t programmed_rpm;
+    /**
+     * The feed word and its error.
+     */
+    threadcalc_feed_t feed;
+    /**
+     * Error of the lead over the full thread depth in mm.
+     */
+    threadcalc_ratio_t axial_error_mm;
+    /**
+     * Depths from the face.
+     */
+    threadcalc_depths_t depths;
+    /**
+     * Threads of chamfer planned on.
+     */
+    threadcalc_ratio_t chamfer_threads;
+    /**
+     * Length of the tap's male centre planned on, in mm.
+     */
+    threadcalc_ratio_t tap_centre_mm;
+    /**
+     * Point angle planned on, in degrees.
+     */
+    threadcalc_ratio_t point_angle_deg;
+    /**
+     * Room below the tap planned on, in mm.
+     */
+    threadcalc_ratio_t bottom_clearance_mm;
+    /**
+     * R plane planned on, in mm.
+     */
+    threadcalc_ratio_t r_plane_mm;
+    /**
+     * Where the tap's length offset is set.
+     */
+    threadcalc_tap_set_on tap_set_on;
+    /**
+     * How many rows the card has.
+     */
+    int32_t card_count;
+    /**
+     * How many words there are.
+     */
+    int32_t word_count;
+    /**
+     * How many program lines there are.
+     */
+    int32_t block_count;
+    /**
+     * How many words must be restored.
+     */
+    int32_t restore_count;
+    /**
+     * How many ids withhold the words.
+     */
+    int32_t withheld_count;
+    /**
+     * How many findings there are.
+     */
+    int32_t finding_count;
+    /**
+     * The ids of the findings that withhold the words.
+     */
+    threadcalc_finding withheld[5];
+    /**
+     * Speeds with their feeds, slowest first; none per revolution, where the feed is the lead.
+     */
+    threadcalc_card_row_t card[8];
+    /**
+     * The words in order.
+     */
+    char words[16][32];
+    /**
+     * The program lines in order, words separated by blanks.
+     */
+    char blocks[4][120];
+    /**
+     * What the next operation must set again.
+     */
+    char restore[4][32];
+    /**
+     * What is doubtful or wrong.
+     */
+    threadcalc_finding_t findings[16];
+} threadcalc_plan_t;
+
+#ifdef __cplusplus
+extern "C" {
+#endif // __cplusplus
+
+/**
+ * The depths of a tapped hole. found_size is sizeof(threadcalc_depths_t).
+ *
+ * tap = full thread + chamfer threads x P + tap centre; full diameter = tap + bottom clearance (through:
+ * full thread + bottom clearance); drill point = full diameter + d/2 / tan(point angle / 2).
+ * Errors: missing, unknown-value, out-of-range, overflow, those of threadcalc_thread_write,
+ * structure-size, unsupported-field.
+ * Source: common practice; chamfer lengths by form: DIN 2197.
+ */
+threadcalc_status threadcalc_depths(const threadcalc_thread_t *thread,
+                                    const threadcalc_depth_request_t *depth_request,
+                                    threadcalc_depths_t *found,
+                                    size_t found_size,
+                                    threadcalc_error_t *error);
+
+/**
+ * Every drill of the sets, set by set, each in the order of its names. No set: none.
+ *
+ * count is how many there are; with too little room only count is written.
+ * Errors: unknown-value, buffer-too-short.
+ * Source: ASME B94.11M (number, letter, fractional); ISO 235 (metric).
+ */
+threadcalc_status threadcalc_drills(threadcalc_drill_sets sets,
+                                    threadcalc_drill_t *drills,
+                                    size_t capacity,
+                                    size_t *count,
+                                    threadcalc_error_t *error);
+
+/**
+ * The drill of a set with this name: "6.8", "#7", "F", "5/16", "1 1/64".
+ *
+ * Errors: missing (set), unknown-value (no such set or drill).
+ * Source: as threadcalc_drills.
+ */
+threadcalc_status threadcalc_drill_named(threadcalc_drill_set set,
+                                         const uint8_t *name,
+                                         size_t length,
+                                         threadcalc_drill_t *drill,
+                                         threadcalc_error_t *error);
+
+/**
+ * The drill of exactly this diameter in mm, of any set, else one that is named by its diameter.
+ *
+ * Errors: missing, out-of-range (denominator 0).
+ */
+threadcalc_status threadcalc_drill_of_diameter(const threadcalc_ratio_t *diameter_mm,
+                                               threadcalc_drill_t *drill,
+                                               threadcalc_error_t *error);
+
+/**
+ * The hole for a percent of thread, in mm: D - 1.299038 P x percent/100 on the basis 3H/4,
+ * D - 1.082532 P x percent/100 on 5H/8, D - 0.68 P x percent/100 for a form tap.
+ *
+ * percent is above 0 and up to 100. basis is required for a cut tap and an error for a form tap.
+ * Errors: missing, unknown-value, contradiction (form tap with a basis, external thread), out-of-range,
+ * those of threadcalc_thread_write.
+ * Source: Machinery's Handbook 31 (3H/4); ISO 68-1 (5H/8); form taps: common practice.
+ */
+threadcalc_status threadcalc_drill_diameter(const threadcalc_thread_t *thread,
+                                            const threadcalc_ratio_t *percent,
+                                            threadcalc_tap tap,
+                                            threadcalc_basis basis,
+                                            double *drill_mm,
+                                            threadcalc_error_t *error);
+
+/**
+ * The percent of thread that a drilled hole leaves; the inverse of threadcalc_drill_diameter.
+ *
+ * drill_mm is the hole's diameter in mm, above 0 and below the major diameter.
+ * Errors and source: as threadcalc_drill_diameter.
+ */
+threadcalc_status threadcalc_percent_thread(const threadcalc_thread_t *thread,
+                                            const threadcalc_ratio_t *drill_mm,
+                                            threadcalc_tap tap,
+                                            threadcalc_basis basis,
+                                            double *percent,
+                                            threadcalc_error_t *error);
+
+/**
+ * The drill of the sets for a tapped hole. found_size is sizeof(threadcalc_tap_drill_t).
+ *
+ * With a percent: the drill nearest to that hole, whatever the limits. Without: the drill nearest to
+ * D - P within the class's minor-diameter limits (cut), or nearest to D - P/2 (form). Ties go to the
+ * larger. A thread without a class is judged by the standard's medium class, with a finding.
+ * Errors: missing, unknown-value, contradiction, out-of-range, no-drill, those of
+ * threadcalc_thread_write, structure-size, unsupported-field.
+ * Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); form taps: common practice.
+ */
+threadcalc_status threadcalc_tap_drill(const threadcalc_thread_t *thread,
+                                       const threadcalc_tap_drill_request_t *drill_request,
+                                       threadcalc_tap_drill_t *found,
+                                       size_t found_size,
+                                       threadcalc_error_t *error);
+
+/**
+ * The feed of a lead, rounded once, half to even. feed_size is sizeof(threadcalc_feed_t).
+ *
+ * Errors: missing, unknown-value, contradiction (a speed per revolution), out-of-range,
+ * feed-rounds-to-zero, overflow, structure-size, unsupported-field.
+ * Source: ISO 6983-1 (F with G94 and G95); 1 in = 25.4 mm exactly.
+ */
+threadcalc_status threadcalc_feed(const threadcalc_feed_request_t *feed_request,
+                                  threadcalc_feed_t *feed,
+                                  size_t feed_size,
+                                  threadcalc_error_t *error);
+
+/**
+ * Whole speeds within lowest to highest at which a feed word per minute is exact: nearest to rpm
+ * first, the lower one first on a tie. There may be none.
+ *
+ * decimals is 0 to 9, lowest is 1 or more, highest 0 is no limit. speeds has room for wanted numbers;
+ * count is how many were found.
+ * Errors: missing, unknown-value, out-of-range, overflow.
+ * Source: derived; the multiples of the denominator of lead x 10^decimals.
+ */
+threadcalc_status threadcalc_exact_speeds(const threadcalc_ratio_t *lead_mm,
+                                          const threadcalc_ratio_t *rpm,
+                                          threadcalc_unit unit,
+                                          int32_t decimals,
+                                          int64_t lowest,
+                                          int64_t highest,
+                                          int64_t *speeds,
+                                          size_t wanted,
+                                          size_t *count,
+                                          threadcalc_error_t *error);
+
+/**
+ * The lead of a designation in mm, exact, in lowest terms.
+ *
+ * Errors: those of threadcalc_thread_read.
+ */
+threadcalc_status threadcalc_lead(const uint8_t *designation,
+                                  size_t length,
+                                  int64_t *numerator,
+                                  int64_t *denominator);
+
+/**
+ * The feed word of a designation: "F914.4". At most 24 bytes with its NUL.
+ *
+ * rpm is the programmed speed in turns per minute; it stands for its shortest decimal text. Per
+ * revolution it has to be 0. unit 1 mm, 2 inch; mode 1 per minute, 2 per revolution; decimals 0 to 9.
+ * needed counts the NUL.
+ * Errors: those of threadcalc_thread_read, threadcalc_exact_number and threadcalc_feed; buffer-too-short.
+ */
+threadcalc_status threadcalc_feed_word(const uint8_t *designation,
+                                       size_t length,
+                                       double rpm,
+                                       int32_t unit,
+                                       int32_t mode,
+                                       int32_t decimals,
+                                       char *text,
+                                       size_t capacity,
+                                       size_t *needed);
+
+/**
+ * The JSON door: the JSON text of a job in, the JSON text of its plan out. UTF-8; needed counts the NUL.
+ *
+ * The keys are those of threadcalc_job_t, with the objects machine and dialect; schema (1) is required,
+ * an unknown key is an error. An exact number is a number or a text, "127/70".
+ * Errors: bad-json, too-long (65536 bytes), unknown-key, those of threadcalc_plan, buffer-too-short.
+ */
+threadcalc_status threadcalc_plan_json(const uint8_t *job,
+                                       size_t length,
+                                       char *text,
+                                       size_t capacity,
+                                       size_t *needed);
+
+/**
+ * threadcalc_plan_json that says what is wrong: at is the byte of the JSON text for bad-json, and the
+ * byte of the key's own text otherwise; the message names the key.
+ */
+threadcalc_status threadcalc_plan_json_with_error(const uint8_t *job,
+                                                  size_t length,
+                                                  char *text,
+                                                  size_t capacity,
+                                                  size_t *needed,
+                                                  threadcalc_error_t *error);
+
+/**
+ * The version of the binary interface of the library that runs; compare it with THREADCALC_ABI_VERSION.
+ */
+int32_t threadcalc_abi_version(void);
+
+/**
+ * The limits of size of the thread's tolerance class. limits_size is sizeof(threadcalc_limits_t).
+ *
+ * Errors: class-unset, not-sourced (the standard's values have not been read), those of
+ * threadcalc_thread_write, structure-size.
+ * Source: ISO 965-1:2013; ASME B1.1-2003. The structure says which.
+ */
+threadcalc_status threadcalc_limits(const threadcalc_thread_t *thread,
+                                    threadcalc_limits_t *limits,
+                                    size_t limits_size,
+                                    threadcalc_error_t *error);
+
+/**
+ * The stable name of a status: "ok", "out-of-range". Never NULL; "unknown" for an unknown number.
+ */
+const char *threadcalc_status_name(int32_t status);
+
+/**
+ * The stable name of the value that an error speaks of. Never NULL.
+ */
+const char *threadcalc_field_name(int32_t field);
+
+/**
+ * The stable name of a finding. Never NULL.
+ */
+const char *threadcalc_finding_name(int32_t finding);
+
+/**
+ * What a finding means, in one line. Never NULL.
+ */
+const char *threadcalc_finding_message(int32_t finding);
+
+/**
+ * "error", "warning", "info". Never NULL.
+ */
+const char *threadcalc_severity_name(int32_t severity);
+
+/**
+ * The stable name of a number that a finding carries; it ends in the unit. Never NULL.
+ */
+const char *threadcalc_number_name(int32_t number);
+
+/**
+ * "metric", "unified". Never NULL.
+ */
+const char *threadcalc_form_name(int32_t form);
+
+/**
+ * The standard's token of a series: "coarse", "UNC", "8-UN". Never NULL.
+ */
+const char *threadcalc_series_name(int32_t series);
+
+/**
+ * "right", "left". Never NULL.
+ */
+const char *threadcalc_hand_name(int32_t hand);
+
+/**
+ * "internal", "external". Never NULL.
+ */
+const char *threadcalc_side_name(int32_t side);
+
+/**
+ * "metric", "number", "letter", "fractional". Never NULL.
+ */
+const char *threadcalc_drill_set_name(int32_t set);
+
+/**
+ * "yes", "no", "does-not-apply". Never NULL.
+ */
+const char *threadcalc_within_limits_name(int32_t within_limits);
+
+/**
+ * How sure limits are: "confirmed", or what else there is. Never NULL.
+ */
+const char *threadcalc_confidence_name(int32_t confidence);
+
+/**
+ * The version of the library that runs, "1.2.3"; compare it with THREADCALC_VERSION. Never NULL.
+ */
+const char *threadcalc_version(void);
+
+/**
+ * Reads an exact number: 1.25, 1,25, .5, -2.5, 127/70, 1 1/4. A comma is a decimal comma; there is no
+ * thousands separator, no exponent and no locale.
+ *
+ * Errors: empty, unreadable with the byte, too-long (64 bytes), not-exact (more than 9 decimals),
+ * out-of-range (denominator 0), overflow.
+ */
+threadcalc_status threadcalc_read_number(const uint8_t *text,
+                                         size_t length,
+                                         threadcalc_ratio_t *number,
+                                         threadcalc_error_t *error);
+
+/**
+ * Writes an exact number: a decimal where it is one, else numerator/denominator. At most 41 bytes.
+ *
+ * Errors: out-of-range (denominator 0), missing (0/0), buffer-too-short.
+ */
+threadcalc_status threadcalc_write_number(const threadcalc_ratio_t *number,
+                                          char *text,
+                                          size_t capacity,
+                                          size_t *needed,
+                                          threadcalc_error_t *error);
+
+/**
+ * The exact number that a double stands for: that of its shortest decimal text, 6.8 is 34/5.
+ *
+ * Errors: not-exact (more than 9 decimals, NaN, infinity), overflow.
+ */
+threadcalc_status threadcalc_exact_number(double value,
+                                          threadcalc_ratio_t *number,
+                                          threadcalc_error_t *error);
+
+/**
+ * The nearest double of an exact number, correctly rounded; the same on every platform.
+ *
+ * Errors: out-of-range (denominator 0), missing (0/0).
+ */
+threadcalc_status threadcalc_nearest_double(const threadcalc_ratio_t *number,
+                                            double *value,
+                                            threadcalc_error_t *error);
+
+/**
+ * The speed that the control will really hold: rounded down to its step, never up; a speed above the
+ * highest comes down to it. All in turns per minute, exact.
+ *
+ * step, lowest and highest may be NULL or 0/0: step 1, no limit.
+ * Errors: missing (rpm), out-of-range (a speed or step not above 0, or nothing left above lowest),
+ * overflow.
+ * Source: common practice; controls drop the part of an S word that is finer than their step.
+ */
+threadcalc_status threadcalc_programmed_speed(const threadcalc_ratio_t *rpm,
+                                              const threadcalc_ratio_t *step,
+                                              const threadcalc_ratio_t *lowest,
+                                              const threadcalc_ratio_t *highest,
+                                              threadcalc_ratio_t *programmed_rpm,
+                                              threadcalc_error_t *error);
+
+/**
+ * Plans one tapped hole: thread, limits, drill, speed, feed, depths, words and what is doubtful.
+ * found_size is sizeof(threadcalc_plan_t).
+ *
+ * Errors: missing names the member; every error of the single calculations; structure-size,
+ * unsupported-field.
+ * Source: those of the single calculations.
+ */
+threadcalc_status threadcalc_plan(const threadcalc_job_t *job,
+                                  threadcalc_plan_t *found,
+                                  size_t found_size,
+                                  threadcalc_error_t *error);
+
+/**
+ * The plan of a job as a machinist reads it: UTF-8, lines ended by a line feed.
+ *
+ * Errors: as threadcalc_plan, buffer-too-short.
+ */
+threadcalc_status threadcalc_plan_text(const threadcalc_job_t *job,
+                                       char *text,
+                                       size_t capacity,
+                                       size_t *needed,
+                                       threadcalc_error_t *error);
+
+/**
+ * The plan of a job as JSON: exact values are texts, derived ones numbers, what is not given null.
+ *
+ * Errors: as threadcalc_plan, buffer-too-short.
+ */
+threadcalc_status threadcalc_plan_json_of_job(const threadcalc_job_t *job,
+                                              char *text,
+                                              size_t capacity,
+                                              size_t *needed,
+                                              threadcalc_error_t *error);
+
+/**
+ * Reads one designation: M8x1.25-6H, 1/4-20 UNC-2B, #10-32, M16xPh3P1.5-LH. Any bytes may be given.
+ *
+ * Errors, with the byte: empty, unreadable, too-long (80 bytes), series-mismatch, unknown-class, fit,
+ * unsupported-form, out-of-range, not-exact, overflow.
+ * Source: ISO 965-1 and ASME B1.1 (designations), ISO 261 (coarse pitches).
+ */
+threadcalc_status threadcalc_thread_read(const uint8_t *designation,
+                                         size_t length,
+                                         threadcalc_thread_t *thread,
+                                         threadcalc_error_t *error);
+
+/**
+ * A metric thread, right hand, single start, from its diameter and pitch in mm.
+ *
+ * Errors: missing, out-of-range (diameter up to 2000 mm, pitch up to 5/8 of it), overflow.
+ */
+threadcalc_status threadcalc_thread_metric(const threadcalc_ratio_t *diameter_mm,
+                                           const threadcalc_ratio_t *pitch_mm,
+                                           threadcalc_thread_t *thread,
+                                           threadcalc_error_t *error);
+
+/**
+ * A Unified thread, right hand, single start, from its diameter in inches and its threads per inch.
+ *
+ * Errors: as threadcalc_thread_metric.
+ */
+threadcalc_status threadcalc_thread_unified(const threadcalc_ratio_t *diameter_in,
+                                            const threadcalc_ratio_t *threads_per_inch,
+                                            threadcalc_thread_t *thread,
+                                            threadcalc_error_t *error);
+
+/**
+ * Writes the canonical designation: pitch always written, ASCII x, class before -LH.
+ *
+ * Errors: those of a thread given as a structure (missing, unknown-value, out-of-range, unknown-class,
+ * contradiction, series-mismatch, overflow), buffer-too-short.
+ */
+threadcalc_status threadcalc_thread_write(const threadcalc_thread_t *thread,
+                                          char *text,
+                                          size_t capacity,
+                                          size_t *needed,
+                                          threadcalc_error_t *error);
+
+/**
+ * Writes the text that names the size: 10, 1/2, No. 10, 1 1/4. At most 16 bytes with its NUL.
+ *
+ * Errors: as threadcalc_thread_write.
+ */
+threadcalc_status threadcalc_thread_size_text(const threadcalc_thread_t *thread,
+                                              char *text,
+                                              size_t capacity,
+                                              size_t *needed,
+                                              threadcalc_error_t *error);
+
+/**
+ * What is doubtful about a thread as read: a special, with the standard threads near it.
+ *
+ * count is how many there are; with too little room only count is written.
+ * Errors: as threadcalc_thread_write.
+ */
+threadcalc_status threadcalc_thread_findings(const threadcalc_thread_t *thread,
+                                             threadcalc_finding_t *findings,
+                                             size_t capacity,
+                                             size_t *count,
+                                             threadcalc_error_t *error);
+
+/**
+ * Every thread of the standard series, right hand, without a class: form, diameter, coarse to fine.
+ *
+ * form and series narrow the list; 0 is any. count is how many there are; with too little room only
+ * count is written.
+ * Errors: unknown-value, buffer-too-short.
+ * Source: ISO 261:1998 table 2; ASME B1.1-2003 table 1.
+ */
+threadcalc_status threadcalc_standard_threads(threadcalc_form form,
+                                              threadcalc_series series,
+                                              threadcalc_thread_t *threads,
+                                              size_t capacity,
+                                              size_t *count,
+                                              threadcalc_error_t *error);
+
+/**
+ * The basic profile. profile_size is sizeof(threadcalc_profile_t).
+ *
+ * Errors: as threadcalc_thread_write; structure-size.
+ * Source: ISO 68-1, ISO 724, ISO 898-1 (stress area); ASME B1.1.
+ */
+threadcalc_status threadcalc_profile(const threadcalc_thread_t *thread,
+                                     threadcalc_profile_t *profile,
+                                     size_t profile_size,
+                                     threadcalc_error_t *error);
+
+#ifdef __cplusplus
+}  // extern "C"
+#endif  // __cplusplus
+
+#endif  /* THREADCALC_H */
+
+/* How a request begins: its own size, everything else not given. */
+#ifdef __cplusplus
+#define THREADCALC_REQUEST_INIT(type) { static_cast<uint32_t>(sizeof(type)) }
+#else
+#define THREADCALC_REQUEST_INIT(type) { .size = (uint32_t)sizeof(type) }
+#endif
+#define THREADCALC_FEED_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_feed_request_t)
+#define THREADCALC_TAP_DRILL_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_tap_drill_request_t)
+#define THREADCALC_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_depth_request_t)
+#define THREADCALC_JOB_INIT THREADCALC_REQUEST_INIT(threadcalc_job_t)

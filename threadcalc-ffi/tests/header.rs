@@ -1,0 +1,75 @@
+//! The committed header against the source it is made from, and its numbers against the core's.
+
+use std::path::{Path, PathBuf};
+
+fn generated() -> String {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let config = cbindgen::Config::from_file(root.join("cbindgen.toml")).expect("cbindgen.toml can be read");
+    let bindings =
+        cbindgen::Builder::new().with_crate(root).with_config(config).generate().expect("a header can be made");
+    let mut text = Vec::new();
+    bindings.write(&mut text);
+    String::from_utf8(text).expect("a header is text")
+}
+
+fn committed() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../include/threadcalc.h")
+}
+
+#[test]
+fn the_committed_header_is_the_generated_one() {
+    let generated = generated();
+    if std::env::var_os("THREADCALC_WRITE_HEADER").is_some() {
+        std::fs::write(committed(), &generated).expect("the header can be written");
+    }
+    let committed = std::fs::read_to_string(committed()).expect("include/threadcalc.h can be read");
+    assert!(committed == generated, "include/threadcalc.h has drifted: run with THREADCALC_WRITE_HEADER=1");
+}
+
+/// Every `pub const THREADCALC_GROUP_NAME: i32 = N` of a group, as name and number.
+fn constants(group: &str) -> Vec<(String, i32)> {
+    let header = std::fs::read_to_string(committed()).expect("include/threadcalc.h can be read");
+    let prefix = format!("#define THREADCALC_{group}_");
+    let define = |line: &str| {
+        let (name, number) = line.strip_prefix(&prefix)?.split_once(' ')?;
+        Some((name.to_lowercase().replace('_', "-"), number.trim().parse().ok()?))
+    };
+    header.lines().filter_map(define).filter(|(_, number)| *number != 0).collect()
+}
+
+fn core_numbers(all: &[(&str, i32)]) -> Vec<i32> {
+    all.iter().map(|(_, number)| *number).collect()
+}
+
+macro_rules! same_numbers {
+    ($($test:ident: $group:literal $core:ty),+ $(,)?) => {$(
+        #[test]
+        fn $test() {
+            let core: Vec<(&str, i32)> = <$core>::ALL.iter().map(|choice| (choice.name(), choice.number())).collect();
+            let header: Vec<i32> = constants($group).iter().map(|(_, number)| *number).collect();
+            assert_eq!(header, core_numbers(&core), "numbers of THREADCALC_{}_*", $group);
+        }
+    )+};
+}
+
+same_numbers! {
+    forms_have_the_numbers_of_the_core: "FORM" threadcalc_core::Form,
+    series_have_the_numbers_of_the_core: "SERIES" threadcalc_core::Series,
+    hands_have_the_numbers_of_the_core: "HAND" threadcalc_core::Hand,
+    sides_have_the_numbers_of_the_core: "SIDE" threadcalc_core::Side,
+    units_have_the_numbers_of_the_core: "UNIT" threadcalc_core::Unit,
+    modes_have_the_numbers_of_the_core: "MODE" threadcalc_core::FeedMode,
+    holes_have_the_numbers_of_the_core: "HOLE" threadcalc_core::Hole,
+    taps_have_the_numbers_of_the_core: "TAP" threadcalc_core::Tap,
+    bases_have_the_numbers_of_the_core: "BASIS" threadcalc_core::Basis,
+    severities_have_the_numbers_of_the_core: "SEVERITY" threadcalc_core::Severity,
+    findings_have_the_numbers_of_the_core: "FINDING" threadcalc_core::FindingId,
+}
+
+#[test]
+fn version_macros_are_those_of_the_package() {
+    let header = std::fs::read_to_string(committed()).expect("include/threadcalc.h can be read");
+    let line = format!("#define THREADCALC_VERSION \"{}\"", env!("CARGO_PKG_VERSION"));
+    assert!(header.contains(&line), "expected `{line}` in the header");
+    assert!(header.contains("#define THREADCALC_ABI_VERSION 1"), "ABI version in the header");
+}

@@ -1,0 +1,61 @@
+"""Threads and tapped holes: designation, limits, drill, synchronised feed, cycle words.
+
+Exact numbers are ``fractions.Fraction``; lengths are millimetres unless a name says otherwise.
+"""
+
+from threadcalc._threadcalc import (
+    Alternative,
+    CardRow,
+    Depths,
+    Drill,
+    Feed,
+    Finding,
+    Job,
+    Limits,
+    Plan,
+    Profile,
+    TapDrill,
+    Thread,
+    depths,
+    drill_diameter,
+    drills,
+    exact_speeds,
+    feed,
+    near,
+    percent_thread,
+    plan,
+    programmed_speed,
+    read_number,
+    standard_threads,
+    tap_drill,
+)
+from threadcalc.errors import DesignationError, ThreadcalcError
+
+__all__ = [
+    "Alternative",
+    "CardRow",
+    "Depths",
+    "DesignationError",
+    "Drill",
+    "Feed",
+    "Finding",
+    "Job",
+    "Limits",
+    "Plan",
+    "Profile",
+    "TapDrill",
+    "Thread",
+    "ThreadcalcError",
+    "depths",
+    "drill_diameter",
+    "drills",
+    "exact_speeds",
+    "feed",
+    "near",
+    "percent_thread",
+    "plan",
+    "programmed_speed",
+    "read_number",
+    "standard_threads",
+    "tap_drill",
+]
