@@ -1,7 +1,7 @@
 //! `Job`: what a plan is asked for.
 
 use pyo3::prelude::*;
-use pyo3::types::{PyBool, PyBytes, PyDict, PyFloat, PyList, PySet, PyString, PyTuple};
+use pyo3::types::{PyBool, PyBytes, PyDict, PyFloat, PyList, PyMapping, PySet, PyString, PyTuple};
 use threadcalc_core::{self as core, Code, Field, Value};
 
 use crate::error::{ThreadcalcError, raise_key};
@@ -19,8 +19,11 @@ pub fn job_of(job: &Bound<'_, PyAny>) -> PyResult<core::Job> {
     if let Ok(job) = job.cast::<Job>() {
         return Ok(job.get().0);
     }
-    match job.cast::<PyDict>() {
-        Ok(fields) => from_dict(fields),
+    if let Ok(fields) = job.cast::<PyDict>() {
+        return from_dict(fields);
+    }
+    match job.cast::<PyMapping>() {
+        Ok(fields) => from_dict(&PyDict::from_sequence(&fields.items()?)?),
         Err(_) => Err(wrong_type(job, Field::Job, "a dict or a Job")),
     }
 }

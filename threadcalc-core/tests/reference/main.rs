@@ -8,12 +8,15 @@ use threadcalc_core::{
     drill_diameter, exact_speeds, feed, percent_thread, programmed_speed, read_number, tap_drill,
 };
 
+type Made<T> = Result<T, Error>;
+type Limit = Option<Ratio>;
+
 // What `Failure::ByType` rests on: these inputs are no options, so that leaving one out does not compile.
-const _: fn(&Thread, Ratio, Tap, Option<Basis>) -> Result<f64, Error> = drill_diameter;
-const _: fn(&Thread, Length, Tap, Option<Basis>) -> Result<f64, Error> = percent_thread;
-const _: fn(Length, Option<Ratio>, Unit, FeedMode, u8) -> Result<Feed, Error> = feed;
-const _: fn(Ratio, Ratio, Option<Ratio>, Option<Ratio>) -> Result<Ratio, Error> = programmed_speed;
-const _: fn(DrillSet, &[u8]) -> Result<Drill, Error> = Drill::named;
+const _: fn(&Thread, Ratio, Tap, Option<Basis>) -> Made<f64> = drill_diameter;
+const _: fn(&Thread, Length, Tap, Option<Basis>) -> Made<f64> = percent_thread;
+const _: fn(Length, Limit, Unit, FeedMode, u8) -> Made<Feed> = feed;
+const _: fn(Ratio, Ratio, Limit, Limit) -> Made<Ratio> = programmed_speed;
+const _: fn(DrillSet, &[u8]) -> Made<Drill> = Drill::named;
 
 fn thread(row: Row<'_>) -> Result<Thread, Failure> {
     Ok(Thread::read(&row.bytes("designation"))?)

@@ -1,0 +1,17 @@
+/* SPDX-License-Identifier: MIT OR Apache-2.0 */
+/* The header alone is C++17, and so are the beginnings of its requests. */
+#include "threadcalc.h"
+
+uint32_t sizes_of_requests();
+
+/* A request begins with its size alone, which -Wextra takes for an oversight in C++ (not in C). */
+#pragma GCC diagnostic ignored "-Wmissing-field-initializers"
+
+uint32_t sizes_of_requests()
+{
+    const threadcalc_feed_request_t feed = THREADCALC_FEED_REQUEST_INIT;
+    const threadcalc_tap_drill_request_t drill = THREADCALC_TAP_DRILL_REQUEST_INIT;
+    const threadcalc_depth_request_t depth = THREADCALC_DEPTH_REQUEST_INIT;
+    const threadcalc_job_t job = THREADCALC_JOB_INIT;
+    return feed.size + drill.size + depth.size + job.size;
+}
