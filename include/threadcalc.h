@@ -21,6 +21,8 @@
 #include <stddef.h>
 #include <stdint.h>
 
+#define THREADCALC_VERSION "0.1.0"
+
 /**
  * Not given.
  */

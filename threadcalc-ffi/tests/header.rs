@@ -4,7 +4,10 @@ use std::path::{Path, PathBuf};
 
 fn generated() -> String {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
-    let config = cbindgen::Config::from_file(root.join("cbindgen.toml")).expect("cbindgen.toml can be read");
+    let mut config = cbindgen::Config::from_file(root.join("cbindgen.toml")).expect("cbindgen.toml can be read");
+    // The version macro is the package's own version, so that it cannot be forgotten.
+    let version = format!("\n\n#define THREADCALC_VERSION \"{}\"", env!("CARGO_PKG_VERSION"));
+    config.after_includes = config.after_includes.map(|includes| includes + &version);
     let bindings =
         cbindgen::Builder::new().with_crate(root).with_config(config).generate().expect("a header can be made");
     let mut text = Vec::new();
@@ -34,7 +37,9 @@ fn constants(group: &str) -> Vec<(String, i32)> {
         let (name, number) = line.strip_prefix(&prefix)?.split_once(' ')?;
         Some((name.to_lowercase().replace('_', "-"), number.trim().parse().ok()?))
     };
-    header.lines().filter_map(define).filter(|(_, number)| *number != 0).collect()
+    // A longer group name that begins alike (TAP_SET_ON beside TAP) is a group of its own.
+    let own = |name: &str| !(group == "TAP" && name.starts_with("set-on"));
+    header.lines().filter_map(define).filter(|(name, number)| *number != 0 && own(name)).collect()
 }
 
 fn core_numbers(all: &[(&str, i32)]) -> Vec<i32> {

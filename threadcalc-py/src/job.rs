@@ -23,7 +23,7 @@ pub fn job_of(job: &Bound<'_, PyAny>) -> PyResult<core::Job> {
         return from_dict(fields);
     }
     match job.cast::<PyMapping>() {
-        Ok(fields) => from_dict(&PyDict::from_sequence(&fields.items()?)?),
+        Ok(fields) => from_dict(&PyDict::from_sequence(fields.items()?.as_any())?),
         Err(_) => Err(wrong_type(job, Field::Job, "a dict or a Job")),
     }
 }

@@ -1,0 +1,73 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: MIT OR Apache-2.0
+# Compiles and runs the C tests: tests/c/run.sh FOLDER, which holds libthreadcalc.so and libthreadcalc.a.
+set -u
+
+if [ $# -ne 1 ] || [ ! -e "$1/libthreadcalc.so" ] || [ ! -e "$1/libthreadcalc.a" ]; then
+    echo "usage: tests/c/run.sh FOLDER with libthreadcalc.so and libthreadcalc.a" >&2
+    exit 2
+fi
+libraries=$(cd "$1" && pwd) || exit 2
+cd "$(dirname "${BASH_SOURCE[0]}")/../.." || exit 2
+
+out=build/c
+warnings=(-Wall -Wextra -Wpedantic -Werror)
+c99=(gcc -std=c99 -O1 -g "${warnings[@]}" -Wconversion -Iinclude)
+system=(-lgcc_s -lutil -lrt -lpthread -lm -ldl)
+reference=(tests/c/csv.c tests/c/reference.c tests/c/reference_thread.c tests/c/reference_feed.c
+    tests/c/reference_drill.c)
+bad_input=(tests/c/bad_input.c tests/c/bad_pointers.c tests/c/bad_sizes.c tests/c/bad_buffers.c
+    tests/c/bad_values.c tests/c/bad_json.c)
+passed=0
+failed=0
+skipped=0
+
+rm -rf "$out"
+mkdir -p "$out"
+# Programs ask for the library by the name it bears, which may differ from its file's.
+soname=$(readelf -d "$libraries/libthreadcalc.so" | sed -n 's/.*(SONAME).*\[\(.*\)\].*/\1/p')
+ln -s "$libraries/libthreadcalc.so" "$out/${soname:-libthreadcalc.so}"
+
+# Runs a command and counts it under a name.
+count() {
+    local name=$1
+    shift
+    if "$@"; then
+        passed=$((passed + 1))
+    else
+        failed=$((failed + 1))
+        echo "FAILED: $name"
+    fi
+}
+
+# Compiles a program against the shared library and runs it.
+shared() {
+    local name=$1
+    shift
+    "${c99[@]}" "$@" -L"$libraries" -Wl,-rpath,"$PWD/$out" -lthreadcalc -lm -o "$out/$name" && "$out/$name"
+}
+
+# The same against the static library, with the sanitizers.
+sanitized() {
+    local name=$1
+    shift
+    "${c99[@]}" -fsanitize=address,undefined -fno-sanitize-recover=all "$@" "$libraries/libthreadcalc.a" \
+        "${system[@]}" -o "$out/$name" && "$out/$name"
+}
+
+count header_c99 "${c99[@]}" -c tests/c/header_c99.c -o "$out/header_c99.o"
+count header_cpp17 g++ -std=c++17 "${warnings[@]}" -Iinclude -c tests/c/header_cpp17.cpp -o "$out/header_cpp17.o"
+count reference shared reference "${reference[@]}"
+count bad_input shared bad_input "${bad_input[@]}"
+count same_bits shared same_bits tests/c/same_bits.c
+count "bad_input with sanitizers" sanitized bad_input_sanitized "${bad_input[@]}"
+count "reference with sanitizers" sanitized reference_sanitized "${reference[@]}"
+if command -v valgrind >/dev/null; then
+    count "bad_input under valgrind" valgrind -q --leak-check=full --error-exitcode=1 "$out/bad_input"
+else
+    skipped=$((skipped + 1))
+    echo "skipped: bad_input under valgrind, which is not installed"
+fi
+
+echo "c: $passed passed, $failed failed, $skipped skipped"
+[ "$failed" -eq 0 ]

@@ -1,0 +1,153 @@
+"""Every table of ``tests/reference``, row by row: the same rows that Rust and C run."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from fractions import Fraction
+
+import pytest
+import threadcalc as tc
+from table import TABLES, Cells, Table
+
+# Columns of the tables that this version does not give: the largest pitch diameter.
+NOT_GIVEN = {"minor_limits": {"pitch_max"}}
+
+
+def given(row: Cells, *columns: str, **renamed: str) -> dict[str, str]:
+    """The cells that are not empty, as keywords."""
+    names = {column: column for column in columns} | renamed
+    return {name: row[column] for name, column in names.items() if row[column]}
+
+
+def thread(row: Cells) -> tc.Thread:
+    return tc.Thread(row.bytes("designation"))
+
+
+def decimals(row: Cells) -> dict[str, int]:
+    return {"decimals": int(row["decimals"])} if row["decimals"] else {}
+
+
+def read_number(row: Cells) -> dict[str, object]:
+    return {"value": tc.read_number(row.bytes("text"))}
+
+
+def designation(row: Cells) -> dict[str, object]:
+    found = tc.Thread(row.bytes("text"))
+    return {
+        "canonical": str(found),
+        "form": found.form,
+        "series": [found.series or ""],
+        "size": found.size,
+        "tolerance_class": [found.tolerance_class or ""],
+        "side": [found.side or ""],
+        "hand": found.hand,
+        "starts": found.starts,
+        "major_mm": found.major_mm,
+        "findings": [finding.id for finding in found.findings],
+    }
+
+
+def lead(row: Cells) -> dict[str, object]:
+    found = thread(row)
+    return {"pitch_mm": found.pitch_mm, "lead_mm": found.lead_mm, "starts": found.starts, "hand": found.hand}
+
+
+def profile_metric(row: Cells) -> dict[str, object]:
+    found = thread(row).profile()
+    columns = ("triangle_height_mm", "pitch_diameter_mm", "minor_mm", "external_minor_mm", "stress_area_mm2")
+    return {column: getattr(found, column) for column in columns}
+
+
+def profile_unified(row: Cells) -> dict[str, object]:
+    found = thread(row).profile()
+    return {
+        "pitch_diameter_in": found.pitch_diameter_mm / 25.4,
+        "minor_in": found.minor_mm / 25.4,
+        "external_minor_in": found.external_minor_mm / 25.4,
+        "stress_area_in2": found.stress_area_mm2 / 645.16,
+    }
+
+
+def minor_limits(row: Cells) -> dict[str, object]:
+    found = thread(row).limits()
+    unit = Fraction("25.4") if row["unit"] == "inch" else Fraction(1)
+    low, high = found.minor_mm
+    return {
+        "minor_min": low / unit,
+        "minor_max": high / unit,
+        "pitch_min": found.pitch_diameter_mm[0] / unit,
+        "unit": found.native_unit,
+    }
+
+
+def drill(row: Cells) -> dict[str, object]:
+    name = row.bytes("name").decode()
+    found = [drill for drill in tc.drills(row["set"]) if drill.name == name]
+    if not found:
+        # The list is the whole set: a name that is not in it is no drill.
+        assert row["status"] == "unknown-value", f"{row['id']}: no drill {name}"
+        return tc.drills(name) and {}
+    return {"diameter_mm": found[0].diameter_mm, "name": found[0].name}
+
+
+def percent(row: Cells) -> dict[str, object]:
+    keywords = given(row, "drill_mm", "tap", "basis")
+    return {"percent": tc.percent_thread(thread(row), **keywords)}
+
+
+def drill_diameter(row: Cells) -> dict[str, object]:
+    keywords = given(row, "percent", "tap", "basis")
+    return {"drill_mm": tc.drill_diameter(thread(row), **keywords)}
+
+
+def tap_drill(row: Cells) -> dict[str, object]:
+    found = tc.tap_drill(thread(row), **given(row, "tap", "percent", "basis"), sets=row["sets"])
+    return {"drill": found.drill.name, "within_limits": found.within_limits}
+
+
+def programmed_speed(row: Cells) -> dict[str, object]:
+    return {"speed": tc.programmed_speed(**given(row, "rpm", "step", "lowest", "highest"))}
+
+
+def feed(row: Cells) -> dict[str, object]:
+    found = tc.feed(thread(row), **given(row, "rpm", "unit", "mode"), **decimals(row))
+    return {"word": found.word, "exact": found.exact, "lead_error": found.lead_error}
+
+
+def exact_speeds(row: Cells) -> dict[str, object]:
+    whole = {name: int(cell) for name, cell in given(row, "count", "lowest", "highest").items()}
+    return {"speeds": tc.exact_speeds(thread(row), **given(row, "rpm", "unit"), **decimals(row), **whole)}
+
+
+OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
+    operation.__name__: operation
+    for operation in (
+        designation,
+        drill,
+        drill_diameter,
+        exact_speeds,
+        feed,
+        lead,
+        minor_limits,
+        percent,
+        profile_metric,
+        profile_unified,
+        programmed_speed,
+        read_number,
+        tap_drill,
+    )
+}
+
+
+def test_every_table_has_an_operation() -> None:
+    assert sorted(OPERATIONS) == TABLES
+
+
+@pytest.mark.parametrize("name", TABLES)
+def test_every_row(name: str) -> None:
+    table = Table(name)
+    run = table.check(OPERATIONS[name], tc.ThreadcalcError)
+    assert run == table.count, f"{table.name}: {run} rows run, the head says {table.count}"
+    helpers = {column for column in table.tolerances.values() if column in table.columns}
+    ignored = set(table.columns) - table.used - helpers - NOT_GIVEN.get(name, set()) - {"at"}
+    assert not ignored, f"{table.name}: columns that no check looks at: {ignored}"

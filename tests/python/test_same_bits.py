@@ -1,0 +1,106 @@
+"""10,000 random plans hashed: Rust and C have to print the same hash. See tests/same_bits/README.md."""
+
+from __future__ import annotations
+
+import pathlib
+import struct
+from fractions import Fraction
+
+import threadcalc as tc
+
+FOLDER = pathlib.Path(__file__).parent.parent / "same_bits"
+WORD = (1 << 64) - 1
+JOBS = 10_000
+
+
+class Random:
+    """SplitMix64."""
+
+    def __init__(self, seed: int) -> None:
+        self.state = seed
+
+    def pick(self, count: int) -> int:
+        self.state = self.state + 0x9E3779B97F4A7C15 & WORD
+        mixed = self.state
+        mixed = (mixed ^ mixed >> 30) * 0xBF58476D1CE4E5B9 & WORD
+        mixed = (mixed ^ mixed >> 27) * 0x94D049BB133111EB & WORD
+        return (mixed ^ mixed >> 31) % count
+
+
+def fnv_1a(state: int, data: bytes) -> int:
+    for byte in data:
+        state = (state ^ byte) * 0x100000001B3 & WORD
+    return state
+
+
+def draw(random: Random, threads: list[str]) -> dict[str, object]:
+    """One job by the draws of the README, all of them in its order, used or not."""
+    pick = random.pick
+    job: dict[str, object] = {
+        "thread": threads[pick(len(threads))],
+        "unit": ("mm", "inch")[pick(2)],
+        "mode": ("per_minute", "per_revolution")[pick(2)],
+        "decimals": pick(6) + 1,
+        "rpm": Fraction(pick(60_000) + 1, 10),
+        "hole": ("through", "blind")[pick(2)],
+        "full_thread_depth_mm": Fraction(pick(4_000) + 1, 100),
+        "tap": ("cut", "form")[pick(2)],
+    }
+    drill, percent, basis, sets = pick(3), pick(26) + 50, ("3H/4", "5H/8")[pick(2)], pick(15) + 1
+    if drill == 1:
+        job["percent"] = percent
+        job["basis"] = basis if job["tap"] == "cut" else None
+    if drill == 2:
+        names = ("metric", "number", "letter", "fractional")
+        job["drill_sets"] = [name for bit, name in enumerate(names) if sets >> bit & 1]
+    job["point_angle_deg"] = (118, 130, 135, 140)[pick(4)]
+    job["dialect"] = ("rs274ngc", None)[pick(2)]
+    return job
+
+
+def shown(value: Fraction | float | str) -> str:
+    if isinstance(value, Fraction):
+        return f"{value.numerator}/{value.denominator}"
+    return struct.pack(">d", value).hex() if isinstance(value, float) else value
+
+
+def lines(job: dict[str, object]) -> str:
+    try:
+        plan = tc.plan(job)
+    except tc.ThreadcalcError as error:
+        return f"error {error.name} {error.field}\n"
+    depths = plan.depths
+    items = (
+        str(plan.thread),
+        plan.thread.lead_mm,
+        plan.programmed_rpm,
+        plan.feed.word,
+        plan.feed.value,
+        plan.feed.lead_error,
+        plan.axial_error_mm,
+        plan.lead_cut_mm,
+        plan.drill.drill.name,
+        plan.drill.percent,
+        depths.tap_mm,
+        depths.program_tap_mm,
+        depths.full_diameter_mm,
+        depths.drill_point_mm,
+        " ".join(plan.words),
+        " ".join(plan.restore),
+        " ".join(finding.id for finding in plan.findings),
+        " ".join(plan.withheld),
+    )
+    # The text of a plan ends in a line feed of its own.
+    return "|".join(map(shown, items)) + f"\n{plan}{plan.to_json()}\n"
+
+
+def test_ten_thousand_plans_have_the_expected_hash() -> None:
+    listed = (FOLDER / "threads.txt").read_text(encoding="utf-8").splitlines()
+    threads = [line for line in listed if not line.startswith("#")]
+    random, state, planned = Random(20261125), 0xCBF29CE484222325, 0
+    for _ in range(JOBS):
+        text = lines(draw(random, threads))
+        planned += not text.startswith("error")
+        state = fnv_1a(state, text.encode())
+    assert planned > JOBS / 2
+    assert f"{state:016x}\n" == (FOLDER / "expected.txt").read_text(encoding="ascii")
