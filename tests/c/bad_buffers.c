@@ -82,7 +82,8 @@ static void of_lists(void)
     REFUSED(IS_SHORT, threads, threadcalc_standard_threads(0, 0, threads, exact - 1, &count, NULL));
     CHECK(count == exact);
     CHECK(threadcalc_standard_threads(0, 0, threads, exact, &count, NULL) == OK && count == exact);
-    CHECK(threads[exact - 1].form != 0 && bad_input_untouched(threads + exact, sizeof threads - exact * sizeof threads[0]));
+    CHECK(threads[exact - 1].form != 0);
+    CHECK(bad_input_untouched(threads + exact, sizeof threads - exact * sizeof threads[0]));
     CHECK(threadcalc_drills(1, NULL, 0, &exact, NULL) == IS_SHORT && exact > 1 && exact < 1024);
     REFUSED(IS_SHORT, drills, threadcalc_drills(1, drills, exact - 1, &count, NULL));
     CHECK(count == exact);

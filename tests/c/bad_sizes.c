@@ -45,7 +45,7 @@ static void of_tap_drills(void)
     longer.asked = good_drill();
     longer.asked.size = (uint32_t)sizeof longer;
     CHECK(threadcalc_tap_drill(&thread, &longer.asked, &found, sizeof found, NULL) == OK);
-    CHECK(strcmp(found.chosen.drill.name, "6.8") == 0);
+    CHECK(strcmp(found.chosen.drill.name, "6.75") == 0);
     longer.tail[0] = 1;
     REFUSED(IS_FIELD, found, threadcalc_tap_drill(&thread, &longer.asked, &found, sizeof found, NULL));
 }

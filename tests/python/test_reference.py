@@ -81,13 +81,9 @@ def minor_limits(row: Cells) -> dict[str, object]:
 
 
 def drill(row: Cells) -> dict[str, object]:
-    name = row.bytes("name").decode()
-    found = [drill for drill in tc.drills(row["set"]) if drill.name == name]
-    if not found:
-        # The list is the whole set: a name that is not in it is no drill.
-        assert row["status"] == "unknown-value", f"{row['id']}: no drill {name}"
-        return tc.drills(name) and {}
-    return {"diameter_mm": found[0].diameter_mm, "name": found[0].name}
+    found = tc.Drill(**given(row, "set"), name=row.bytes("name"))
+    assert found in tc.drills(row["set"])
+    return {"diameter_mm": found.diameter_mm, "name": found.name}
 
 
 def percent(row: Cells) -> dict[str, object]:

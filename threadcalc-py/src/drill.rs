@@ -1,12 +1,13 @@
 //! Drills and percent of thread.
 
+use pyo3::IntoPyObjectExt;
 use pyo3::prelude::*;
-use pyo3::types::PyTuple;
+use pyo3::types::{PyTuple, PyType};
 use threadcalc_core::{self as core, DrillSets, Field};
 
 use crate::error::raise;
 use crate::number::{exact, fraction};
-use crate::text::{choose, optional_choice};
+use crate::text::{bytes_of, choose, optional_choice};
 use crate::thread::Thread;
 
 /// A drill of one of the sets, or one of another diameter.
@@ -16,6 +17,19 @@ pub struct Drill(pub core::Drill);
 
 #[pymethods]
 impl Drill {
+    #[new]
+    fn new(set: &Bound<'_, PyAny>, name: &Bound<'_, PyAny>) -> PyResult<Self> {
+        let name = bytes_of(name, Field::Drill)?;
+        core::Drill::named(choose(set)?, &name).map(Self).map_err(raise)
+    }
+
+    /// The drill of exactly this diameter in the sets, else one that is named by its diameter.
+    #[classmethod]
+    #[pyo3(signature = (diameter_mm, /))]
+    fn of_diameter(_class: &Bound<'_, PyType>, diameter_mm: &Bound<'_, PyAny>) -> PyResult<Self> {
+        Ok(Self(core::Drill::of_diameter(exact(diameter_mm, Field::Drill)?)))
+    }
+
     /// The name in its set.
     #[getter]
     fn name(&self) -> String {
@@ -39,7 +53,20 @@ impl Drill {
     }
 
     fn __repr__(&self) -> String {
-        format!("<Drill {} = {} mm>", self.0.name(), self.0.diameter_mm())
+        match self.set() {
+            Some(set) => format!("Drill('{set}', '{}')", self.name()),
+            None => format!("Drill.of_diameter('{}')", self.0.diameter_mm()),
+        }
+    }
+
+    /// The set and the name, or the diameter, for pickle and copy.
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        let (py, drill) = (slf.py(), slf.get());
+        let class = py.get_type::<Self>();
+        match drill.set() {
+            Some(set) => (class, (set, drill.name())).into_bound_py_any(py),
+            None => (class.getattr("of_diameter")?, (drill.0.diameter_mm().to_string(),)).into_bound_py_any(py),
+        }
     }
 }
 

@@ -6,10 +6,10 @@ int, Fraction, Decimal, str or float goes in. A float stands for its shortest de
 ``TypeError``, every bad value is ``ThreadcalcError``.
 """
 
+from collections.abc import Iterable
 from decimal import Decimal
 from fractions import Fraction
-from collections.abc import Iterable, Mapping
-from typing import Literal, TypeAlias, final
+from typing import Any, Literal, TypeAlias, final
 from typing_extensions import Self
 
 __all__ = [
@@ -348,16 +348,43 @@ class Feed:
     def axial_error_mm(self, depth_mm: _Exact) -> Fraction:
         """lead_error x depth: how far the tap is from true at that depth, in millimetres.
 
+        Args:
+            depth_mm: Depth from the face in millimetres, 0 or more.
+
         Raises:
             ThreadcalcError: ``out-of-range`` for a negative depth; ``overflow``.
+
+        >>> feed(Thread("5/8-11 UNC"), 450, unit="inch", mode="per_minute", decimals=2).axial_error_mm(45)
+        Fraction(1, 1000)
         """
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
 @final
 class Drill:
-    """A drill of one of the sets, or one of another diameter."""
+    """A drill of one of the sets, or one of another diameter.
 
+    Args:
+        set: The set.
+        name: Its name in the set.
+
+    Raises:
+        ThreadcalcError: ``unknown-value`` if the set has no such drill.
+
+    >>> Drill("number", "#7").diameter_mm
+    Fraction(25527, 5000)
+
+    Source: ASME B94.11M (number, letter, fractional); ISO 235 (metric).
+    """
+
+    def __new__(cls, set: _Set, name: str | bytes) -> Self: ...
+    @classmethod
+    def of_diameter(cls, diameter_mm: _Exact, /) -> Drill:
+        """The drill of exactly this diameter in the sets, else one that is named by its diameter.
+
+        >>> Drill.of_diameter(6.8)
+        Drill('metric', '6.8')
+        """
     @property
     def name(self) -> str:
         """The name in its set: "6.8", "#7", "F", "5/16"."""
@@ -370,6 +397,7 @@ class Drill:
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
     def __hash__(self) -> int: ...
+    def __reduce__(self) -> tuple[object, ...]: ...
 
 @final
 class Alternative:
@@ -732,8 +760,8 @@ def tap_drill(
     Raises:
         ThreadcalcError: ``missing``, ``contradiction``, ``no-drill``, ``unknown-value``, ``out-of-range``.
 
-    >>> tap_drill(Thread("M8x1.25-6H"), tap="cut").drill.name
-    '6.8'
+    >>> tap_drill(Thread("M10x1.5-6H"), tap="cut").drill.name
+    '8.5'
     >>> tap_drill(Thread("1/4-20 UNC-2B"), tap="cut", percent=75, basis="3H/4").drill.name
     '#7'
 
@@ -776,7 +804,7 @@ def depths(
     Source: common practice; chamfer lengths by form: DIN 2197.
     """
 
-def plan(job: Job | Mapping[str, _Field], /) -> Plan:
+def plan(job: Job | dict[str, Any], /) -> Plan:
     """Plans one tapped hole: thread, limits, drill, speed, feed, depths, words and what is doubtful.
 
     Args:
