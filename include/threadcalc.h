@@ -2244,7 +2244,7 @@ threadcalc_status threadcalc_profile(const threadcalc_thread_t *thread,
 
 /* How a request begins: its own size, everything else not given. */
 #ifdef __cplusplus
-#define THREADCALC_REQUEST_INIT(type) { static_cast<uint32_t>(sizeof(type)) }
+#define THREADCALC_REQUEST_INIT(type) [] { type made = type(); made.size = static_cast<uint32_t>(sizeof(type)); return made; }()
 #else
 #define THREADCALC_REQUEST_INIT(type) { .size = (uint32_t)sizeof(type) }
 #endif

@@ -3,8 +3,7 @@
 from threadcalc import Thread, exact_speeds, feed
 
 thread = Thread("5/8-11 UNC-2B")
-rpm = 450
-found = feed(thread, rpm, unit="inch", mode="per_minute", decimals=2)
-print(f"{thread} at S{rpm}: {found}, lead error {found.lead_error}")
-for speed in exact_speeds(thread, rpm, unit="inch", decimals=2, count=3):
+word = feed(thread, 450, unit="inch", mode="per_minute", decimals=2)
+print(f"{thread} at S450: {word.word}, lead error {word.lead_error}")
+for speed in exact_speeds(thread, 450, unit="inch", decimals=2, count=3):
     print(f"exact at S{speed}")

@@ -4,9 +4,6 @@
 
 uint32_t sizes_of_requests();
 
-/* A request begins with its size alone, which -Wextra takes for an oversight in C++ (not in C). */
-#pragma GCC diagnostic ignored "-Wmissing-field-initializers"
-
 uint32_t sizes_of_requests()
 {
     const threadcalc_feed_request_t feed = THREADCALC_FEED_REQUEST_INIT;

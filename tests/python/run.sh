@@ -1,52 +1,56 @@
 #!/usr/bin/env bash
-# Builds the wheel, installs it into build/venv, and tests it: pytest, then the stub against the module.
+# Builds the wheel, installs it in an environment of its own and runs every Python test.
+#
+# usage: tests/python/run.sh [folder of the environment, default build/venv]
 set -u
 cd "$(dirname "$0")/../.."
-python=$PWD/build/venv/bin/python
+environment=${1:-build/venv}
+python=$environment/bin/python
+package=threadcalc-py/python/threadcalc
+log=build/python-tests.log
+mkdir -p build
+passed=0 failed=0 skipped=0
 
-prepare() {
-    [ -x "$python" ] || python3 -m venv build/venv || return
-    "$python" -m pip install -q --disable-pip-version-check -r tests/python/requirements.txt || return
-    mkdir -p build/wheels build/stubtest
-    rm -f build/wheels/threadcalc-*.whl
-    build/venv/bin/maturin build --release -q -m threadcalc-py/Cargo.toml -o build/wheels \
-        --interpreter "$python" || return
-    "$python" -m pip install -q --disable-pip-version-check --force-reinstall --no-deps \
-        build/wheels/threadcalc-*.whl
+# step NAME COMMAND...: one check that passes or fails as a whole.
+step() {
+    local name=$1
+    shift
+    echo "-- $name"
+    if "$@"; then passed=$((passed + 1)); else
+        failed=$((failed + 1))
+        echo "$name: FAILED"
+    fi
 }
 
-if ! prepare; then
-    echo 'python: 0 passed, 1 failed, 0 skipped'
-    exit 1
-fi
-
-log=build/pytest.log
-"$python" -m pytest -q tests/python -p no:cacheprovider | tee "$log"
-pytest_status=${PIPESTATUS[0]}
-summary=$(tail -n 1 "$log")
-
-# count WORD...: the sum of the numbers before these words in pytest's last line.
-count() {
-    local word number sum=0
-    for word in "$@"; do
-        number=$(grep -oE "[0-9]+ $word\b" <<<"$summary" | grep -oE '^[0-9]+')
-        sum=$((sum + ${number:-0}))
-    done
-    echo "$sum"
+finish() {
+    echo "python: $passed passed, $failed failed, $skipped skipped"
+    [ "$failed" -eq 0 ]
+    exit
 }
 
-passed=$(count passed xfailed) failed=$(count failed error errors xpassed) skipped=$(count skipped)
-# Pytest that breaks off, or finds nothing to run, is a failure that its summary may not count.
-if [ "$pytest_status" -ne 0 ] && [ "$failed" -eq 0 ]; then
-    failed=1
-fi
+# counted WORD: the number before WORD in pytest's closing line.
+counted() {
+    local count
+    count=$(tail -n 1 "$log" | grep -oE "[0-9]+ $1" | grep -oE '^[0-9]+')
+    echo "${count:-0}"
+}
 
-# From a directory of its own: the module is to be found as it was installed.
-if (cd build/stubtest && "$python" -m mypy.stubtest threadcalc); then
-    passed=$((passed + 1))
-else
-    failed=$((failed + 1))
+if [ ! -x "$python" ]; then
+    python3 -m venv "$environment" || { failed=1; finish; }
 fi
+"$python" -m pip install --quiet --disable-pip-version-check -r tests/python/requirements.txt || { failed=1; finish; }
+rm -rf build/wheels
+"$environment/bin/maturin" build --quiet --release -m threadcalc-py/Cargo.toml -i "$python" -o build/wheels || { failed=1; finish; }
+"$python" -m pip install --quiet --disable-pip-version-check --force-reinstall --no-deps build/wheels/*.whl || { failed=1; finish; }
 
-echo "python: $passed passed, $failed failed, $skipped skipped"
-[ "$failed" -eq 0 ]
+"$python" -m pytest -q tests/python | tee "$log"
+status=${PIPESTATUS[0]}
+passed=$(counted passed)
+failed=$(($(counted failed) + $(counted error)))
+skipped=$(counted skipped)
+if [ "$status" -ne 0 ] && [ "$failed" -eq 0 ]; then failed=1; fi
+
+step 'examples of the stub' "$python" tests/python/stub_examples.py "$package/_threadcalc.pyi"
+step 'stub against module' "$python" -m mypy.stubtest threadcalc --mypy-config-file tests/python/mypy.ini
+step 'types of the package' "$python" -m mypy --config-file tests/python/mypy.ini "$package"
+finish

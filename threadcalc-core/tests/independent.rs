@@ -147,6 +147,29 @@ fn doubles_are_correctly_rounded() {
     }
 }
 
+/// Quotients so near to the middle of two doubles that only the rest of the division tells the side.
+#[test]
+fn doubles_are_correctly_rounded_beside_a_tie() {
+    const PARTS: u64 = (1 << 62) - 1;
+    let mut random = Random(SEED + 4);
+    let mut met = 0;
+    for _ in 0..CASES {
+        // 54 bits, the last one set: middle / 2^62 is a tie. Its inverse modulo 2^62 by Newton's rule.
+        let middle = (1 << 53) | (random.pick(1 << 52) * 2 + 1);
+        let inverse = (0..6).fold(middle, |root, _| root.wrapping_mul(2_u64.wrapping_sub(middle.wrapping_mul(root))));
+        for off in [1_i128, -1, 3, -3] {
+            // top × 2^62 = middle × bottom + off
+            let bottom = (inverse as i128 * -off).rem_euclid(1 << 62) as u64 & PARTS;
+            let top = (i128::from(middle) * i128::from(bottom) + off) >> 62;
+            if let Ok(value) = Length::new(top as i64, bottom as i64) {
+                assert_nearest(value);
+                met += i32::from(value.denominator() > 1 << 60);
+            }
+        }
+    }
+    assert!(met > 10_000, "{met} quotients with a long denominator");
+}
+
 /// A feed word's number by long division in big whole numbers, with no shared step.
 fn feed_text(exact: &BigRational, decimals: u32) -> Option<(String, BigInt)> {
     let units = rounded(&(exact * BigRational::from(BigInt::from(10).pow(decimals))), Rounding::HalfEven);

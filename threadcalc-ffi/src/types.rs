@@ -212,15 +212,3 @@ pub(crate) fn drill_sets(bits: u32) -> Result<DrillSets, Error> {
     }
     Ok(sets)
 }
-
-/// The bits of sets of drills.
-pub(crate) fn bits_of(sets: DrillSets) -> u32 {
-    let bit = |set: &DrillSet| match set {
-        DrillSet::Metric => crate::THREADCALC_DRILL_SETS_METRIC,
-        DrillSet::Number => crate::THREADCALC_DRILL_SETS_NUMBER,
-        DrillSet::Letter => crate::THREADCALC_DRILL_SETS_LETTER,
-        DrillSet::Fractional => crate::THREADCALC_DRILL_SETS_FRACTIONAL,
-        _ => 0,
-    };
-    DrillSet::ALL.iter().filter(|set| sets.holds(**set)).fold(0, |bits, set| bits | bit(set))
-}

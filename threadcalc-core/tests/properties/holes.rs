@@ -147,6 +147,15 @@ proptest! {
             let off = |drill: &Drill| (drill.diameter_mm().to_f64() - hole).abs();
             prop_assert!(drills(sets).all(|other| off(&other) >= off(&drill)), "{} is not the nearest", drill.name());
         }
+        if percent.is_none() {
+            let depth = if tap == Tap::Cut { thread.pitch_mm() } else { thread.pitch_mm().over(Length::integer(2)).unwrap() };
+            let hole = thread.major_mm().minus(depth).unwrap();
+            let usable = drills(sets).map(|drill| drill.diameter_mm());
+            let usable = usable.filter(|d| found.limits.and_then(|limits| limits.minor_holds(*d)) != Some(false));
+            // The nearest, ties to the larger.
+            let want = usable.min_by_key(|d| (d.minus(hole).unwrap().magnitude(), d.negative()));
+            prop_assert_eq!(Some(drill.diameter_mm()), want);
+        }
         let beside: Vec<Length> = found.alternatives.iter().flatten().map(|other| other.drill.diameter_mm()).collect();
         prop_assert!(beside.is_sorted_by(|a, b| a < b) && !beside.contains(&drill.diameter_mm()));
     }
@@ -172,6 +181,8 @@ proptest! {
         };
         prop_assert!(found.drill_point_mm >= found.full_diameter_mm.to_f64());
         prop_assert!(found.program_tap_mm <= found.tap_mm && found.tap_mm >= request.full_thread_mm);
+        let cleared = if request.hole == Hole::Through { request.full_thread_mm } else { found.tap_mm };
+        prop_assert_eq!(found.full_diameter_mm, cleared.plus(request.bottom_clearance_mm).unwrap());
         let add = |value: Length| value.plus(more).unwrap();
         let grown = [
             DepthRequest { full_thread_mm: add(request.full_thread_mm), ..request },
