@@ -2,5 +2,5 @@
 
 from hypothesis import settings
 
-settings.register_profile("threadcalc", deadline=None, derandomize=True, database=None, max_examples=300)
+settings.register_profile("threadcalc", deadline=None, derandomize=True, database=None, max_examples=200)
 settings.load_profile("threadcalc")

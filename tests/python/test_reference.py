@@ -9,9 +9,6 @@ import pytest
 import threadcalc as tc
 from table import TABLES, Cells, Table
 
-# Columns of the tables that this version does not give: the largest pitch diameter.
-NOT_GIVEN = {"minor_limits": {"pitch_max"}}
-
 
 def given(row: Cells, *columns: str, **renamed: str) -> dict[str, str]:
     """The cells that are not empty, as keywords."""
@@ -145,5 +142,5 @@ def test_every_row(name: str) -> None:
     run = table.check(OPERATIONS[name], tc.ThreadcalcError)
     assert run == table.count, f"{table.name}: {run} rows run, the head says {table.count}"
     helpers = {column for column in table.tolerances.values() if column in table.columns}
-    ignored = set(table.columns) - table.used - helpers - NOT_GIVEN.get(name, set()) - {"at"}
+    ignored = set(table.columns) - table.used - helpers
     assert not ignored, f"{table.name}: columns that no check looks at: {ignored}"

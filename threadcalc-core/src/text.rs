@@ -103,6 +103,11 @@ impl<const N: usize> serde::Serialize for Text<N> {
     }
 }
 
+/// Items with their places, as `enumerate` gives them, but without its overflow panic.
+pub(crate) fn placed<T>(items: impl Iterator<Item = T>) -> impl Iterator<Item = (usize, T)> {
+    (0..usize::MAX).zip(items)
+}
+
 /// Writes the shortest text that reads back as `value`; whole numbers without `.0`.
 ///
 /// Core's own float formatting is not used: it can link a panic.

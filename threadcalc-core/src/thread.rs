@@ -8,7 +8,7 @@ use crate::length::Length;
 use crate::named::named;
 use crate::number::check_digits;
 use crate::series;
-use crate::text::Text;
+use crate::text::{Text, placed};
 
 named! {
     /// The profile of a thread.
@@ -448,7 +448,7 @@ impl Thread {
         let mut findings = Findings::new();
         if self.series.is_none_or(|series| series == Series::Uns) {
             let mut finding = Finding::new(FindingId::NotStandard).with_evidence("thread");
-            for (place, (text, reason)) in series::near(self).iter().enumerate() {
+            for (place, (text, reason)) in placed(series::near(self).iter()) {
                 finding = finding.with_suggestion(if place > 0 { ", " } else { "" }).with_suggestion(text);
                 finding = finding.with_suggestion(match reason {
                     series::Near::SameFigures => " (pipe)",

@@ -137,7 +137,7 @@ fn assert_nearest(value: Length) {
 #[test]
 fn doubles_are_correctly_rounded() {
     let mut random = Random(SEED + 2);
-    for _ in 0..CASES {
+    for _ in 0..CASES / 8 {
         assert_nearest(length(&mut random));
         // Halfway between two doubles, exactly and by the least above and below.
         let halfway = ((1_i64 << 53) | random.pick(1 << 53) as i64) * 2 + 1;
@@ -153,7 +153,7 @@ fn doubles_are_correctly_rounded_beside_a_tie() {
     const PARTS: u64 = (1 << 62) - 1;
     let mut random = Random(SEED + 4);
     let mut met = 0;
-    for _ in 0..CASES {
+    for _ in 0..CASES / 20 {
         // 54 bits, the last one set: middle / 2^62 is a tie. Its inverse modulo 2^62 by Newton's rule.
         let middle = (1 << 53) | (random.pick(1 << 52) * 2 + 1);
         let inverse = (0..6).fold(middle, |root, _| root.wrapping_mul(2_u64.wrapping_sub(middle.wrapping_mul(root))));
@@ -167,7 +167,7 @@ fn doubles_are_correctly_rounded_beside_a_tie() {
             }
         }
     }
-    assert!(met > 10_000, "{met} quotients with a long denominator");
+    assert!(met > 1_000, "{met} quotients with a long denominator");
 }
 
 /// A feed word's number by long division in big whole numbers, with no shared step.

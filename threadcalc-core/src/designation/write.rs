@@ -84,7 +84,11 @@ impl fmt::Display for Thread {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self.form() {
             Form::Metric => write_metric(f, self)?,
-            Form::Unified => write_unified(f, self).map_err(|_| fmt::Error)??,
+            Form::Unified => match write_unified(f, self) {
+                Ok(written) => written?,
+                // Figures too odd for inches in 64 bits have no designation; a text must not fail.
+                Err(_) => write!(f, "{} mm x {} mm UNS", self.nominal_mm(), self.pitch_mm())?,
+            },
         }
         if let Some(class) = self.tolerance_class() {
             f.write_str("-")?;

@@ -72,7 +72,8 @@ impl<'a> Page<'a> {
 
     /// Adds a sentence word by word.
     pub(super) fn sentence(&mut self, text: &str) -> fmt::Result {
-        text.split(' ').try_for_each(|word| self.item(" ", format_args!("{word}")))
+        // By a closure: the search for a char links a slicing panic.
+        text.split(|c| c == ' ').try_for_each(|word| self.item(" ", format_args!("{word}")))
     }
 
     /// Pads the line to a column, for tables.

@@ -10,6 +10,7 @@ use crate::drill::{Alternative, Basis, Tap, WithinLimits, percent_thread};
 use crate::feed::{FeedMode, Unit};
 use crate::finding::{Finding, Severity};
 use crate::length::{Length, Rounding};
+use crate::text::placed;
 use crate::thread::{Form, Hand, Thread};
 
 /// What a plan cannot see.
@@ -220,7 +221,7 @@ impl Plan {
         }
         page.next_line()?;
         page.item("", format_args!("S and F go together (* this plan):"))?;
-        for (place, row) in self.card().enumerate() {
+        for (place, row) in placed(self.card()) {
             if place % 3 == 0 {
                 page.next_line()?;
             }
@@ -275,7 +276,7 @@ impl Plan {
         page.label("Cycle")?;
         if self.cycle.words().next().is_none() {
             page.item("", format_args!("NO WORDS while these stand (see Findings):"))?;
-            for (place, id) in self.withheld.iter().flatten().enumerate() {
+            for (place, id) in placed(self.withheld.iter().flatten()) {
                 page.item(if place == 0 { " " } else { ", " }, format_args!("{id}"))?;
             }
             return Ok(());
@@ -289,7 +290,7 @@ impl Plan {
         }
         page.label("After")?;
         let reasons = ["feed mode", "the next cut needs its own F", "spindle direction, the next tool is right-hand"];
-        for (place, (word, reason)) in self.cycle.restore().zip(reasons).enumerate() {
+        for (place, (word, reason)) in placed(self.cycle.restore().zip(reasons)) {
             let gap = if place == 0 { "" } else { ";  " };
             page.item(gap, format_args!("{word}: {reason}"))?;
         }
@@ -348,7 +349,7 @@ impl Plan {
             finding_sentence(page, finding)?;
         }
         // What was assumed needs its number, not its story.
-        for (place, finding) in of(Severity::Info).enumerate() {
+        for (place, finding) in placed(of(Severity::Info)) {
             if place == 0 && !first {
                 page.next_line()?;
             }
@@ -413,7 +414,8 @@ fn length_in_both(page: &mut Page<'_>, what: &str, length: Length) -> fmt::Resul
     if length.as_decimal().is_none() {
         page.item(" ", format_args!("= {} mm", Fixed(length, 6)))?;
     }
-    let inches = length.over(Length::INCH).map_err(|_| fmt::Error)?;
+    // A fraction too odd for inches in 64 bits is shown in millimetres alone.
+    let Ok(inches) = length.over(Length::INCH) else { return Ok(()) };
     if inches.as_decimal().is_some() {
         return page.item(" ", format_args!("= {inches} in"));
     }

@@ -1,0 +1,33 @@
+//! No text fails: what is displayed is displayed, however odd the figures are.
+
+use threadcalc_core::{Dialect, FeedMode, Hole, Job, Length, Tap, Thread, Unit, plan};
+
+fn odd(numerator: i64, denominator: i64) -> Length {
+    Length::new(numerator, denominator).expect("a fraction")
+}
+
+#[test]
+fn figures_too_odd_for_a_designation_are_shown_as_figures() {
+    let per_inch = odd(999_999_999_989, 50_000_000_021);
+    let thread = Thread::unified(odd(1, 2), per_inch);
+    let shown = thread.map(|thread| thread.to_string());
+    assert!(shown.is_err() || shown.is_ok_and(|text| text.contains(" mm x ") || text.contains('-')));
+}
+
+#[test]
+fn a_plan_of_an_odd_pitch_has_a_text() {
+    let pitch = odd(999_999_999_989, 700_000_000_001);
+    let mut job = Job::default();
+    job.thread = Some(Thread::metric(Length::integer(10), pitch).expect("a thread"));
+    job.unit = Some(Unit::Mm);
+    job.mode = Some(FeedMode::PerRevolution);
+    job.decimals = Some(3);
+    job.rpm = Some(Length::integer(500));
+    job.hole = Some(Hole::Blind);
+    job.full_thread_depth_mm = Some(Length::integer(10));
+    job.tap = Some(Tap::Cut);
+    job.dialect = Some(Dialect::rs274ngc());
+    if let Ok(plan) = plan(&job) {
+        assert!(plan.to_string().starts_with("M10x999999999989/700000000001"));
+    }
+}
