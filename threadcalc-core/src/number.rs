@@ -75,7 +75,8 @@ pub(crate) fn from_f64(value: f64) -> Result<Length, Error> {
     }
     let mut buffer = ryu::Buffer::new();
     let text = buffer.format_finite(value);
-    let (mantissa, exponent) = match text.split_once(|c| c == 'e') {
+    // As a set of one: the search for a single char links a slicing panic.
+    let (mantissa, exponent) = match text.split_once(['e']) {
         Some((mantissa, exponent)) => (mantissa, exponent.parse::<i32>().unwrap_or(0)),
         None => (text, 0),
     };

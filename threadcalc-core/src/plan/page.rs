@@ -72,8 +72,8 @@ impl<'a> Page<'a> {
 
     /// Adds a sentence word by word.
     pub(super) fn sentence(&mut self, text: &str) -> fmt::Result {
-        // By a closure: the search for a char links a slicing panic.
-        text.split(|c| c == ' ').try_for_each(|word| self.item(" ", format_args!("{word}")))
+        // As a set of one: the search for a single char links a slicing panic.
+        text.split([' ']).try_for_each(|word| self.item(" ", format_args!("{word}")))
     }
 
     /// Pads the line to a column, for tables.
