@@ -2,7 +2,7 @@
 
 use core::fmt;
 
-use crate::named::named;
+pub use crate::field::Field;
 use crate::text::write_f64;
 
 /// What went wrong. The numbers are stable and the same in Rust, C and Python.
@@ -151,118 +151,6 @@ impl Code {
             Self::UnsupportedField => "unsupported-field",
             Self::BadJson => "bad-json",
         }
-    }
-}
-
-named! {
-    /// The value that an error speaks of.
-    pub enum Field {
-        /// A thread designation.
-        Designation = 1 "designation",
-        /// A number given as text or as a double.
-        Number = 2 "number",
-        /// An exact length.
-        Length = 3 "length",
-        /// Nominal diameter.
-        Diameter = 4 "diameter",
-        /// Pitch.
-        Pitch = 5 "pitch",
-        /// Threads per inch.
-        ThreadsPerInch = 6 "threads_per_inch",
-        /// Lead.
-        Lead = 7 "lead_mm",
-        /// Number of starts.
-        Starts = 8 "starts",
-        /// Series token.
-        Series = 9 "series",
-        /// Tolerance class.
-        ToleranceClass = 10 "tolerance_class",
-        /// Internal or external.
-        Side = 11 "side",
-        /// Spindle speed.
-        Rpm = 12 "rpm",
-        /// Speed step of the control.
-        Step = 13 "step",
-        /// Lowest speed.
-        Lowest = 14 "lowest",
-        /// Highest speed.
-        Highest = 15 "highest",
-        /// Unit of the program.
-        Unit = 16 "unit",
-        /// Feed mode of the program.
-        Mode = 17 "mode",
-        /// Decimals of a word.
-        Decimals = 18 "decimals",
-        /// How many results are wanted.
-        Count = 19 "count",
-        /// Feed.
-        Feed = 20 "feed",
-        /// Percent of thread.
-        Percent = 21 "percent",
-        /// Basis of the percent of thread.
-        Basis = 22 "basis",
-        /// Cut or form tap.
-        Tap = 23 "tap",
-        /// Drill diameter.
-        Drill = 24 "drill_mm",
-        /// Drill sets.
-        DrillSets = 25 "drill_sets",
-        /// Through or blind.
-        Hole = 26 "hole",
-        /// Full thread depth.
-        FullThreadDepth = 27 "full_thread_depth_mm",
-        /// Threads of the tap's chamfer.
-        ChamferThreads = 28 "chamfer_threads",
-        /// The place on the tap its length offset is set on.
-        TapSetOn = 29 "tap_set_on",
-        /// Length of the tap's male centre.
-        TapCentre = 30 "tap_centre_mm",
-        /// Point angle of the drill.
-        PointAngle = 31 "point_angle_deg",
-        /// Room below the tap.
-        BottomClearance = 32 "bottom_clearance_mm",
-        /// Height of the R plane.
-        RPlane = 33 "r_plane_mm",
-        /// The control's dialect.
-        Dialect = 34 "dialect",
-        /// The thread of a job.
-        Thread = 35 "thread",
-        /// The whole job.
-        Job = 36 "job",
-        /// A key of a job.
-        Key = 37 "key",
-        /// Schema number of a JSON text.
-        Schema = 38 "schema",
-        /// Highest speed of the machine.
-        MachineHighest = 39 "machine.highest_rpm",
-        /// Lowest speed of the machine.
-        MachineLowest = 40 "machine.lowest_rpm",
-        /// Speed step of the machine.
-        MachineStep = 41 "machine.speed_step",
-        /// Code of the right-hand tapping cycle.
-        DialectTapRight = 42 "dialect.tap_rh",
-        /// Code of the left-hand tapping cycle.
-        DialectTapLeft = 43 "dialect.tap_lh",
-        /// Code of feed per revolution.
-        DialectPerRevolution = 44 "dialect.feed_per_revolution",
-        /// Whether the tapping cycle needs a spindle that already turns.
-        DialectSpindle = 45 "dialect.needs_spindle_running",
-        /// Name of the dialect.
-        DialectName = 46 "dialect.name",
-        /// A depth along the axis.
-        Depth = 47 "depth_mm",
-        /// A pointer argument (C).
-        Pointer = 48 "pointer",
-        /// Text buffer (C).
-        Buffer = 49 "buffer",
-        /// The size member of a request (C).
-        Size = 50 "size",
-        /// Form of thread.
-        Form = 51 "form",
-        /// Hand of thread.
-        Hand = 52 "hand",
-        /// Through-hole flag.
-        Through = 53 "through",
     }
 }
 

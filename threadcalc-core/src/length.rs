@@ -3,6 +3,7 @@
 use core::cmp::Ordering;
 use core::fmt;
 
+pub use crate::decimal::Decimal;
 use crate::error::{Code, Error, Field};
 use crate::text::digits;
 
@@ -244,7 +245,7 @@ impl Length {
     pub fn round_to(self, decimals: u8, rounding: Rounding) -> Result<Decimal, Error> {
         let top = wide(self.numerator, power_of_ten(decimals)?);
         let units = divide(top, i128::from(self.denominator), rounding).ok_or(OVERFLOW)?;
-        Ok(Decimal { units: i64::try_from(units).map_err(|_| OVERFLOW)?, decimals })
+        Decimal::new(i64::try_from(units).map_err(|_| OVERFLOW)?, decimals)
     }
 
     /// The largest multiple of `step` that is not above this value.
@@ -346,7 +347,7 @@ impl Length {
             let power = power_of_ten(decimals).ok()?;
             if power.checked_rem(bottom)? == 0 {
                 bottom = power.checked_div(bottom)?;
-                return Some(Decimal { units: self.numerator.checked_mul(bottom)?, decimals });
+                return Decimal::new(self.numerator.checked_mul(bottom)?, decimals).ok();
             }
         }
         None
@@ -355,55 +356,4 @@ impl Length {
 
 pub(crate) fn str_from(buffer: &[u8; 32], start: usize) -> &str {
     buffer.get(start..).and_then(|bytes| core::str::from_utf8(bytes).ok()).unwrap_or("")
-}
-
-/// A number with a fixed count of decimals: `units / 10^decimals`.
-///
-/// Displayed with exactly its decimals: `6.800`.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub struct Decimal {
-    units: i64,
-    decimals: u8,
-}
-
-impl Decimal {
-    /// `units / 10^decimals`.
-    ///
-    /// # Errors
-    /// [`Code::OutOfRange`] above 9 decimals.
-    pub fn new(units: i64, decimals: u8) -> Result<Self, Error> {
-        power_of_ten(decimals)?;
-        Ok(Self { units, decimals })
-    }
-
-    /// All digits as one whole number.
-    #[must_use]
-    pub const fn units(self) -> i64 {
-        self.units
-    }
-
-    /// How many of the digits stand behind the point.
-    #[must_use]
-    pub const fn decimals(self) -> u8 {
-        self.decimals
-    }
-
-    /// The exact value.
-    ///
-    /// # Errors
-    /// [`Code::Overflow`] only for the one number that has no negative.
-    pub fn to_length(self) -> Result<Length, Error> {
-        Length::new(self.units, power_of_ten(self.decimals)?)
-    }
-}
-
-impl fmt::Display for Decimal {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let mut buffer = [0; 32];
-        if self.units < 0 {
-            f.write_str("-")?;
-        }
-        let start = digits(&mut buffer, self.units.unsigned_abs(), self.decimals, self.decimals > 0);
-        f.write_str(str_from(&buffer, start))
-    }
 }

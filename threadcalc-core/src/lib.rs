@@ -18,11 +18,13 @@
 extern crate std;
 
 mod cycle;
+mod decimal;
 mod depth;
 mod designation;
 mod drill;
 mod error;
 mod feed;
+mod field;
 mod finding;
 mod length;
 mod limits;
@@ -33,6 +35,7 @@ mod profile;
 mod series;
 mod text;
 mod thread;
+mod tolerance_class;
 
 pub use cycle::{CodeText, Cycle, Dialect};
 pub use depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
@@ -50,4 +53,5 @@ pub use plan::{CardRow, Job, Machine, Plan, SCHEMA, Value, plan};
 pub use profile::Profile;
 pub use series::{Near, NearThreads, choice, is_iso_262, near, standard_threads};
 pub use text::Text;
-pub use thread::{Form, Hand, Series, Side, Thread, ToleranceClass};
+pub use thread::{Form, Hand, Series, Side, Thread};
+pub use tolerance_class::ToleranceClass;

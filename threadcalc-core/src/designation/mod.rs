@@ -7,8 +7,11 @@
 //!
 //! Lone bytes 0xD7 and 0xD8 (Latin-1 × and Ø) are read like their UTF-8 forms.
 
+mod metric;
 mod read;
+mod unified;
 mod write;
 
-pub(crate) use read::{read, unified_diameter};
+pub(crate) use read::read;
+pub(crate) use unified::unified_diameter;
 pub(crate) use write::size_text;

@@ -2,7 +2,7 @@
 
 use core::fmt::{self, Write};
 
-use super::read::is_number_size;
+use super::unified::is_number_size;
 use crate::error::Error;
 use crate::length::{Decimal, Length, Rounding};
 use crate::text::Text;

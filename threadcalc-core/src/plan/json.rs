@@ -7,7 +7,8 @@ use crate::cycle::Cycle;
 use crate::drill::{DrillSet, TapDrill};
 use crate::feed::Feed;
 use crate::limits::Limits;
-use crate::thread::{Thread, ToleranceClass};
+use crate::thread::Thread;
+use crate::tolerance_class::ToleranceClass;
 
 /// An iterator as a JSON array.
 struct Array<I>(I);
@@ -174,7 +175,7 @@ impl Serialize for Plan {
         fields.serialize_field("restore", &Restore(cycle))?;
         fields.serialize_field("withheld", &Array(self.withheld.iter().flatten()))?;
         fields.serialize_field("findings", &self.findings)?;
-        fields.serialize_field("not_checked", &Array(super::text::NOT_CHECKED.iter()))?;
+        fields.serialize_field("not_checked", &Array(super::work::NOT_CHECKED.iter()))?;
         fields.serialize_field("job", &self.job)?;
         fields.end()
     }

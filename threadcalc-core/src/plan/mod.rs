@@ -4,6 +4,7 @@ mod findings;
 mod job;
 mod page;
 mod text;
+mod work;
 
 #[cfg(feature = "serde")]
 mod json;
@@ -93,7 +94,7 @@ impl Plan {
     /// What a plan cannot check.
     #[must_use]
     pub const fn not_checked(&self) -> &'static [&'static str] {
-        &text::NOT_CHECKED
+        &work::NOT_CHECKED
     }
 }
 

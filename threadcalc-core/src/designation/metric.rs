@@ -1,0 +1,105 @@
+//! Metric designations: `M8x1.25-6H`, `MF10x1`, `M16xPh3P1.5-6H-LH`.
+
+use super::read::{tail, unreadable};
+use crate::error::{Code, Error, Field};
+use crate::length::Length;
+use crate::number::Cursor;
+use crate::series;
+use crate::thread::{Form, MOST_STARTS, Series, Thread};
+
+/// Reads from the M to the end.
+pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
+    if let Some(b'J' | b'j') = cursor.rest().get(1) {
+        return Err(unreadable(cursor));
+    }
+    cursor.skip(1);
+    let fine_place = cursor.place();
+    let fine = matches!(cursor.peek(), Some(b'F' | b'f'));
+    if fine {
+        cursor.skip(1);
+    }
+    cursor.skip_blanks();
+    let diameter_place = cursor.place();
+    let diameter = cursor.decimal().map_err(|e| e.hint_text("a diameter in mm, as in M8x1.25"))?;
+    let after_diameter = cursor.place();
+    cursor.skip_blanks();
+    let (pitch, starts) = if take_times(cursor) {
+        cursor.skip_blanks();
+        let place = cursor.place();
+        let (pitch, starts) = metric_pitch(cursor)?;
+        (Some((pitch, place)), starts)
+    } else {
+        cursor.go_back_to(after_diameter);
+        (None, 1)
+    };
+    let (pitch, pitch_place) = match pitch {
+        Some(given) => given,
+        None => (coarse_pitch(cursor, diameter, fine)?, diameter_place),
+    };
+    let thread = Thread::build(Form::Metric, diameter, pitch, starts).map_err(|error| match error.field() {
+        Field::Pitch => error.at_byte(pitch_place),
+        _ => error.at_byte(diameter_place),
+    })?;
+    if fine && thread.series() == Some(Series::Coarse) {
+        return Err(Error::new(Code::SeriesMismatch, Field::Designation)
+            .at_byte(fine_place)
+            .got(pitch.to_f64())
+            .hint_text("MF says fine, but this pitch is the coarse one: write M, or the fine pitch"));
+    }
+    tail(cursor, thread)
+}
+
+fn coarse_pitch(cursor: &Cursor<'_>, diameter: Length, fine: bool) -> Result<Length, Error> {
+    let missing = cursor.error(Code::Missing).about(Field::Pitch);
+    if fine {
+        return Err(missing.hint_text("a fine thread needs its pitch, as in MF10x1"));
+    }
+    series::pitch_of(Series::Coarse, diameter)
+        .ok_or(missing.hint_text("ISO 261 has no coarse pitch for this diameter: give the pitch, as in M10x1"))
+}
+
+/// `x`, `X`, `*`, `×` in UTF-8 or as the lone byte 0xD7.
+fn take_times(cursor: &mut Cursor<'_>) -> bool {
+    match (cursor.peek(), cursor.rest().get(1)) {
+        (Some(b'x' | b'X' | b'*' | 0xD7), _) => cursor.skip(1),
+        (Some(0xC3), Some(0x97)) => cursor.skip(2),
+        _ => return false,
+    }
+    true
+}
+
+/// `1.25`, or lead and pitch of a multi-start thread, `Ph3P1.5`.
+fn metric_pitch(cursor: &mut Cursor<'_>) -> Result<(Length, u8), Error> {
+    let pitch_hint = "a pitch in mm, as in M8x1.25, or lead and pitch, as in M16xPh3P1.5";
+    if !matches!(cursor.rest(), [b'P' | b'p', b'H' | b'h', ..]) {
+        return Ok((cursor.decimal().map_err(|e| e.hint_text(pitch_hint))?, 1));
+    }
+    cursor.skip(2);
+    cursor.skip_blanks();
+    let lead_place = cursor.place();
+    let lead = cursor.decimal().map_err(|e| e.hint_text(pitch_hint))?;
+    cursor.skip_blanks();
+    if !matches!(cursor.peek(), Some(b'P' | b'p')) {
+        return Err(cursor.error(Code::Unreadable).hint_text("the pitch behind the lead, as in M16xPh3P1.5"));
+    }
+    cursor.skip(1);
+    cursor.skip_blanks();
+    let pitch = cursor.decimal().map_err(|e| e.hint_text(pitch_hint))?;
+    if !pitch.is_positive() {
+        return Err(cursor.error(Code::OutOfRange).hint_text("a pitch above 0"));
+    }
+    Ok((pitch, starts_of(lead, pitch, lead_place)?))
+}
+
+fn starts_of(lead: Length, pitch: Length, place: usize) -> Result<u8, Error> {
+    let starts = lead.over(pitch)?;
+    let count =
+        starts.whole().filter(|count| (1..=MOST_STARTS).contains(count)).and_then(|count| u8::try_from(count).ok());
+    count.ok_or(
+        Error::new(Code::Contradiction, Field::Designation)
+            .at_byte(place)
+            .got(starts.to_f64())
+            .within(1.0, MOST_STARTS as f64)
+            .hint_text("the lead is a whole number of pitches: lead / pitch = starts"),
+    )
+}
