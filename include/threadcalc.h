@@ -2176,6 +2176,18 @@ threadcalc_status threadcalc_thread_unified(const threadcalc_ratio_t *diameter_i
                                             threadcalc_error_t *error);
 
 /**
+ * A Unified thread from the text that names its size (1/4, #10, No. 10, 10, 1 1/4, 0.3) and its threads
+ * per inch. A bare whole number is read by the pitch: 10 with 32 is No. 10, 1 with 8 is 1 in.
+ *
+ * Errors: as threadcalc_thread_read for the size, as threadcalc_thread_metric.
+ */
+threadcalc_status threadcalc_thread_unified_size(const uint8_t *size_text,
+                                                 size_t length,
+                                                 const threadcalc_ratio_t *threads_per_inch,
+                                                 threadcalc_thread_t *thread,
+                                                 threadcalc_error_t *error);
+
+/**
  * Writes the canonical designation: pitch always written, ASCII x, class before -LH.
  *
  * Errors: those of a thread given as a structure (missing, unknown-value, out-of-range, unknown-class,

@@ -10,6 +10,7 @@
 //!
 //! Every field of a job is an option of the same name: `--drill-mm 9.3`, `--machine.speed-step 10`.
 
+use std::io::Write;
 use std::process::ExitCode;
 
 use threadcalc_core::{Error, Job, Value, plan};
@@ -41,7 +42,8 @@ fn main() -> ExitCode {
     }
     match job(&arguments).and_then(|job| plan(&job).map_err(|error| error.to_string())) {
         Ok(plan) => {
-            print!("{plan}");
+            // A reader that closes the pipe early is no failure of the plan.
+            let _closed = write!(std::io::stdout(), "{plan}");
             ExitCode::SUCCESS
         }
         Err(message) => {

@@ -56,6 +56,9 @@ static void in_threads(void)
     REFUSED(IS_NULL, out, threadcalc_thread_unified(NULL, &number, &out, NULL));
     REFUSED(IS_NULL, out, threadcalc_thread_unified(&number, NULL, &out, NULL));
     CHECK(threadcalc_thread_unified(&number, &number, NULL, NULL) == IS_NULL);
+    REFUSED(IS_NULL, out, threadcalc_thread_unified_size(NULL, 3, &number, &out, NULL));
+    REFUSED(IS_NULL, out, threadcalc_thread_unified_size(TEXT("1/4"), NULL, &out, NULL));
+    CHECK(threadcalc_thread_unified_size(TEXT("1/4"), &number, NULL, NULL) == IS_NULL);
     REFUSED(IS_NULL, findings, threadcalc_thread_findings(NULL, findings, 2, &count, NULL));
     REFUSED(IS_NULL, count, threadcalc_thread_findings(&thread, NULL, 2, &count, NULL));
     REFUSED(IS_NULL, findings, threadcalc_thread_findings(&thread, findings, 2, NULL, NULL));

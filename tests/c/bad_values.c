@@ -59,6 +59,8 @@ static void ratios(void)
     REFUSED(RANGE, thread, threadcalc_thread_metric(&good, &no_parts, &thread, NULL));
     REFUSED(MISSING, thread, threadcalc_thread_metric(&none, &good, &thread, NULL));
     REFUSED(MISSING, thread, threadcalc_thread_unified(&good, &none, &thread, NULL));
+    REFUSED(MISSING, thread, threadcalc_thread_unified_size(TEXT("1/4"), &none, &thread, NULL));
+    REFUSED(THREADCALC_STATUS_UNREADABLE, thread, threadcalc_thread_unified_size(TEXT("1/4 x"), &good, &thread, NULL));
     asked.decimals = ratio(7, 2);
     REFUSED(RANGE, feed, threadcalc_feed(&asked, &feed, sizeof feed, NULL));
     asked.decimals = ratio(INT64_MAX, 1);

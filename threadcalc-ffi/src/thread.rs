@@ -69,6 +69,27 @@ pub unsafe extern "C" fn threadcalc_thread_unified(
     })
 }
 
+/// A Unified thread from the text that names its size (1/4, #10, No. 10, 10, 1 1/4, 0.3) and its threads
+/// per inch. A bare whole number is read by the pitch: 10 with 32 is No. 10, 1 with 8 is 1 in.
+///
+/// Errors: as threadcalc_thread_read for the size, as threadcalc_thread_metric.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_thread_unified_size(
+    size_text: *const u8,
+    length: usize,
+    threads_per_inch: *const threadcalc_ratio_t,
+    thread: *mut threadcalc_thread_t,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let size = unsafe { bytes(size_text, length) }?;
+        let threads = unsafe { given(threads_per_inch, Field::ThreadsPerInch) }?;
+        let thread = unsafe { Output::new(thread) }?;
+        thread.write(threadcalc_thread_t::of(&Thread::unified_size(size, threads)?));
+        Ok(())
+    })
+}
+
 /// Writes the canonical designation: pitch always written, ASCII x, class before -LH.
 ///
 /// Errors: those of a thread given as a structure (missing, unknown-value, out-of-range, unknown-class,

@@ -44,20 +44,22 @@ impl<'a> Page<'a> {
         self.line.write_str(words)
     }
 
-    /// Adds an item after `gap`, or on a new line if this one is full.
+    /// Adds an item after `gap`, or on a new line if this one is full. The last column is kept for
+    /// the separator that the next item may leave here.
     pub(super) fn item(&mut self, gap: &str, item: fmt::Arguments<'_>) -> fmt::Result {
+        self.item_within(COLUMNS.saturating_sub(1), gap, item)
+    }
+
+    fn item_within(&mut self, room: usize, gap: &str, item: fmt::Arguments<'_>) -> fmt::Result {
         let mut text = Text::<160>::new();
         text.write_fmt(item)?;
         let gap = if self.fresh { "" } else { gap };
-        // Behind an item of a list there has to be room for the next one's separator.
-        let used = [gap.len(), text.as_str().len(), gap.trim_end().len()]
+        let used = [gap.len(), text.as_str().len()]
             .iter()
             .fold(self.line.as_str().len(), |sum, part| sum.saturating_add(*part));
-        if used > COLUMNS && !self.fresh {
-            // A separator belongs to what stands before it; behind a full line the line's end separates.
-            if self.line.as_str().len() < COLUMNS {
-                self.line.write_str(gap.trim_end())?;
-            }
+        if used > room && !self.fresh {
+            // A separator belongs to what stands before it.
+            self.line.write_str(gap.trim_end())?;
             self.next_line()?;
             return self.put(text.as_str());
         }
@@ -70,10 +72,15 @@ impl<'a> Page<'a> {
         self.line.write_str(text)
     }
 
-    /// Adds a sentence word by word.
+    /// Adds a sentence word by word; it ends its paragraph.
     pub(super) fn sentence(&mut self, text: &str) -> fmt::Result {
-        // As a set of one: the search for a single char links a slicing panic.
-        text.split([' ']).try_for_each(|word| self.item(" ", format_args!("{word}")))
+        words(text).try_for_each(|word| self.item_within(COLUMNS, " ", format_args!("{word}")))
+    }
+
+    /// Adds words that more may follow, after a separator.
+    pub(super) fn phrase(&mut self, separator: &str, text: &str) -> fmt::Result {
+        let gaps = core::iter::once(separator).chain(core::iter::repeat(" "));
+        words(text).zip(gaps).try_for_each(|(word, gap)| self.item(gap, format_args!("{word}")))
     }
 
     /// Pads the line to a column, for tables.
@@ -102,6 +109,12 @@ impl<'a> Page<'a> {
         self.fresh = true;
         Ok(())
     }
+}
+
+/// The words of a text.
+fn words(text: &str) -> impl Iterator<Item = &str> {
+    // As a set of one: the search for a single char links a slicing panic.
+    text.split([' '])
 }
 
 /// An exact value at a number of decimals, for reading.

@@ -97,7 +97,12 @@ impl Plan {
         }
         page.next_line()?;
         page.item("", format_args!("{}", limits.source))?;
-        page.item(" ", format_args!("({})", limits.confidence))
+        page.item(" ", format_args!("({})", limits.confidence))?;
+        if self.job.tap == Some(Tap::Form) {
+            page.next_line()?;
+            page.sentence("of a cut thread: a form tap makes its own minor diameter, do not test it by these")?;
+        }
+        Ok(())
     }
 
     fn drill_lines(&self, page: &mut Page<'_>) -> fmt::Result {

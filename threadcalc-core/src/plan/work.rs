@@ -96,12 +96,12 @@ impl Plan {
             let gap = if place == 0 { "" } else { ";  " };
             page.item(gap, format_args!("{word}: {reason}"))?;
         }
-        if let Some((Some(low), Some(high))) = self.limits.as_ref().map(|limits| limits.minor_mm) {
-            page.label("Gauge")?;
+        page.label("Gauge")?;
+        // A formed minor diameter is not judged by the cut thread's limits: there are none here then.
+        if let Some((Some(low), Some(high))) = self.drill.limits.as_ref().map(|limits| limits.minor_mm) {
             page.item("", format_args!("plain pin {} mm enters, {} mm does not;", Fixed(low, 3), Fixed(high, 3)))?;
-            page.sentence("GO by hand to full depth, NOT GO by the standard on the drawing")?;
         }
-        Ok(())
+        page.sentence("GO by hand to full depth, NOT GO by the standard on the drawing")
     }
 
     pub(super) fn look_lines(&self, page: &mut Page<'_>) -> fmt::Result {
@@ -188,15 +188,14 @@ fn finding_sentence(page: &mut Page<'_>, finding: &Finding) -> fmt::Result {
         other => other.name(),
     };
     page.item("", format_args!("{severity} {}:", finding.id()))?;
-    page.sentence(finding.message())?;
+    page.phrase(" ", finding.message())?;
     for (key, value) in finding.numbers() {
         page.item(", ", format_args!("{} {}", key.name(), Plain(value)))?;
     }
     if finding.suggestion().is_empty() {
         return Ok(());
     }
-    page.item("", format_args!(":"))?;
-    page.sentence(finding.suggestion())
+    page.phrase("; ", finding.suggestion())
 }
 
 fn depth_row(page: &mut Page<'_>, what: fmt::Arguments<'_>, depth: Option<Length>) -> fmt::Result {
