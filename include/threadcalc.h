@@ -1309,7 +1309,7 @@ typedef struct {
      */
     int32_t is_given;
     /**
-     * Standard, edition and clause.
+     * Standard, edition and table or rule.
      */
     char source[96];
 } threadcalc_limits_t;

@@ -41,7 +41,7 @@ impl Dialect {
     /// RS274/NGC: G84 right hand only, feed per minute only, spindle turning clockwise before it.
     ///
     /// # Source
-    /// NISTIR 6556, clause 3.5.16.4 (G84) and table 4 (modal groups: no G74, no G95).
+    /// NISTIR 6556: G84, and table 4 (modal groups: no G74, no G95).
     #[must_use]
     pub fn rs274ngc() -> Self {
         Self { name: Text::holding("rs274ngc").unwrap_or_default(), tap_rh: CodeText::holding("G84"), ..Self::unset() }
@@ -142,7 +142,7 @@ pub(crate) fn cycle(request: &CycleRequest<'_>) -> Result<Result<Cycle, Finding>
     let lacks = |what: &str| {
         Finding::new(FindingId::CodeNotOnControl)
             .with_evidence("dialect")
-            .with_suggestion(dialect.name.as_str())
+            .with_suggestion(if dialect.name.is_empty() { "it" } else { dialect.name.as_str() })
             .with_suggestion(" has no ")
             .with_suggestion(what)
     };

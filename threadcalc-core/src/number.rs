@@ -24,7 +24,7 @@ const LONGEST: usize = 64;
 /// ```
 ///
 /// # Source
-/// ISO 80000-1 clause 7 (decimal sign on the line, either point or comma).
+/// ISO 80000-1 (decimal sign: a point or a comma on the line); from memory.
 pub fn read_number(text: &[u8]) -> Result<Length, Error> {
     if text.len() > LONGEST {
         return Err(Error::new(Code::TooLong, Field::Number).at_byte(LONGEST).hint_text("at most 64 bytes"));

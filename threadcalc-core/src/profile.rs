@@ -19,7 +19,7 @@ const TRIANGLE: f64 = 0.866_025_403_784_438_6;
 /// Derived doubles: the standards' own rounded values are in `Limits`.
 ///
 /// # Source
-/// ISO 68-1, ISO 724, ISO 898-1 clause 9.1.6.1 (As); ASME B1.1-2003 clause 3 and appendix B.
+/// ISO 68-1 and ISO 724; ISO 898-1 (As); ASME B1.1-2003 (UN, UNR and their stress area).
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]

@@ -143,12 +143,7 @@ impl Thread {
     /// # Errors
     /// [`Code::OutOfRange`] if diameter and pitch make no thread.
     pub fn unified(diameter_in: Length, threads_per_inch: Length) -> Result<Self, Error> {
-        if !threads_per_inch.is_positive() {
-            return Err(Error::new(Code::OutOfRange, Field::ThreadsPerInch)
-                .got(threads_per_inch.to_f64())
-                .hint_text("threads per inch above 0"));
-        }
-        let pitch = Length::INCH.over(threads_per_inch)?;
+        let pitch = pitch_of(threads_per_inch)?;
         Self::build(Form::Unified, diameter_in.times(Length::INCH)?, pitch, 1)
     }
 
@@ -159,8 +154,8 @@ impl Thread {
     /// # Errors
     /// Those of the designation reader for the size, and of [`Thread::unified`].
     pub fn unified_size(size: &[u8], threads_per_inch: Length) -> Result<Self, Error> {
-        let diameter = crate::designation::unified_diameter(size, threads_per_inch)?;
-        Self::build(Form::Unified, diameter, Length::INCH.over(threads_per_inch)?, 1)
+        let pitch = pitch_of(threads_per_inch)?;
+        Self::build(Form::Unified, crate::designation::unified_diameter(size, pitch)?, pitch, 1)
     }
 
     pub(crate) fn build(form: Form, nominal: Length, pitch: Length, starts: u8) -> Result<Self, Error> {
@@ -338,6 +333,16 @@ impl Thread {
     pub fn threads_per_inch(&self) -> Option<Length> {
         (self.form == Form::Unified).then(|| Length::INCH.over(self.pitch).ok()).flatten()
     }
+}
+
+/// The pitch in millimetres of a number of threads per inch.
+pub(crate) fn pitch_of(threads_per_inch: Length) -> Result<Length, Error> {
+    if !threads_per_inch.is_positive() {
+        return Err(Error::new(Code::OutOfRange, Field::ThreadsPerInch)
+            .got(threads_per_inch.to_f64())
+            .hint_text("threads per inch above 0"));
+    }
+    Length::INCH.over(threads_per_inch)
 }
 
 impl PartialEq for Thread {

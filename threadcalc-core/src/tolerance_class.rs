@@ -18,7 +18,7 @@ impl ToleranceClass {
     /// [`Code::UnknownClass`] with the classes that do exist.
     ///
     /// # Source
-    /// ISO 965-1:2013 clause 5 (grades 3 to 9, positions e to h, G and H); ASME B1.1-2003 clause 5.
+    /// ISO 965-1:2013 (grades 3 to 9, positions e to h, G and H); ASME B1.1-2003 (1A to 3B).
     pub fn new(form: Form, text: &[u8]) -> Result<Self, Error> {
         let (side, hint) = match form {
             Form::Metric => (metric_class_side(text), METRIC_CLASSES),
@@ -68,7 +68,7 @@ fn metric_class_side(text: &[u8]) -> Option<Side> {
     }
     let (pitch, crest) = text.split_at_checked(2)?;
     let side = part(pitch)?;
-    // The crest diameter of an external thread has grades 4, 6 and 8 only (ISO 965-1 clause 5).
+    // The crest diameter of an external thread has grades 4, 6 and 8 only (ISO 965-1, table of T_d).
     let crest_grade_exists = side == Side::Internal || matches!(crest.first(), Some(b'4' | b'6' | b'8'));
     (part(crest) == Some(side) && crest_grade_exists).then_some(side)
 }

@@ -45,7 +45,7 @@ pub struct threadcalc_limits_t {
     pub confidence: threadcalc_confidence,
     /// 1; 0 where there are no limits.
     pub is_given: i32,
-    /// Standard, edition and clause.
+    /// Standard, edition and table or rule.
     pub source: [c_char; 96],
 }
 

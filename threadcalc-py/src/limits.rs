@@ -106,7 +106,7 @@ impl Limits {
         self.0.decimals
     }
 
-    /// Standard, edition and clause.
+    /// Standard, edition and table or rule.
     #[getter]
     fn source(&self) -> &'static str {
         self.0.source

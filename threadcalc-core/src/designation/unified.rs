@@ -5,7 +5,7 @@ use crate::error::{Code, Error, Field};
 use crate::length::{Length, Rounding};
 use crate::number::Cursor;
 use crate::series;
-use crate::thread::{Form, MOST_STARTS, Series, Thread};
+use crate::thread::{Form, MOST_STARTS, Series, Thread, pitch_of};
 
 /// Reads from the size to the end.
 pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
@@ -85,12 +85,7 @@ pub(crate) fn is_number_size(number: i64, inches: Length, pitch: Length) -> bool
 }
 
 /// The diameter in millimetres of a size text, whose bare numbers are read by the pitch.
-pub(crate) fn unified_diameter(size: &[u8], threads_per_inch: Length) -> Result<Length, Error> {
-    if !threads_per_inch.is_positive() {
-        return Err(Error::new(Code::OutOfRange, Field::ThreadsPerInch)
-            .got(threads_per_inch.to_f64())
-            .hint_text("threads per inch above 0"));
-    }
+pub(crate) fn unified_diameter(size: &[u8], pitch: Length) -> Result<Length, Error> {
     let mut cursor = Cursor::new(size, Field::Diameter);
     cursor.skip_blanks();
     let read = unified_size(&mut cursor)?;
@@ -98,7 +93,7 @@ pub(crate) fn unified_diameter(size: &[u8], threads_per_inch: Length) -> Result<
     if !cursor.is_at_end() {
         return Err(cursor.error(Code::Unreadable).hint_text("a size such as 1/4, #10, 1 1/4 or 0.3"));
     }
-    read.diameter(Length::INCH.over(threads_per_inch)?)
+    read.diameter(pitch)
 }
 
 fn unified_size(cursor: &mut Cursor<'_>) -> Result<UnifiedSize, Error> {
@@ -158,18 +153,13 @@ fn unified_pitch(cursor: &mut Cursor<'_>) -> Result<(Length, u8), Error> {
         cursor.skip(1);
         return multi_start(cursor, threads, place);
     }
-    if !threads.is_positive() {
-        return Err(Error::new(Code::OutOfRange, Field::Designation)
-            .at_byte(place)
-            .got(threads.to_f64())
-            .hint_text("threads per inch above 0"));
-    }
+    let pitch = pitch_of(threads).map_err(|error| error.about(Field::Designation).at_byte(place))?;
     let after = cursor.place();
     cursor.skip_blanks();
     if !cursor.take_word(b"TPI") {
         cursor.go_back_to(after);
     }
-    Ok((Length::INCH.over(threads)?, 1))
+    Ok((pitch, 1))
 }
 
 fn multi_start(cursor: &mut Cursor<'_>, pitch_in: Length, place: usize) -> Result<(Length, u8), Error> {

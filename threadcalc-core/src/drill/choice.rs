@@ -93,7 +93,7 @@ pub fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill,
     if request.sets.is_none() {
         return Err(Error::new(Code::Missing, Field::DrillSets).hint_text(super::DrillSet::CHOICES));
     }
-    let basis = answer_basis(request)?;
+    let basis = answer_basis(request.tap, request.percent, request.basis);
     let mut findings = Findings::new();
     let limits = judging_limits(thread, request.tap, &mut findings)?;
     let drill = match request.percent {
@@ -105,42 +105,41 @@ pub fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill,
     };
     let drill = drill
         .ok_or(Error::new(Code::NoDrill, Field::DrillSets).hint_text("other sets, or a percent with its basis"))?;
-    let judge = |drill| judged(thread, drill, request.tap, basis, limits.as_ref());
-    let chosen = judge(drill)?;
-    if chosen.within_limits == WithinLimits::No {
-        findings.push(outside_limits(&chosen));
-    }
-    Ok(TapDrill {
-        chosen,
-        basis,
-        limits,
-        alternatives: beside(drill, request.sets).map(|d| d.and_then(|d| judge(d).ok())),
-        findings,
-    })
+    answer(thread, drill, request.sets, request.tap, basis, limits, findings)
 }
 
-fn answer_basis(request: &TapDrillRequest) -> Result<Option<Basis>, Error> {
-    match (request.tap, request.basis, request.percent) {
-        (Tap::Form, Some(_), _) => Err(Error::new(Code::Contradiction, Field::Basis)
-            .hint_text("a form tap has its own 100 %, 0.68 P: give no basis")),
-        (Tap::Form, None, _) => Ok(None),
-        (Tap::Cut, None, Some(_)) => {
-            Err(Error::new(Code::Missing, Field::Basis).hint_text("3H/4 (1.299 P, inch charts) or 5H/8 (1.0825 P)"))
-        }
-        (Tap::Cut, basis, _) => Ok(Some(basis.unwrap_or(Basis::ThreeQuartersH))),
+/// The basis of the answer: without a percent a cut tap's is only a way to report, 3H/4 if not said.
+fn answer_basis(tap: Tap, percent: Option<Ratio>, basis: Option<Basis>) -> Option<Basis> {
+    match (tap, percent) {
+        (Tap::Cut, None) => Some(basis.unwrap_or(Basis::ThreeQuartersH)),
+        _ => basis,
     }
 }
 
 /// A drill that the shop has, judged like a chosen one; no neighbours.
 pub(crate) fn judge_given(thread: &Thread, drill: Drill, tap: Tap, basis: Option<Basis>) -> Result<TapDrill, Error> {
-    let basis = answer_basis(&TapDrillRequest { tap, percent: None, basis, sets: DrillSets::NONE })?;
     let mut findings = Findings::new();
     let limits = judging_limits(thread, tap, &mut findings)?;
-    let chosen = judged(thread, drill, tap, basis, limits.as_ref())?;
+    answer(thread, drill, DrillSets::NONE, tap, answer_basis(tap, None, basis), limits, findings)
+}
+
+/// A drill with its neighbours in the sets, and a finding where it misses the limits.
+fn answer(
+    thread: &Thread,
+    drill: Drill,
+    sets: DrillSets,
+    tap: Tap,
+    basis: Option<Basis>,
+    limits: Option<Limits>,
+    mut findings: Findings<3>,
+) -> Result<TapDrill, Error> {
+    let judge = |drill| judged(thread, drill, tap, basis, limits.as_ref());
+    let chosen = judge(drill)?;
     if chosen.within_limits == WithinLimits::No {
         findings.push(outside_limits(&chosen));
     }
-    Ok(TapDrill { chosen, basis, limits, alternatives: [None; 4], findings })
+    let alternatives = beside(drill, sets).map(|beside| beside.and_then(|beside| judge(beside).ok()));
+    Ok(TapDrill { chosen, basis, limits, alternatives, findings })
 }
 
 /// The limits a drilled hole is judged by: the class's own, else the medium class's with a finding.
@@ -173,7 +172,7 @@ pub(crate) fn class_assumed(thread: &Thread) -> Finding {
 fn outside_limits(judged: &Alternative) -> Finding {
     let left = judged.left_to_limit_mm.map_or(f64::NAN, Length::to_f64);
     Finding::new(FindingId::DrillOutsideLimits)
-        .with_evidence("drill")
+        .with_evidence("drill_mm")
         .with_number(NumberKey::DrillMm, judged.drill.diameter_mm().to_f64())
         .with_number(NumberKey::LeftToLimitMm, left)
         .with_suggestion("a drill within the minor-diameter limits")

@@ -41,7 +41,7 @@ pub struct Limits {
     pub native_unit: crate::Unit,
     /// How many decimals the standard gives, in that unit.
     pub decimals: u8,
-    /// Standard, edition and clause.
+    /// Standard, edition and table or rule.
     pub source: &'static str,
     /// How sure the limits are.
     pub confidence: Confidence,
@@ -74,7 +74,7 @@ impl Thread {
     /// ```
     ///
     /// # Source
-    /// ISO 965-1:2013 table of T_D1; ASME B1.1-2003 clause 8 (rules and rounding).
+    /// ISO 965-1:2013 table of T_D1; ASME B1.1-2003, rule for the internal minor diameter.
     pub fn limits(&self) -> Result<Limits, Error> {
         let class = self.tolerance_class().ok_or(
             Error::new(Code::ClassUnset, Field::ToleranceClass).hint_text("write the class: M8x1.25-6H, 1/4-20 UNC-2B"),
@@ -92,7 +92,7 @@ impl Thread {
     /// The standard's medium internal class: 5H up to 1.4 mm, 6H above; 2B.
     ///
     /// # Source
-    /// ISO 965-1:2013 clause 12 (recommended classes, medium); ASME B1.1-2003 clause 4.
+    /// ISO 965-1:2013 (recommended classes, medium, normal engagement); ASME B1.1-2003; from memory.
     #[must_use]
     pub fn medium_internal_class(&self) -> &'static str {
         match self.form() {

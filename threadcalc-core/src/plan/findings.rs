@@ -1,9 +1,10 @@
 //! What a plan finds doubtful or wrong.
 
 use crate::depth::{Depths, Hole};
+use crate::feed::FeedMode;
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::length::{Length, Ratio};
-use crate::plan::Job;
+use crate::plan::Machine;
 use crate::thread::{Form, Thread};
 
 /// Relative lead errors for a rigid holder: from here on it is doubtful, from there on wrong.
@@ -44,7 +45,7 @@ pub(super) fn drill_sets_assumed(thread: &Thread) -> Finding {
     })
 }
 
-pub(super) fn of_job(findings: &mut Findings, thread: &Thread, _job: &Job, asked: Ratio, programmed: Ratio) {
+pub(super) fn of_thread(findings: &mut Findings, thread: &Thread) {
     if thread.starts() > 1 {
         findings.push(
             Finding::new(FindingId::MultiStart)
@@ -54,17 +55,24 @@ pub(super) fn of_job(findings: &mut Findings, thread: &Thread, _job: &Job, asked
                 .with_number(NumberKey::PitchMm, thread.pitch_mm().to_f64()),
         );
     }
-    if asked != programmed {
-        findings.push(
-            Finding::new(FindingId::SpeedRounded)
-                .with_evidence("rpm")
-                .with_number(NumberKey::AskedRpm, asked.to_f64())
-                .with_number(NumberKey::SpeedRpm, programmed.to_f64()),
-        );
-    }
 }
 
-pub(super) fn of_feed(findings: &mut Findings, lead_error: Ratio, axial_error: Length) {
+pub(super) fn of_speed(findings: &mut Findings, machine: &Machine, asked: Ratio, programmed: Ratio) {
+    if asked == programmed {
+        return;
+    }
+    // A step of the control is nothing; a machine too slow for the job is worth a look.
+    let cut = machine.highest_rpm.is_some_and(|highest| highest < asked);
+    findings.push(
+        Finding::new(FindingId::SpeedRounded)
+            .with_severity(if cut { Severity::Warning } else { Severity::Info })
+            .with_evidence("rpm")
+            .with_number(NumberKey::AskedRpm, asked.to_f64())
+            .with_number(NumberKey::SpeedRpm, programmed.to_f64()),
+    );
+}
+
+pub(super) fn of_feed(findings: &mut Findings, mode: FeedMode, lead_error: Ratio, axial_error: Length) {
     let size = lead_error.magnitude();
     let severity = if size >= Length::parts(WRONG_LEAD.0, WRONG_LEAD.1) {
         Severity::Error
@@ -79,7 +87,10 @@ pub(super) fn of_feed(findings: &mut Findings, lead_error: Ratio, axial_error: L
             .with_evidence("decimals")
             .with_number(NumberKey::LeadError, lead_error.to_f64())
             .with_number(NumberKey::AxialErrorMm, axial_error.to_f64())
-            .with_suggestion("more decimals, or a speed whose feed is exact"),
+            .with_suggestion(match mode {
+                FeedMode::PerMinute => "more decimals, or a speed whose feed is exact",
+                FeedMode::PerRevolution => "more decimals",
+            }),
     );
 }
 

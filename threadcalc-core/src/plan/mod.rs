@@ -176,8 +176,9 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     let mut findings = Findings::new();
     findings.extend(&written.findings());
     findings.extend(&drill.findings);
-    findings::of_job(&mut findings, &thread, &job, asked, programmed);
-    findings::of_feed(&mut findings, lead_error, axial_error);
+    findings::of_thread(&mut findings, &thread);
+    findings::of_speed(&mut findings, &job.machine, asked, programmed);
+    findings::of_feed(&mut findings, mode, lead_error, axial_error);
     findings::of_depth(&mut findings, &thread, depth, &depths, hole);
     findings.extend(&notes);
 
@@ -327,6 +328,8 @@ fn card(
         speeds.into_iter().find(reachable).map(Length::integer)
     };
     let planned = rpm.round_to(0, crate::Rounding::Down)?.units();
+    // Of a speed that is no whole number the whole one below is a speed of its own.
+    let below = if rpm.whole().is_some() { planned.saturating_sub(1) } else { planned };
     let slower = |numerator| -> Option<Ratio> {
         let speed = rpm.times(Length::new(numerator, 4).ok()?).ok()?;
         programmed_speed(speed, step, job.machine.lowest_rpm, job.machine.highest_rpm).ok()
@@ -339,7 +342,7 @@ fn card(
     let mut speeds = [
         slower(2),
         slower(3),
-        exact(lowest, planned.saturating_sub(1)).filter(near),
+        exact(lowest, below).filter(near),
         Some(rpm),
         exact(planned.saturating_add(1), highest).filter(near),
         None,

@@ -9,7 +9,7 @@ use crate::drill::{Alternative, Basis, Tap, WithinLimits, percent_thread};
 use crate::feed::{FeedMode, Unit};
 use crate::length::{Length, Rounding};
 use crate::text::placed;
-use crate::thread::{Form, Hand, Thread};
+use crate::thread::{Form, Hand, Series, Thread};
 
 impl fmt::Display for Plan {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -88,12 +88,11 @@ impl Plan {
             return page.sentence("the limits of this class are not sourced: take them from the standard");
         };
         if let (Some(low), Some(high)) = limits.minor_mm {
-            let inches = |length: Length| Fixed(length.over(Length::INCH).unwrap_or(length), limits.decimals.max(3));
+            // The standard's own decimals where it is in inches, four where it is not.
+            let decimals = if limits.native_unit == Unit::Inch { limits.decimals } else { 4 };
+            let inches = |length: Length| Fixed(length.over(Length::INCH).unwrap_or(length), decimals);
             page.item("", format_args!("minor dia {} to {} mm", Fixed(low, 3), Fixed(high, 3)))?;
-            match limits.native_unit {
-                Unit::Inch => page.item(" ", format_args!("({} to {} in)", inches(low), inches(high)))?,
-                Unit::Mm => page.item(" ", format_args!("({} to {} in)", Inches(low), Inches(high)))?,
-            }
+            page.item(" ", format_args!("({} to {} in)", inches(low), inches(high)))?;
         }
         page.next_line()?;
         page.item("", format_args!("{}", limits.source))?;
@@ -218,15 +217,13 @@ impl Plan {
 fn series_words(thread: &Thread) -> &'static str {
     match (thread.form(), thread.series()) {
         (Form::Metric, None) => "special",
-        (Form::Metric, Some(series)) => match series.name() {
-            "coarse" => "ISO 261 coarse",
-            _ => "ISO 261 fine",
-        },
+        (Form::Metric, Some(Series::Coarse)) => "ISO 261 coarse",
+        (Form::Metric, Some(_)) => "ISO 261 fine",
         (Form::Unified, series) => series.map_or("UNS", |series| series.name()),
     }
 }
 
-/// `pitch = lead 127/70 mm = 1.814286 mm (1/14 in = 0.071429 in)`.
+/// `pitch = lead 127/70 mm = 1.814286 mm = 1/14 in = 0.071429 in`.
 fn length_in_both(page: &mut Page<'_>, what: &str, length: Length) -> fmt::Result {
     page.item("", format_args!("{what} {length} mm"))?;
     if length.as_decimal().is_none() {
@@ -234,11 +231,11 @@ fn length_in_both(page: &mut Page<'_>, what: &str, length: Length) -> fmt::Resul
     }
     // A fraction too odd for inches in 64 bits is shown in millimetres alone.
     let Ok(inches) = length.over(Length::INCH) else { return Ok(()) };
-    if inches.as_decimal().is_some() {
-        return page.item(" ", format_args!("= {inches} in"));
-    }
     page.item(" ", format_args!("= {inches} in"))?;
-    page.item(" ", format_args!("= {} in", Fixed(inches, 6)))
+    if inches.as_decimal().is_none() {
+        page.item(" ", format_args!("= {} in", Fixed(inches, 6)))?;
+    }
+    Ok(())
 }
 
 fn drill_name(page: &mut Page<'_>, judged: &Alternative) -> fmt::Result {

@@ -285,7 +285,7 @@ class Limits:
         """How many decimals the standard gives, in that unit."""
     @property
     def source(self) -> str:
-        """Standard, edition and clause."""
+        """Standard, edition and table or rule."""
     @property
     def confidence(self) -> str:
         """How sure the limits are: "confirmed", "by rule" or "from memory"."""
@@ -592,7 +592,7 @@ def read_number(text: str | bytes, /) -> Fraction:
     >>> read_number("1,25")
     Fraction(5, 4)
 
-    Source: ISO 80000-1 clause 7.
+    Source: ISO 80000-1 (decimal sign), from memory.
     """
 
 def standard_threads(

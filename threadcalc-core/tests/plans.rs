@@ -1,0 +1,97 @@
+//! Whole plans, line by line and finding by finding.
+
+use threadcalc_core::{Finding, FindingId, Job, Plan, Severity, Value, plan};
+
+fn planned(fields: &[(&str, &str)]) -> Plan {
+    let mut job = Job::default();
+    let usual = [("unit", "mm"), ("mode", "per_minute"), ("decimals", "3"), ("rpm", "600"), ("hole", "blind")];
+    let rest = [("full_thread_depth_mm", "12"), ("tap", "cut"), ("dialect", "rs274ngc")];
+    for (key, value) in usual.iter().chain(&rest).chain(fields) {
+        job.set(key, Value::Text(value.as_bytes())).expect("a field of a job");
+    }
+    plan(&job).expect("a plan")
+}
+
+fn finding(plan: &Plan, id: FindingId) -> Option<Finding> {
+    plan.findings.iter().find(|finding| finding.id() == id).copied()
+}
+
+/// A left-hand hole on an inch machine, worked by hand: limits ISO 965-1, percents 1.299 P, chamfer
+/// form C of DIN 2197; the rest common practice.
+#[test]
+fn the_left_hand_hole_of_the_worked_example() {
+    let plan = planned(&[
+        ("thread", "M10x1-6H-LH"),
+        ("unit", "inch"),
+        ("decimals", "4"),
+        ("rpm", "480"),
+        ("full_thread_depth_mm", "18"),
+        ("drill_sets", "metric letter fractional"),
+        ("dialect.tap_lh", "G74"),
+        ("dialect.needs_spindle_running", "false"),
+    ]);
+    let blocks: Vec<String> = plan.cycle.blocks().map(|line| line.to_string()).collect();
+    assert_eq!(blocks, ["G17 G20 G90 G94", "S480", "G99 G74 Z-0.8268 R0.2 F18.8976", "G80"]);
+    assert_eq!(plan.cycle.restore().collect::<Vec<_>>(), ["G94", "F", "M3"]);
+    let text = plan.to_string();
+    for line in [
+        "M10x1-6H-LH   LEFT HAND   blind, 18 mm full thread   INCH machine",
+        "minor dia 8.917 to 9.153 mm",
+        "9.000 mm (0.3543 in)   77.0 % of 1.299P = 92.4 % of 1.0825P",
+        "T = 9.093 mm (0.3580 in)         69.8 %  in limits, 0.060 mm left",
+        "S480 = 15.1 m/min = 49 ft/min",
+        "480 x 1 / 25.4 = 18.897638",
+        "lead cut 0.999998 mm, error -0.0002 %, under 0.0001 mm in 18 mm",
+        "S240 F9.4488           S360 F14.1732          S381 F15. exact",
+        "S480 F18.8976*         S508 F20. exact",
+        "21.000   0.8268   Z-0.8268",
+        "24.000   0.9449",
+        "26.704   1.0513   Z-1.0514",
+        "R plane 5.080 mm (0.2000 in) = 5.1 turns above the face",
+        "plain pin 8.917 mm enters, 9.153 mm does not",
+        "its shank must say LH",
+    ] {
+        let words = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(words(&text).contains(&words(line)), "{line:?} is not in\n{text}");
+    }
+}
+
+#[test]
+fn the_card_of_a_fractional_speed_has_the_exact_speed_just_below() {
+    let plan = planned(&[("thread", "M8x1.25-6H"), ("rpm", "650.5"), ("machine.speed_step", "0.5"), ("decimals", "0")]);
+    let exact: Vec<String> = plan.card().filter(|row| row.exact).map(|row| row.rpm.to_string()).collect();
+    assert!(exact.contains(&String::from("648")), "{exact:?}");
+    let plan = planned(&[("thread", "M8x1.25-6H"), ("rpm", "648.5"), ("machine.speed_step", "0.5"), ("decimals", "0")]);
+    let exact: Vec<String> = plan.card().filter(|row| row.exact).map(|row| row.rpm.to_string()).collect();
+    assert!(exact.contains(&String::from("648")), "{exact:?}");
+}
+
+#[test]
+fn a_speed_that_the_machine_cuts_is_a_warning_and_a_step_is_not() {
+    let cut = planned(&[("thread", "M8x1.25-6H"), ("rpm", "3000"), ("machine.highest_rpm", "2000")]);
+    let cut = finding(&cut, FindingId::SpeedRounded).expect("speed-rounded");
+    assert_eq!(cut.severity(), Severity::Warning);
+    let step = planned(&[("thread", "M8x1.25-6H"), ("rpm", "600.4")]);
+    let step = finding(&step, FindingId::SpeedRounded).expect("speed-rounded");
+    assert_eq!(step.severity(), Severity::Info);
+}
+
+#[test]
+fn no_speed_mends_a_feed_per_revolution() {
+    let fields = [("thread", "M8x1.25-6H"), ("unit", "inch"), ("mode", "per_revolution"), ("decimals", "2")];
+    let rounded = finding(&planned(&fields), FindingId::FeedRounded).expect("feed-rounded");
+    assert_eq!((rounded.severity(), rounded.suggestion()), (Severity::Error, "more decimals"));
+}
+
+#[test]
+fn a_dialect_without_a_name_is_the_control() {
+    let plan = planned(&[("thread", "M8x1.25-6H-LH"), ("dialect", "unset"), ("dialect.tap_rh", "G84")]);
+    let lacks = finding(&plan, FindingId::CodeNotOnControl).expect("code-not-on-control");
+    assert_eq!(lacks.suggestion(), "it has no left-hand tapping cycle");
+}
+
+#[test]
+fn a_formed_hole_is_not_gauged_by_the_cut_threads_limits() {
+    let text = planned(&[("thread", "M8x1.25-6H"), ("tap", "form")]).to_string();
+    assert!(!text.contains("plain pin") && text.contains("a form tap makes its own minor diameter"));
+}
