@@ -111,5 +111,9 @@ named! {
         Hand = 52 "hand",
         /// Through-hole flag.
         Through = 53 "through",
+        /// Whether the hole is reamed to the taper.
+        TaperReamer = 54 "taper_reamer",
+        /// How far a tap projects through its ring gauge.
+        Projection = 55 "projection_mm",
     }
 }

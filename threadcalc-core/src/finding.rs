@@ -56,6 +56,12 @@ named! {
         MultiStart = 17 "multi-start",
         /// More findings than there is room for; their number.
         MoreFindings = 18 "more-findings",
+        /// The pipe thread was written in an older or open way; which family is assumed.
+        FamilyAssumed = 19 "family-assumed",
+        /// Which pipe threads this one is easily taken for.
+        PipeFamily = 20 "pipe-family",
+        /// Without a taper reamer a straight hole gives full threads only near the face.
+        TaperHole = 21 "taper-hole",
     }
 }
 
@@ -70,6 +76,7 @@ impl FindingId {
             | Self::DialectUnset
             | Self::DeepThread
             | Self::MultiStart
+            | Self::FamilyAssumed
             | Self::MoreFindings => Severity::Warning,
             _ => Severity::Info,
         }
@@ -97,6 +104,9 @@ impl FindingId {
             Self::TapComesOut => "the tap comes out below: vice, parallels, table",
             Self::MultiStart => "more than one start: the feed follows the lead",
             Self::MoreFindings => "further findings, not listed",
+            Self::FamilyAssumed => "the name leaves the pipe thread open",
+            Self::PipeFamily => "easily taken for another pipe thread",
+            Self::TaperHole => "a straight hole for a taper thread",
         }
     }
 }
@@ -136,6 +146,10 @@ named! {
         Starts = 15 "starts",
         /// A count.
         Count = 16 "count",
+        /// Length of full thread in mm.
+        FullThreadMm = 17 "full_thread_mm",
+        /// Turns of the thread.
+        Turns = 18 "turns",
     }
 }
 

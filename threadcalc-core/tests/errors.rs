@@ -63,7 +63,7 @@ fn causes() -> Vec<(Code, Error)> {
     }
     let m3 = Thread::read(b"M3x0.5-6H").unwrap();
     let fractional = DrillSets::NONE.with(DrillSet::Fractional);
-    let request = TapDrillRequest { tap: Tap::Cut, percent: None, basis: None, sets: fractional };
+    let request = TapDrillRequest { tap: Tap::Cut, percent: None, basis: None, sets: fractional, taper_reamer: false };
     let form_with_basis = percent_thread(&m3, Length::ONE, Tap::Form, Some(Basis::FiveEighthsH));
     vec![
         (Code::Empty, read(b" ")),

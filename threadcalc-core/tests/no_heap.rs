@@ -77,7 +77,8 @@ fn calculating_allocates_nothing() {
     let rpm = Length::integer(650);
     let (made, asked) = counted(|| feed(thread.lead_mm(), Some(rpm), Unit::Mm, FeedMode::PerMinute, 3));
     assert_eq!((made.unwrap().word(), asked), ("F1179.286", 0));
-    let request = TapDrillRequest { tap: Tap::Cut, percent: None, basis: None, sets: DrillSets::ALL };
+    let request =
+        TapDrillRequest { tap: Tap::Cut, percent: None, basis: None, sets: DrillSets::ALL, taper_reamer: false };
     let (found, asked) = counted(|| tap_drill(&thread, &request));
     assert!(found.is_ok() && asked == 0, "{asked}");
     let (speeds, asked) = counted(|| exact_speeds(thread.lead_mm(), rpm, Unit::Mm, 3, 5, 1, None).map(|s| s.count()));

@@ -247,6 +247,7 @@ pub unsafe extern "C" fn threadcalc_tap_drill(
             percent: asked.percent.read(Field::Percent)?,
             basis: basis_of(asked.basis)?,
             sets: drill_sets(asked.sets)?,
+            taper_reamer: false,
         };
         place.write(threadcalc_tap_drill_t::of(&tap_drill(&thread, &asked)?));
         Ok(())

@@ -144,6 +144,7 @@ pub fn tap_drill(
         percent: optional_exact(percent, Field::Percent)?,
         basis: optional_choice(basis)?,
         sets: sets.map_or_else(|| Ok(DrillSets::usual(thread.form())), sets_of)?,
+        taper_reamer: false,
     };
     core::tap_drill(thread, &request).map(TapDrill).map_err(raise)
 }

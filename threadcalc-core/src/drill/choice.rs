@@ -3,10 +3,11 @@
 use super::{Basis, Drill, DrillSets, Tap, drill_diameter, drills, percent_thread};
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey};
+use crate::form::Form;
 use crate::length::{Length, Ratio};
 use crate::limits::Limits;
 use crate::named::named;
-use crate::thread::{Form, Thread};
+use crate::thread::Thread;
 
 named! {
     /// Whether a drilled hole lies within the class's minor-diameter limits.
@@ -25,12 +26,15 @@ named! {
 pub struct TapDrillRequest {
     /// Cut or form tap.
     pub tap: Tap,
-    /// Percent of thread; without it, the drill nearest to D − P (cut) or D − P/2 (form).
+    /// Percent of thread; without it, the drill nearest to D − P (cut) or D − P/2 (form), and for a
+    /// taper thread by its own rule.
     pub percent: Option<Ratio>,
     /// Basis of the percent: required with a percent for a cut tap, 3H/4 for the answer otherwise.
     pub basis: Option<Basis>,
     /// The drills to choose from.
     pub sets: DrillSets,
+    /// For a taper thread: the hole is reamed to the taper before it is tapped.
+    pub taper_reamer: bool,
 }
 
 /// A drill beside the chosen one.
@@ -39,7 +43,7 @@ pub struct TapDrillRequest {
 pub struct Alternative {
     /// The drill.
     pub drill: Drill,
-    /// Percent of thread on the basis of the answer.
+    /// Percent of thread on the basis of the answer; NaN for a taper thread, where it has no meaning.
     pub percent: f64,
     /// Within the class's minor-diameter limits.
     pub within_limits: WithinLimits,
@@ -52,7 +56,8 @@ pub struct Alternative {
 pub struct TapDrill {
     /// The drill, with its percent and what is left to the limit.
     pub chosen: Alternative,
-    /// The basis of every percent here; None for a form tap, whose 100 % is 0.68 P.
+    /// The basis of every percent here; None for a form tap, whose 100 % is 0.68 P, and for pipe
+    /// threads, whose 100 % is their own height.
     pub basis: Option<Basis>,
     /// The limits the hole was judged by.
     pub limits: Option<Limits>,
@@ -67,10 +72,19 @@ pub struct TapDrill {
 /// With a percent: the drill nearest to that hole, whatever the limits (`within_limits` says).
 /// Without: the drill nearest to D − P within the class's minor-diameter limits (cut), or nearest to
 /// D − P/2 (form). Nearest is by diameter, ties to the larger. A thread without a class is judged
-/// by the standard's medium class, with finding `class-assumed`.
+/// by the standard's medium class, with finding `class-assumed`; G and Rp need no class.
+///
+/// ```text
+/// NPT, NPTF  nearest to K0 = E0 − 0.8 p; with taper reamer to K3 = K0 − 3 p/16
+/// Rc         the smallest drill not below D1 at the face; with taper reamer nearest to D1 − useful thread/16
+/// ```
+///
+/// Without a taper reamer a straight hole gives full threads only near the face: finding `taper-hole`.
 ///
 /// # Errors
-/// [`Code::Missing`] without a set or basis, [`Code::NoDrill`], and those of [`percent_thread`].
+/// [`Code::Missing`] without a set or basis, [`Code::NoDrill`], [`Code::Contradiction`] for a taper
+/// reamer in a straight thread, [`Code::DoesNotApply`] for a percent or a form tap in a taper thread, and
+/// those of [`percent_thread`].
 ///
 /// # Example
 /// ```
@@ -81,6 +95,7 @@ pub struct TapDrill {
 ///     percent: Some(Length::integer(75)),
 ///     basis: Some(Basis::ThreeQuartersH),
 ///     sets: DrillSets::INCH,
+///     taper_reamer: false,
 /// };
 /// let found = tap_drill(&Thread::read(b"1/4-20 UNC-2B")?, &request)?;
 /// assert_eq!(found.chosen.drill.name().as_str(), "#7");
@@ -88,12 +103,20 @@ pub struct TapDrill {
 /// ```
 ///
 /// # Source
-/// ISO 2306 (D − P); Machinery's Handbook 31 (percent); form taps: common practice.
+/// ISO 2306 (D − P); Machinery's Handbook 31 (percent); form taps: common practice. NPT: the rule gives
+/// every drill up to 2 in of ASME B94.9-2008, table of taper pipe tap limits (direct tapping); with taper
+/// reamer and for Rc: common practice.
 pub fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill, Error> {
     if request.sets.is_none() {
         return Err(Error::new(Code::Missing, Field::DrillSets).hint_text(super::DrillSet::CHOICES));
     }
-    let basis = answer_basis(request.tap, request.percent, request.basis);
+    if thread.form().is_taper() {
+        return super::taper::tap_drill(thread, request);
+    }
+    if request.taper_reamer {
+        return Err(Error::new(Code::Contradiction, Field::TaperReamer).hint_text("this thread is straight"));
+    }
+    let basis = answer_basis(thread, request.tap, request.percent, request.basis);
     let mut findings = Findings::new();
     let limits = judging_limits(thread, request.tap, &mut findings)?;
     let drill = match request.percent {
@@ -109,9 +132,9 @@ pub fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill,
 }
 
 /// The basis of the answer: without a percent a cut tap's is only a way to report, 3H/4 if not said.
-fn answer_basis(tap: Tap, percent: Option<Ratio>, basis: Option<Basis>) -> Option<Basis> {
+fn answer_basis(thread: &Thread, tap: Tap, percent: Option<Ratio>, basis: Option<Basis>) -> Option<Basis> {
     match (tap, percent) {
-        (Tap::Cut, None) => Some(basis.unwrap_or(Basis::ThreeQuartersH)),
+        (Tap::Cut, None) if !thread.form().is_pipe() => Some(basis.unwrap_or(Basis::ThreeQuartersH)),
         _ => basis,
     }
 }
@@ -120,7 +143,7 @@ fn answer_basis(tap: Tap, percent: Option<Ratio>, basis: Option<Basis>) -> Optio
 pub(crate) fn judge_given(thread: &Thread, drill: Drill, tap: Tap, basis: Option<Basis>) -> Result<TapDrill, Error> {
     let mut findings = Findings::new();
     let limits = judging_limits(thread, tap, &mut findings)?;
-    answer(thread, drill, DrillSets::NONE, tap, answer_basis(tap, None, basis), limits, findings)
+    answer(thread, drill, DrillSets::NONE, tap, answer_basis(thread, tap, None, basis), limits, findings)
 }
 
 /// A drill with its neighbours in the sets, and a finding where it misses the limits.
@@ -149,6 +172,7 @@ fn judging_limits(thread: &Thread, tap: Tap, findings: &mut Findings<3>) -> Resu
     }
     let thread = match thread.tolerance_class() {
         Some(_) => *thread,
+        None if thread.medium_internal_class().is_empty() => *thread,
         None => {
             findings.push(class_assumed(thread));
             thread.with_class(thread.medium_internal_class().as_bytes())?
@@ -179,7 +203,10 @@ fn outside_limits(judged: &Alternative) -> Finding {
 }
 
 /// The drill with the smallest distance, ties to the larger.
-fn nearest<D: PartialOrd + Copy>(drills: impl Iterator<Item = Drill>, away: impl Fn(Length) -> D) -> Option<Drill> {
+pub(super) fn nearest<D: PartialOrd + Copy>(
+    drills: impl Iterator<Item = Drill>,
+    away: impl Fn(Length) -> D,
+) -> Option<Drill> {
     drills
         .fold(None, |best: Option<(Drill, D)>, drill| {
             let distance = away(drill.diameter_mm());
@@ -234,7 +261,7 @@ fn judged(
 }
 
 /// The two next smaller and the two next larger diameters, smallest first.
-fn beside(chosen: Drill, sets: DrillSets) -> [Option<Drill>; 4] {
+pub(super) fn beside(chosen: Drill, sets: DrillSets) -> [Option<Drill>; 4] {
     let below = |than: Length| drills(sets).filter(move |d| d.diameter_mm() < than).max_by_key(Drill::diameter_mm);
     let above = |than: Length| drills(sets).filter(move |d| d.diameter_mm() > than).min_by_key(Drill::diameter_mm);
     let lower = below(chosen.diameter_mm());
@@ -243,12 +270,13 @@ fn beside(chosen: Drill, sets: DrillSets) -> [Option<Drill>; 4] {
 }
 
 impl DrillSets {
-    /// The sets a shop reaches for first: metric drills for metric threads, inch drills for Unified.
+    /// The sets a shop reaches for first: metric drills for M, G, R, Rp and Rc, inch drills for the others.
     #[must_use]
     pub const fn usual(form: Form) -> Self {
         match form {
             Form::Metric => Self::NONE.with(super::DrillSet::Metric),
-            Form::Unified => Self::INCH,
+            _ if form.is_whitworth() => Self::NONE.with(super::DrillSet::Metric),
+            _ => Self::INCH,
         }
     }
 }

@@ -3,6 +3,7 @@
 mod choice;
 mod percent;
 mod sizes;
+mod taper;
 
 pub use choice::{Alternative, TapDrill, TapDrillRequest, WithinLimits, tap_drill};
 pub(crate) use choice::{class_assumed, judge_given};

@@ -13,7 +13,7 @@ use crate::thread::Thread;
 const OVERFLOW: Error = Error::new(Code::Overflow, Field::Diameter);
 
 pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
-    let diameter = thread.nominal_mm().over(Length::INCH)?;
+    let diameter = thread.major_mm().over(Length::INCH)?;
     let diameter_e4 = scaled(diameter, 10_000)?;
     let pitch_e8 = scaled(thread.pitch_mm().over(Length::INCH)?, 100_000_000)?;
     let basic_e4 = diameter_less(diameter_e4, 108_253_175, pitch_e8)?;

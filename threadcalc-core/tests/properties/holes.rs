@@ -126,7 +126,7 @@ proptest! {
     fn a_chosen_drill_agrees_with_itself(
         thread in thread(), (tap, basis) in tap(), percent in proptest::option::of(parts(1..=100, 1)), sets in sets()
     ) {
-        let found = match tap_drill(&thread, &TapDrillRequest { tap, percent, basis, sets }) {
+        let found = match tap_drill(&thread, &TapDrillRequest { tap, percent, basis, sets, taper_reamer: false }) {
             Ok(found) => found,
             Err(error) => {
                 let without_drill = [Code::NoDrill, Code::OutOfRange].contains(&error.code());

@@ -185,6 +185,7 @@ fn chooses_tap_drills() {
             percent: optional_number(row, "percent")?,
             basis: basis(row)?,
             sets: job_with("drill_sets", row.cell("sets"))?.drill_sets,
+            taper_reamer: false,
         };
         let found = tap_drill(&thread(row)?, &request)?.chosen;
         Ok(vec![
