@@ -1,4 +1,4 @@
-# shellcheck shell=bash
+# shellcheck shell=bash disable=SC2154
 # The same answers on other machines: sourced by `run`.
 #
 # A microcontroller under qemu and WebAssembly under Node, both with a core library built from

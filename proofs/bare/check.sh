@@ -1,4 +1,4 @@
-# shellcheck shell=bash
+# shellcheck shell=bash disable=SC2154
 # The core without a standard library and without a heap: sourced by `run`.
 
 check_bare() {

@@ -115,7 +115,8 @@ class Api:
         kinds = {one["name"] for one in item["inner"]["function"]["generics"]["params"] if "type" in one["kind"]}
         owner = itself.split("<")[0] if itself else None
         named = [(name.lstrip("_") or "value", render(kind, owner, itself)) for name, kind in signature["inputs"]]
-        named = [(name, f"{UNKNOWN}{kind} */" if kinds & set(re.findall(r"\w+", kind)) else kind) for name, kind in named]
+        any_kind = lambda kind: kinds & set(re.findall(r"\w+", kind))
+        named = [(name, f"{UNKNOWN}{kind} */" if any_kind(kind) else kind) for name, kind in named]
         takes_self = bool(named) and named[0][0] == "self"
         if takes_self:
             named[0] = ("this", named[0][1])

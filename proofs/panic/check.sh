@@ -1,4 +1,4 @@
-# shellcheck shell=bash
+# shellcheck shell=bash disable=SC2154
 # No panic can be linked: sourced by `run`.
 
 # What every compiler expects of its platform; and what the unwind tables of the compiler's own
@@ -92,7 +92,7 @@ check_panic_plants() {
         fail 'the planted panic does not build' "$out/planted.log"
     elif ! asks_for "$out/planted.so" | grep -qx "$PANIC"; then
         fail 'planted: the check for panics is blind'
-    elif pulls "$out/planted.o" planted && ! pulls "$out/planted.o" plan; then
+    elif pulls "$out/planted.o" planted && ! pulls "$out/planted.o" Length::is_positive; then
         pass 'planted: a panic is found, and the entry that links it'
     else
         fail 'planted: the entry that links a panic is not found' "$out/one.log"

@@ -23,7 +23,6 @@ macro_rules! entry {
         };
     };
 }
-#[cfg(feature = "planted")]
 pub(crate) use entry;
 
 /// Everything that an iterator gives.
