@@ -1,4 +1,4 @@
-# shellcheck shell=bash disable=SC2154
+# shellcheck shell=bash disable=SC2154,SC2030,SC2031
 # The same answers on other machines: sourced by `run`.
 #
 # A microcontroller under qemu and WebAssembly under Node, both with a core library built from
@@ -46,15 +46,15 @@ linker() {
     return 1
 }
 
-build_machines() {
-    local lld
+# In a shell of its own: Debian's compiler comes first on its path, and nowhere else.
+build_machines() (
     if [ -n "$reason" ]; then return; fi
     lld=$(linker) || return
     export PATH=/usr/bin:$PATH RUSTC_BOOTSTRAP=1 CARGO_TARGET_DIR=$CARGO_TARGET_DIR/machines
     export CARGO_TARGET_THUMBV7EM_NONE_EABIHF_LINKER=$lld CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=$lld
     cargo build --quiet --release -Zbuild-std=core -p firmware --target "$ARM"
     cargo build --quiet --release -Zbuild-std=core -p wasm --target "$WASM"
-}
+)
 
 # same NAME FILE: whether the answers of a machine are those of this one, byte by byte.
 same() {

@@ -2,10 +2,7 @@
 
 use core::fmt::{self, Write};
 
-use threadcalc_core::{
-    Basis, DrillSets, Error, FeedMode, Job, Length, Tap, TapDrillRequest, Text, Thread, Unit, Value, exact_speeds,
-    feed, plan, tap_drill,
-};
+use threadcalc_core::{Error, FeedMode, Job, Length, Text, Thread, Unit, Value, exact_speeds, feed, plan};
 
 /// The plan that the README shows.
 const PRINTED_PLAN: &str = include_str!("../../../examples/rust/tap_hole.expected.txt");
@@ -36,13 +33,6 @@ pub fn write_known(out: &mut dyn Write, planted: bool) -> Result<bool, Error> {
     let (least, most) = (minor.0.unwrap_or(Length::ZERO), minor.1.unwrap_or(Length::ZERO));
     let speed = Length::integer(650);
     let word = feed(thread.lead_mm(), Some(speed), Unit::Mm, FeedMode::PerMinute, 3)?;
-    let request = TapDrillRequest {
-        tap: Tap::Cut,
-        percent: Some(Length::integer(75)),
-        basis: Some(Basis::ThreeQuartersH),
-        sets: DrillSets::INCH,
-    };
-    let drill = tap_drill(&thread, &request)?.chosen.drill;
     let exact = exact_speeds(thread.lead_mm(), speed, Unit::Mm, 3, 1, 1, None)?.next().unwrap_or(0);
 
     sheet.line("lead of 7/16-14 in mm", format_args!("{}", thread.lead_mm()), "127/70");
@@ -50,13 +40,13 @@ pub fn write_known(out: &mut dyn Write, planted: bool) -> Result<bool, Error> {
     sheet.line("largest", format_args!("{most}"), if planted { "6.911" } else { "6.912" });
     sheet.line("feed of 7/16-14 at S650", format_args!("{word}"), "F1179.286");
     sheet.line("nearest exact speed", format_args!("{exact}"), "651");
-    sheet.line("drill for 75 %", format_args!("{}", drill.name()), "U");
 
     let mut job = Job::default();
     for (key, value) in DEMO {
         job.set(key, Value::Text(value.as_bytes()))?;
     }
     let planned = plan(&job)?;
+    sheet.line("its tap drill", format_args!("{}", planned.drill.chosen.drill.name()), "U");
     let mut words = Text::<112>::new();
     for word in planned.cycle.words() {
         let fits = words.push(if words.is_empty() { "" } else { " " }) && words.push(word);
