@@ -115,5 +115,7 @@ named! {
         TaperReamer = 54 "taper_reamer",
         /// How far a tap projects through its ring gauge.
         Projection = 55 "projection_mm",
+        /// An older or open name of a pipe thread.
+        WrittenAs = 56 "written_as",
     }
 }
