@@ -21,6 +21,21 @@
 #include <stddef.h>
 #include <stdint.h>
 
+/*
+ * Where the functions are, and how they are called; both are empty but on Windows. There a program
+ * that links the static library defines THREADCALC_STATIC before it includes this file.
+ */
+#if defined(_WIN32) && !defined(THREADCALC_STATIC)
+#define THREADCALC_API __declspec(dllimport)
+#else
+#define THREADCALC_API
+#endif
+#if defined(_WIN32)
+#define THREADCALC_CALL __cdecl
+#else
+#define THREADCALC_CALL
+#endif
+
 #define THREADCALC_VERSION "0.1.0"
 
 /**
@@ -2103,11 +2118,12 @@ extern "C" {
  * threadcalc_taper_depths), those of threadcalc_thread_write, structure-size, unsupported-field.
  * Source: common practice; chamfer lengths by form: DIN 2197.
  */
-threadcalc_status threadcalc_depths(const threadcalc_thread_t *thread,
-                                    const threadcalc_depth_request_t *depth_request,
-                                    threadcalc_depths_t *found,
-                                    size_t found_size,
-                                    threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_depths(
+    const threadcalc_thread_t *thread,
+    const threadcalc_depth_request_t *depth_request,
+    threadcalc_depths_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
 
 /**
  * Every drill of the sets, set by set, each in the order of its names. No set: none.
@@ -2116,11 +2132,12 @@ threadcalc_status threadcalc_depths(const threadcalc_thread_t *thread,
  * Errors: unknown-value, buffer-too-short.
  * Source: ASME B94.11M (number, letter, fractional); ISO 235 (metric).
  */
-threadcalc_status threadcalc_drills(threadcalc_drill_sets sets,
-                                    threadcalc_drill_t *drills,
-                                    size_t capacity,
-                                    size_t *count,
-                                    threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_drills(
+    threadcalc_drill_sets sets,
+    threadcalc_drill_t *drills,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
 
 /**
  * The drill of a set with this name: "6.8", "#7", "F", "5/16", "1 1/64".
@@ -2128,20 +2145,22 @@ threadcalc_status threadcalc_drills(threadcalc_drill_sets sets,
  * Errors: missing (set), unknown-value (no such set or drill).
  * Source: as threadcalc_drills.
  */
-threadcalc_status threadcalc_drill_named(threadcalc_drill_set set,
-                                         const uint8_t *name,
-                                         size_t length,
-                                         threadcalc_drill_t *drill,
-                                         threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_drill_named(
+    threadcalc_drill_set set,
+    const uint8_t *name,
+    size_t length,
+    threadcalc_drill_t *drill,
+    threadcalc_error_t *error);
 
 /**
  * The drill of exactly this diameter in mm, of any set, else one that is named by its diameter.
  *
  * Errors: missing, out-of-range (denominator 0).
  */
-threadcalc_status threadcalc_drill_of_diameter(const threadcalc_ratio_t *diameter_mm,
-                                               threadcalc_drill_t *drill,
-                                               threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_drill_of_diameter(
+    const threadcalc_ratio_t *diameter_mm,
+    threadcalc_drill_t *drill,
+    threadcalc_error_t *error);
 
 /**
  * The hole for a percent of thread, in mm: D - 1.299038 P x percent/100 on the basis 3H/4,
@@ -2156,12 +2175,13 @@ threadcalc_status threadcalc_drill_of_diameter(const threadcalc_ratio_t *diamete
  * Source: Machinery's Handbook 31 (3H/4); ISO 68-1 (5H/8); form taps: common practice; pipe threads:
  * the heights of ISO 228-1:2000 and ASME B1.20.1-1983.
  */
-threadcalc_status threadcalc_drill_diameter(const threadcalc_thread_t *thread,
-                                            const threadcalc_ratio_t *percent,
-                                            threadcalc_tap tap,
-                                            threadcalc_basis basis,
-                                            double *drill_mm,
-                                            threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_drill_diameter(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *percent,
+    threadcalc_tap tap,
+    threadcalc_basis basis,
+    double *drill_mm,
+    threadcalc_error_t *error);
 
 /**
  * The percent of thread that a drilled hole leaves; the inverse of threadcalc_drill_diameter.
@@ -2169,12 +2189,13 @@ threadcalc_status threadcalc_drill_diameter(const threadcalc_thread_t *thread,
  * drill_mm is the hole's diameter in mm, above 0 and below the major diameter.
  * Errors and source: as threadcalc_drill_diameter.
  */
-threadcalc_status threadcalc_percent_thread(const threadcalc_thread_t *thread,
-                                            const threadcalc_ratio_t *drill_mm,
-                                            threadcalc_tap tap,
-                                            threadcalc_basis basis,
-                                            double *percent,
-                                            threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_percent_thread(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *drill_mm,
+    threadcalc_tap tap,
+    threadcalc_basis basis,
+    double *percent,
+    threadcalc_error_t *error);
 
 /**
  * The drill of the sets for a tapped hole. found_size is sizeof(threadcalc_tap_drill_t).
@@ -2191,11 +2212,12 @@ threadcalc_status threadcalc_percent_thread(const threadcalc_thread_t *thread,
  * Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); ASME B94.9-2008 (NPT, direct tapping);
  * form taps, taper reamer and Rc: common practice.
  */
-threadcalc_status threadcalc_tap_drill(const threadcalc_thread_t *thread,
-                                       const threadcalc_tap_drill_request_t *drill_request,
-                                       threadcalc_tap_drill_t *found,
-                                       size_t found_size,
-                                       threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_drill(
+    const threadcalc_thread_t *thread,
+    const threadcalc_tap_drill_request_t *drill_request,
+    threadcalc_tap_drill_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
 
 /**
  * The feed of a lead, rounded once, half to even. feed_size is sizeof(threadcalc_feed_t).
@@ -2204,10 +2226,11 @@ threadcalc_status threadcalc_tap_drill(const threadcalc_thread_t *thread,
  * feed-rounds-to-zero, overflow, structure-size, unsupported-field.
  * Source: ISO 6983-1 (F with G94 and G95); 1 in = 25.4 mm exactly.
  */
-threadcalc_status threadcalc_feed(const threadcalc_feed_request_t *feed_request,
-                                  threadcalc_feed_t *feed,
-                                  size_t feed_size,
-                                  threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_feed(
+    const threadcalc_feed_request_t *feed_request,
+    threadcalc_feed_t *feed,
+    size_t feed_size,
+    threadcalc_error_t *error);
 
 /**
  * Whole speeds within lowest to highest at which a feed word per minute is exact: nearest to rpm
@@ -2218,26 +2241,28 @@ threadcalc_status threadcalc_feed(const threadcalc_feed_request_t *feed_request,
  * Errors: missing, unknown-value, out-of-range, overflow.
  * Source: derived; the multiples of the denominator of lead x 10^decimals.
  */
-threadcalc_status threadcalc_exact_speeds(const threadcalc_ratio_t *lead_mm,
-                                          const threadcalc_ratio_t *rpm,
-                                          threadcalc_unit unit,
-                                          int32_t decimals,
-                                          int64_t lowest,
-                                          int64_t highest,
-                                          int64_t *speeds,
-                                          size_t wanted,
-                                          size_t *count,
-                                          threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_exact_speeds(
+    const threadcalc_ratio_t *lead_mm,
+    const threadcalc_ratio_t *rpm,
+    threadcalc_unit unit,
+    int32_t decimals,
+    int64_t lowest,
+    int64_t highest,
+    int64_t *speeds,
+    size_t wanted,
+    size_t *count,
+    threadcalc_error_t *error);
 
 /**
  * The lead of a designation in mm, exact, in lowest terms.
  *
  * Errors: those of threadcalc_thread_read.
  */
-threadcalc_status threadcalc_lead(const uint8_t *designation,
-                                  size_t length,
-                                  int64_t *numerator,
-                                  int64_t *denominator);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_lead(
+    const uint8_t *designation,
+    size_t length,
+    int64_t *numerator,
+    int64_t *denominator);
 
 /**
  * The feed word of a designation: "F914.4". At most 24 bytes with its NUL.
@@ -2247,15 +2272,16 @@ threadcalc_status threadcalc_lead(const uint8_t *designation,
  * needed counts the NUL.
  * Errors: those of threadcalc_thread_read, threadcalc_exact_number and threadcalc_feed; buffer-too-short.
  */
-threadcalc_status threadcalc_feed_word(const uint8_t *designation,
-                                       size_t length,
-                                       double rpm,
-                                       int32_t unit,
-                                       int32_t mode,
-                                       int32_t decimals,
-                                       char *text,
-                                       size_t capacity,
-                                       size_t *needed);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_feed_word(
+    const uint8_t *designation,
+    size_t length,
+    double rpm,
+    int32_t unit,
+    int32_t mode,
+    int32_t decimals,
+    char *text,
+    size_t capacity,
+    size_t *needed);
 
 /**
  * The JSON door: the JSON text of a job in, the JSON text of its plan out. UTF-8; needed counts the NUL.
@@ -2264,27 +2290,29 @@ threadcalc_status threadcalc_feed_word(const uint8_t *designation,
  * an unknown key is an error. An exact number is a number or a text, "127/70".
  * Errors: bad-json, too-long (65536 bytes), unknown-key, those of threadcalc_plan, buffer-too-short.
  */
-threadcalc_status threadcalc_plan_json(const uint8_t *job,
-                                       size_t length,
-                                       char *text,
-                                       size_t capacity,
-                                       size_t *needed);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_plan_json(
+    const uint8_t *job,
+    size_t length,
+    char *text,
+    size_t capacity,
+    size_t *needed);
 
 /**
  * threadcalc_plan_json that says what is wrong: at is the byte of the JSON text for bad-json, and the
  * byte of the key's own text otherwise; the message names the key.
  */
-threadcalc_status threadcalc_plan_json_with_error(const uint8_t *job,
-                                                  size_t length,
-                                                  char *text,
-                                                  size_t capacity,
-                                                  size_t *needed,
-                                                  threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_plan_json_with_error(
+    const uint8_t *job,
+    size_t length,
+    char *text,
+    size_t capacity,
+    size_t *needed,
+    threadcalc_error_t *error);
 
 /**
  * The version of the binary interface of the library that runs; compare it with THREADCALC_ABI_VERSION.
  */
-int32_t threadcalc_abi_version(void);
+THREADCALC_API int32_t THREADCALC_CALL threadcalc_abi_version(void);
 
 /**
  * The limits of size of the thread's tolerance class. limits_size is sizeof(threadcalc_limits_t).
@@ -2293,45 +2321,46 @@ int32_t threadcalc_abi_version(void);
  * thread is gauged by turns: see threadcalc_pipe), those of threadcalc_thread_write, structure-size.
  * Source: ISO 965-1:2013; ASME B1.1-2003; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp). The structure says which.
  */
-threadcalc_status threadcalc_limits(const threadcalc_thread_t *thread,
-                                    threadcalc_limits_t *limits,
-                                    size_t limits_size,
-                                    threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_limits(
+    const threadcalc_thread_t *thread,
+    threadcalc_limits_t *limits,
+    size_t limits_size,
+    threadcalc_error_t *error);
 
 /**
  * The stable name of a status: "ok", "out-of-range". Never NULL; "unknown" for an unknown number.
  */
-const char *threadcalc_status_name(int32_t status);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_status_name(int32_t status);
 
 /**
  * The stable name of the value that an error speaks of. Never NULL.
  */
-const char *threadcalc_field_name(int32_t field);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_field_name(int32_t field);
 
 /**
  * The stable name of a finding. Never NULL.
  */
-const char *threadcalc_finding_name(int32_t finding);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_finding_name(int32_t finding);
 
 /**
  * What a finding means, in one line. Never NULL.
  */
-const char *threadcalc_finding_message(int32_t finding);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_finding_message(int32_t finding);
 
 /**
  * "error", "warning", "info". Never NULL.
  */
-const char *threadcalc_severity_name(int32_t severity);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_severity_name(int32_t severity);
 
 /**
  * The stable name of a number that a finding carries; it ends in the unit. Never NULL.
  */
-const char *threadcalc_number_name(int32_t number);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_number_name(int32_t number);
 
 /**
  * "metric", "unified", "npt", "g". Never NULL.
  */
-const char *threadcalc_form_name(int32_t form);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_form_name(int32_t form);
 
 /**
  * The name of a form as the standards write it: "M", "UN", "NPT", "Rc". Never NULL.
@@ -2346,37 +2375,37 @@ const char *threadcalc_written_as_name(int32_t written_as);
 /**
  * The standard's token of a series: "coarse", "UNC", "8-UN". Never NULL.
  */
-const char *threadcalc_series_name(int32_t series);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_series_name(int32_t series);
 
 /**
  * "right", "left". Never NULL.
  */
-const char *threadcalc_hand_name(int32_t hand);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_hand_name(int32_t hand);
 
 /**
  * "internal", "external". Never NULL.
  */
-const char *threadcalc_side_name(int32_t side);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_side_name(int32_t side);
 
 /**
  * "metric", "number", "letter", "fractional". Never NULL.
  */
-const char *threadcalc_drill_set_name(int32_t set);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_drill_set_name(int32_t set);
 
 /**
  * "yes", "no", "does-not-apply". Never NULL.
  */
-const char *threadcalc_within_limits_name(int32_t within_limits);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_within_limits_name(int32_t within_limits);
 
 /**
  * How sure limits are: "confirmed", or what else there is. Never NULL.
  */
-const char *threadcalc_confidence_name(int32_t confidence);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_confidence_name(int32_t confidence);
 
 /**
  * The version of the library that runs, "1.2.3"; compare it with THREADCALC_VERSION. Never NULL.
  */
-const char *threadcalc_version(void);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_version(void);
 
 /**
  * Reads an exact number: 1.25, 1,25, .5, -2.5, 127/70, 1 1/4. A comma is a decimal comma; there is no
@@ -2385,39 +2414,43 @@ const char *threadcalc_version(void);
  * Errors: empty, unreadable with the byte, too-long (64 bytes), not-exact (more than 9 decimals),
  * out-of-range (denominator 0), overflow.
  */
-threadcalc_status threadcalc_read_number(const uint8_t *text,
-                                         size_t length,
-                                         threadcalc_ratio_t *number,
-                                         threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_number(
+    const uint8_t *text,
+    size_t length,
+    threadcalc_ratio_t *number,
+    threadcalc_error_t *error);
 
 /**
  * Writes an exact number: a decimal where it is one, else numerator/denominator. At most 41 bytes.
  *
  * Errors: out-of-range (denominator 0), missing (0/0), buffer-too-short.
  */
-threadcalc_status threadcalc_write_number(const threadcalc_ratio_t *number,
-                                          char *text,
-                                          size_t capacity,
-                                          size_t *needed,
-                                          threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_write_number(
+    const threadcalc_ratio_t *number,
+    char *text,
+    size_t capacity,
+    size_t *needed,
+    threadcalc_error_t *error);
 
 /**
  * The exact number that a double stands for: that of its shortest decimal text, 6.8 is 34/5.
  *
  * Errors: not-exact (more than 9 decimals, NaN, infinity), overflow.
  */
-threadcalc_status threadcalc_exact_number(double value,
-                                          threadcalc_ratio_t *number,
-                                          threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_exact_number(
+    double value,
+    threadcalc_ratio_t *number,
+    threadcalc_error_t *error);
 
 /**
  * The nearest double of an exact number, correctly rounded; the same on every platform.
  *
  * Errors: out-of-range (denominator 0), missing (0/0).
  */
-threadcalc_status threadcalc_nearest_double(const threadcalc_ratio_t *number,
-                                            double *value,
-                                            threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_nearest_double(
+    const threadcalc_ratio_t *number,
+    double *value,
+    threadcalc_error_t *error);
 
 /**
  * The speed that the control will really hold: rounded down to its step, never up; a speed above the
@@ -2428,12 +2461,13 @@ threadcalc_status threadcalc_nearest_double(const threadcalc_ratio_t *number,
  * overflow.
  * Source: common practice; controls drop the part of an S word that is finer than their step.
  */
-threadcalc_status threadcalc_programmed_speed(const threadcalc_ratio_t *rpm,
-                                              const threadcalc_ratio_t *step,
-                                              const threadcalc_ratio_t *lowest,
-                                              const threadcalc_ratio_t *highest,
-                                              threadcalc_ratio_t *programmed_rpm,
-                                              threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_programmed_speed(
+    const threadcalc_ratio_t *rpm,
+    const threadcalc_ratio_t *step,
+    const threadcalc_ratio_t *lowest,
+    const threadcalc_ratio_t *highest,
+    threadcalc_ratio_t *programmed_rpm,
+    threadcalc_error_t *error);
 
 /**
  * The dimensions of a pipe thread. pipe_size is sizeof(threadcalc_pipe_t).
@@ -2456,32 +2490,35 @@ threadcalc_status threadcalc_pipe(const threadcalc_thread_t *thread,
  * unsupported-field.
  * Source: those of the single calculations.
  */
-threadcalc_status threadcalc_plan(const threadcalc_job_t *job,
-                                  threadcalc_plan_t *found,
-                                  size_t found_size,
-                                  threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_plan(
+    const threadcalc_job_t *job,
+    threadcalc_plan_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
 
 /**
  * The plan of a job as a machinist reads it: UTF-8, lines ended by a line feed.
  *
  * Errors: as threadcalc_plan, buffer-too-short.
  */
-threadcalc_status threadcalc_plan_text(const threadcalc_job_t *job,
-                                       char *text,
-                                       size_t capacity,
-                                       size_t *needed,
-                                       threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_plan_text(
+    const threadcalc_job_t *job,
+    char *text,
+    size_t capacity,
+    size_t *needed,
+    threadcalc_error_t *error);
 
 /**
  * The plan of a job as JSON: exact values are texts, derived ones numbers, what is not given null.
  *
  * Errors: as threadcalc_plan, buffer-too-short.
  */
-threadcalc_status threadcalc_plan_json_of_job(const threadcalc_job_t *job,
-                                              char *text,
-                                              size_t capacity,
-                                              size_t *needed,
-                                              threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_plan_json_of_job(
+    const threadcalc_job_t *job,
+    char *text,
+    size_t capacity,
+    size_t *needed,
+    threadcalc_error_t *error);
 
 /**
  * The depths of a taper pipe hole: its depth sets its size. found_size is
@@ -2511,10 +2548,11 @@ threadcalc_status threadcalc_taper_depths(const threadcalc_thread_t *thread,
  * Source: ISO 965-1 and ASME B1.1 (designations), ISO 261 (coarse pitches); ISO 228-1, ISO 7-1,
  * ASME B1.20.1 and B1.20.3 (pipe threads).
  */
-threadcalc_status threadcalc_thread_read(const uint8_t *designation,
-                                         size_t length,
-                                         threadcalc_thread_t *thread,
-                                         threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_read(
+    const uint8_t *designation,
+    size_t length,
+    threadcalc_thread_t *thread,
+    threadcalc_error_t *error);
 
 /**
  * Reads a fit: M8x1.25-6H/6g, 1/4-20 UNC-2A/2B, Rp/R 1/2. Internal and external thread, whatever their
@@ -2535,20 +2573,22 @@ threadcalc_status threadcalc_read_fit(const uint8_t *fit,
  *
  * Errors: missing, out-of-range (diameter up to 2000 mm, pitch up to 5/8 of it), overflow.
  */
-threadcalc_status threadcalc_thread_metric(const threadcalc_ratio_t *diameter_mm,
-                                           const threadcalc_ratio_t *pitch_mm,
-                                           threadcalc_thread_t *thread,
-                                           threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_metric(
+    const threadcalc_ratio_t *diameter_mm,
+    const threadcalc_ratio_t *pitch_mm,
+    threadcalc_thread_t *thread,
+    threadcalc_error_t *error);
 
 /**
  * A Unified thread, right hand, single start, from its diameter in inches and its threads per inch.
  *
  * Errors: as threadcalc_thread_metric.
  */
-threadcalc_status threadcalc_thread_unified(const threadcalc_ratio_t *diameter_in,
-                                            const threadcalc_ratio_t *threads_per_inch,
-                                            threadcalc_thread_t *thread,
-                                            threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_unified(
+    const threadcalc_ratio_t *diameter_in,
+    const threadcalc_ratio_t *threads_per_inch,
+    threadcalc_thread_t *thread,
+    threadcalc_error_t *error);
 
 /**
  * A Unified thread from the text that names its size (1/4, #10, No. 10, 10, 1 1/4, 0.3) and its threads
@@ -2556,11 +2596,12 @@ threadcalc_status threadcalc_thread_unified(const threadcalc_ratio_t *diameter_i
  *
  * Errors: as threadcalc_thread_read for the size, as threadcalc_thread_metric.
  */
-threadcalc_status threadcalc_thread_unified_size(const uint8_t *size_text,
-                                                 size_t length,
-                                                 const threadcalc_ratio_t *threads_per_inch,
-                                                 threadcalc_thread_t *thread,
-                                                 threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_unified_size(
+    const uint8_t *size_text,
+    size_t length,
+    const threadcalc_ratio_t *threads_per_inch,
+    threadcalc_thread_t *thread,
+    threadcalc_error_t *error);
 
 /**
  * Writes the canonical designation: pitch always written, ASCII x, class before -LH.
@@ -2568,22 +2609,24 @@ threadcalc_status threadcalc_thread_unified_size(const uint8_t *size_text,
  * Errors: those of a thread given as a structure (missing, unknown-value, out-of-range, unknown-class,
  * contradiction, series-mismatch, unsupported-form, overflow), buffer-too-short.
  */
-threadcalc_status threadcalc_thread_write(const threadcalc_thread_t *thread,
-                                          char *text,
-                                          size_t capacity,
-                                          size_t *needed,
-                                          threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_write(
+    const threadcalc_thread_t *thread,
+    char *text,
+    size_t capacity,
+    size_t *needed,
+    threadcalc_error_t *error);
 
 /**
  * Writes the text that names the size: 10, 1/2, No. 10, 1 1/4. At most 16 bytes with its NUL.
  *
  * Errors: as threadcalc_thread_write.
  */
-threadcalc_status threadcalc_thread_size_text(const threadcalc_thread_t *thread,
-                                              char *text,
-                                              size_t capacity,
-                                              size_t *needed,
-                                              threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_size_text(
+    const threadcalc_thread_t *thread,
+    char *text,
+    size_t capacity,
+    size_t *needed,
+    threadcalc_error_t *error);
 
 /**
  * What is doubtful about a thread as read: a special, with the standard threads near it; an older name
@@ -2592,11 +2635,12 @@ threadcalc_status threadcalc_thread_size_text(const threadcalc_thread_t *thread,
  * count is how many there are; with too little room only count is written.
  * Errors: as threadcalc_thread_write.
  */
-threadcalc_status threadcalc_thread_findings(const threadcalc_thread_t *thread,
-                                             threadcalc_finding_t *findings,
-                                             size_t capacity,
-                                             size_t *count,
-                                             threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_findings(
+    const threadcalc_thread_t *thread,
+    threadcalc_finding_t *findings,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
 
 /**
  * Every thread of the standard series, right hand, without a class: form, diameter, coarse to fine.
@@ -2607,12 +2651,13 @@ threadcalc_status threadcalc_thread_findings(const threadcalc_thread_t *thread,
  * Source: ISO 261:1998 table 2; ASME B1.1-2003 table 1; ASME B1.20.1-1983; ASME B1.20.3; ISO 228-1:2000;
  * ISO 7-1:1994.
  */
-threadcalc_status threadcalc_standard_threads(threadcalc_form form,
-                                              threadcalc_series series,
-                                              threadcalc_thread_t *threads,
-                                              size_t capacity,
-                                              size_t *count,
-                                              threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_standard_threads(
+    threadcalc_form form,
+    threadcalc_series series,
+    threadcalc_thread_t *threads,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
 
 /**
  * How strongly the standard prefers the diameter: 1 first, 2 second, 3 third choice; Unified: 1 primary,
@@ -2642,10 +2687,11 @@ threadcalc_status threadcalc_is_iso_262(const threadcalc_thread_t *thread,
  * Source: ISO 68-1, ISO 724, ISO 898-1 (stress area); ASME B1.1; ISO 228-1:2000; ISO 7-1:1994;
  * ASME B1.20.1-1983.
  */
-threadcalc_status threadcalc_profile(const threadcalc_thread_t *thread,
-                                     threadcalc_profile_t *profile,
-                                     size_t profile_size,
-                                     threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_profile(
+    const threadcalc_thread_t *thread,
+    threadcalc_profile_t *profile,
+    size_t profile_size,
+    threadcalc_error_t *error);
 
 #ifdef __cplusplus
 }  // extern "C"

@@ -55,7 +55,25 @@ sanitized() {
         "${system[@]}" -o "$out/$name" && "$out/$name"
 }
 
-count header_c99 "${c99[@]}" -c tests/c/header_c99.c -o "$out/header_c99.o"
+# windows_words FLAGS WORD: how often a word stands in the header as Windows would see it.
+windows_words() {
+    gcc -E -D_WIN32 '-D__declspec(word)=declspec_word' -D__cdecl=cdecl_word $1 include/threadcalc.h | grep -cw "$2"
+}
+
+# The header's macros for Windows, seen from here: every function has both, or one with the static library.
+header_windows() {
+    local functions
+    functions=$(grep -c '^THREADCALC_API .*THREADCALC_CALL threadcalc_' include/threadcalc.h)
+    [ "$functions" -gt 40 ] && [ "$(windows_words '' declspec_word)" = "$functions" ] &&
+        [ "$(windows_words '' cdecl_word)" = "$functions" ] &&
+        [ "$(windows_words -DTHREADCALC_STATIC declspec_word)" = 0 ] &&
+        [ "$(windows_words -DTHREADCALC_STATIC cdecl_word)" = "$functions" ]
+}
+
+for standard in 99 11 17; do
+    count "header_c$standard" "${c99[@]}" -std=c$standard -c tests/c/header_c99.c -o "$out/header_c$standard.o"
+done
+count header_windows header_windows
 count header_cpp17 g++ -std=c++17 "${warnings[@]}" -Iinclude -c tests/c/header_cpp17.cpp -o "$out/header_cpp17.o"
 count reference shared reference "${reference[@]}"
 count bad_input shared bad_input "${bad_input[@]}"

@@ -294,6 +294,15 @@ fn divide_wide(top: u64, bottom: u64) -> f64 {
     (quotient | sticky) as f64 * power
 }
 
+impl Length {
+    /// Whether this is more than `top / bottom` of `other`, both small, without making that part.
+    /// Beyond 125 bits the products are held at their limit and count as equal.
+    pub(crate) fn is_more_than(self, (top, bottom): (i32, i32), other: Self) -> bool {
+        let own = wide(self.numerator, other.denominator).saturating_mul(i128::from(bottom));
+        own > wide(other.numerator, self.denominator).saturating_mul(i128::from(top))
+    }
+}
+
 impl PartialOrd for Length {
     fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
         Some(self.cmp(other))

@@ -50,6 +50,18 @@ impl<const N: usize> Text<N> {
         Self { bytes, length }
     }
 
+    /// A text of ASCII bytes, in upper case if asked, if they are and fit.
+    pub(crate) fn ascii(text: &[u8], upper: bool) -> Option<Self> {
+        let mut bytes = [0; N];
+        if text.len() > N || !text.is_ascii() {
+            return None;
+        }
+        for (place, byte) in bytes.iter_mut().zip(text) {
+            *place = if upper { byte.to_ascii_uppercase() } else { *byte };
+        }
+        u8::try_from(text.len()).ok().map(|length| Self { bytes, length })
+    }
+
     /// A text that holds `text`, if it fits.
     #[must_use]
     pub fn holding(text: &str) -> Option<Self> {

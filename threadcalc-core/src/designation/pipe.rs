@@ -97,6 +97,10 @@ pub(super) fn take_outside_diameter_words(cursor: &mut Cursor<'_>) {
     cursor.take_inch_mark();
     let after = cursor.place();
     cursor.skip_blanks();
+    if !matches!(cursor.peek(), Some(b'O' | b'o' | b'I' | b'i')) {
+        cursor.go_back_to(after);
+        return;
+    }
     if cursor.take_word(b"OD") || cursor.take_word(b"IN") {
         return;
     }
