@@ -95,3 +95,12 @@ fn a_formed_hole_is_not_gauged_by_the_cut_threads_limits() {
     let text = planned(&[("thread", "M8x1.25-6H"), ("tap", "form")]).to_string();
     assert!(!text.contains("plain pin") && text.contains("a form tap makes its own minor diameter"));
 }
+
+#[test]
+fn a_suggestion_wider_than_a_line_wraps() {
+    let text = planned(&[("thread", "1/8-27 NPSC")]).to_string();
+    let wide: Vec<_> = text.lines().filter(|line| line.chars().count() > 80).collect();
+    assert!(wide.is_empty(), "{wide:?}");
+    let words = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(words.contains("pipe-family (straight, for couplings: not NPT (taper), NPSM or NPSF;"), "{text}");
+}
