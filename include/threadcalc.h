@@ -2365,12 +2365,12 @@ THREADCALC_API const char *THREADCALC_CALL threadcalc_form_name(int32_t form);
 /**
  * The name of a form as the standards write it: "M", "UN", "NPT", "Rc". Never NULL.
  */
-const char *threadcalc_form_symbol(int32_t form);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_form_symbol(int32_t form);
 
 /**
  * The older or open name of a pipe thread: "BSPT", "NPT(F)". Never NULL.
  */
-const char *threadcalc_written_as_name(int32_t written_as);
+THREADCALC_API const char *THREADCALC_CALL threadcalc_written_as_name(int32_t written_as);
 
 /**
  * The standard's token of a series: "coarse", "UNC", "8-UN". Never NULL.
@@ -2477,10 +2477,11 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_programmed_speed(
  * Errors: does-not-apply (no pipe thread), those of threadcalc_thread_write, structure-size.
  * Source: ASME B1.20.1-1983 table 2; ASME B1.20.3; ISO 7-1:1994; ISO 228-1:2000. The structure says which.
  */
-threadcalc_status threadcalc_pipe(const threadcalc_thread_t *thread,
-                                  threadcalc_pipe_t *pipe,
-                                  size_t pipe_size,
-                                  threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_pipe(
+    const threadcalc_thread_t *thread,
+    threadcalc_pipe_t *pipe,
+    size_t pipe_size,
+    threadcalc_error_t *error);
 
 /**
  * Plans one tapped hole: thread, limits, drill, speed, feed, depths, words and what is doubtful.
@@ -2533,11 +2534,12 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_plan_json_of_job(
  * Source: ASME B1.20.1-1983 (L1); ASME B94.9-2008, table of taper pipe tap limits (projection);
  * ISO 7-1:1994 (gauge length); one turn for trimming: common practice.
  */
-threadcalc_status threadcalc_taper_depths(const threadcalc_thread_t *thread,
-                                          const threadcalc_taper_depth_request_t *depth_request,
-                                          threadcalc_taper_depths_t *found,
-                                          size_t found_size,
-                                          threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_taper_depths(
+    const threadcalc_thread_t *thread,
+    const threadcalc_taper_depth_request_t *depth_request,
+    threadcalc_taper_depths_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
 
 /**
  * Reads one designation: M8x1.25-6H, 1/4-20 UNC-2B, #10-32, M16xPh3P1.5-LH, G1/2A, Rc 1/2, 1/4-18 NPT.
@@ -2562,11 +2564,12 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_read(
  * contradiction for two classes of one side.
  * Source: ISO 965-1:2013 (designation of a fit); ISO 7-1:1994 (Rp/R, Rc/R); ASME B1.1-2003; from memory.
  */
-threadcalc_status threadcalc_read_fit(const uint8_t *fit,
-                                      size_t length,
-                                      threadcalc_thread_t *internal,
-                                      threadcalc_thread_t *external,
-                                      threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_fit(
+    const uint8_t *fit,
+    size_t length,
+    threadcalc_thread_t *internal,
+    threadcalc_thread_t *external,
+    threadcalc_error_t *error);
 
 /**
  * A metric thread, right hand, single start, from its diameter and pitch in mm.
@@ -2666,9 +2669,10 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_standard_threads(
  * Errors: as threadcalc_thread_write.
  * Source: ISO 261:1998 table 2; ASME B1.1-2003 table 1.
  */
-threadcalc_status threadcalc_choice(const threadcalc_thread_t *thread,
-                                    int32_t *preference,
-                                    threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_choice(
+    const threadcalc_thread_t *thread,
+    int32_t *preference,
+    threadcalc_error_t *error);
 
 /**
  * 1 if ISO 262 selects this diameter and pitch for screws, bolts and nuts; else 0.
@@ -2676,9 +2680,10 @@ threadcalc_status threadcalc_choice(const threadcalc_thread_t *thread,
  * Errors: as threadcalc_thread_write.
  * Source: ISO 262:1998.
  */
-threadcalc_status threadcalc_is_iso_262(const threadcalc_thread_t *thread,
-                                        int32_t *is_selected,
-                                        threadcalc_error_t *error);
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_is_iso_262(
+    const threadcalc_thread_t *thread,
+    int32_t *is_selected,
+    threadcalc_error_t *error);
 
 /**
  * The basic profile. profile_size is sizeof(threadcalc_profile_t).
