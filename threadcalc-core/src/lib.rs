@@ -17,6 +17,7 @@
 #[cfg(test)]
 extern crate std;
 
+mod callout;
 mod cursor;
 mod cycle;
 mod decimal;
@@ -29,11 +30,13 @@ mod feed;
 mod field;
 mod finding;
 mod form;
+mod hole_note;
 mod length;
 mod limits;
 mod named;
 mod number;
 mod pipe;
+mod plain;
 mod plan;
 mod profile;
 mod series;
@@ -53,6 +56,7 @@ pub use error::{Code, Error, Field};
 pub use feed::{ExactSpeeds, Feed, FeedMode, Unit, exact_speeds, feed, programmed_speed};
 pub use finding::{Finding, FindingId, Findings, NumberKey, Severity};
 pub use form::{Form, WrittenAs};
+pub use hole_note::{HoleNote, Plating, Sides, read_hole_note};
 pub use length::{Decimal, Length, Ratio, Rounding};
 pub use limits::{Confidence, Limits, Range};
 pub use number::read_number;
