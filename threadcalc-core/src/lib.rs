@@ -18,6 +18,7 @@
 extern crate std;
 
 mod callout;
+mod comment;
 mod cursor;
 mod cycle;
 mod decimal;
@@ -45,6 +46,7 @@ mod text;
 mod thread;
 mod tolerance_class;
 
+pub use comment::{Comment, FoundThread, read_comment};
 pub use cycle::{CodeText, Cycle, Dialect};
 pub use depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
 pub use designation::read_fit;
