@@ -312,8 +312,16 @@ impl Thread {
         self.written_as
     }
 
-    pub(crate) const fn with_written_as(self, written_as: WrittenAs) -> Self {
-        Self { written_as: Some(written_as), ..self }
+    /// The same thread, remembered as written under this older or open name.
+    ///
+    /// # Errors
+    /// [`Code::Contradiction`] if the name stands for another form.
+    pub fn with_written_as(self, written_as: WrittenAs) -> Result<Self, Error> {
+        if written_as.form() != self.form {
+            return Err(Error::new(Code::Contradiction, Field::WrittenAs)
+                .hint_text("the name is read as another form of thread than this one"));
+        }
+        Ok(Self { written_as: Some(written_as), ..self })
     }
 
     /// The text that names the size: `10`, `1/2`, `No. 10`, `1 1/4`, `0.300`, `14 O.D.`

@@ -131,13 +131,11 @@ pub(super) fn finish(
             .hint_text("this pipe thread has the threads per inch expected: is it another family?"));
     }
     let thread = Thread::of_pipe_size(form, found);
-    tail(
-        cursor,
-        match family {
-            Family::Named(_) => thread,
-            Family::Open(written_as) => thread.with_written_as(written_as),
-        },
-    )
+    let thread = match family {
+        Family::Named(_) => thread,
+        Family::Open(written_as) => thread.with_written_as(written_as)?,
+    };
+    tail(cursor, thread)
 }
 
 fn pipe_size(form: Form, size: Length) -> Option<PipeSize> {

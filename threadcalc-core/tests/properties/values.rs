@@ -74,6 +74,7 @@ fn class(form: Form) -> BoxedStrategy<String> {
         Form::Metric => prop_oneof![Just(String::new()), "[4-8][GH]", "[3-9][efgh]", "[3-9][g][468][g]"].boxed(),
         Form::Unified => prop_oneof![Just(String::new()), "[123][AB]"].boxed(),
         Form::G => prop_oneof![Just(String::new()), "[AB]"].boxed(),
+        Form::Npsm => prop_oneof![Just(String::new()), "2[AB]"].boxed(),
         Form::Nptf => prop_oneof![Just(String::new()), "[12]"].boxed(),
         _ => Just(String::new()).boxed(),
     }
