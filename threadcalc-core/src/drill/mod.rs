@@ -2,6 +2,7 @@
 
 mod choice;
 mod percent;
+mod search;
 mod sizes;
 mod taper;
 
@@ -117,8 +118,7 @@ impl Drill {
     /// The drill of exactly this diameter in the sets, else one that is named by its diameter.
     #[must_use]
     pub fn of_diameter(diameter_mm: Length) -> Self {
-        let listed = drills(DrillSets::ALL).find(|drill| drill.diameter == diameter_mm);
-        listed.unwrap_or(Self { set: None, place: 0, diameter: diameter_mm })
+        search::exactly(diameter_mm).unwrap_or(Self { set: None, place: 0, diameter: diameter_mm })
     }
 
     /// The drill of a set with this name.
