@@ -2,7 +2,7 @@
 
 use core::cmp::Reverse;
 
-use super::search::{around, next_larger, next_smaller};
+use super::search::{Mark, around, next_larger, next_smaller};
 use super::{Basis, Drill, DrillSet, DrillSets, Tap, drill_diameter, percent_thread};
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey};
@@ -125,7 +125,7 @@ pub fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill,
     let drill = match request.percent {
         Some(percent) => {
             let hole = drill_diameter(thread, percent, request.tap, basis)?;
-            let around = around(request.sets, |diameter| diameter.to_f64() < hole);
+            let around = around(request.sets, Mark::Derived(hole));
             nearest(around, |diameter| (diameter.to_f64() - hole).abs())
         }
         None => nearest_by_rule(thread, request, limits.as_ref())?,
@@ -236,9 +236,8 @@ fn nearest_by_rule(
     let hole = thread.major_mm().minus(depth)?;
     // Where the limits cut the nearest drill off, the one just inside them is next.
     let minor = limits.map_or((None, None), |limits| limits.minor_mm);
-    let candidates = around(request.sets, move |diameter| diameter < hole)
-        .chain(minor.0.into_iter().flat_map(move |low| around(request.sets, move |diameter| diameter < low)))
-        .chain(minor.1.into_iter().flat_map(move |high| around(request.sets, move |diameter| diameter <= high)));
+    let marks = [Some(hole), minor.0, minor.1];
+    let candidates = marks.into_iter().flatten().flat_map(|mark| around(request.sets, Mark::Exact(mark)));
     let usable = candidates.filter(|drill| limits.and_then(|l| l.minor_holds(drill.diameter_mm())).unwrap_or(true));
     Ok(nearest(usable, |diameter| diameter.minus(hole).map_or(Length::integer(i64::MAX), Length::magnitude)))
 }

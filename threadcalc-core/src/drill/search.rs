@@ -1,7 +1,30 @@
 //! Finding drills by diameter without looking at all of them.
 
-use super::{Drill, DrillSet, DrillSets, FRACTIONS, sizes};
+use core::cmp::Ordering;
+
+use super::{Drill, DrillSet, DrillSets, FRACTIONS, counted, sizes};
 use crate::length::Length;
+
+/// A diameter that drills are compared with.
+#[derive(Clone, Copy)]
+pub(super) enum Mark {
+    /// Exact, in mm.
+    Exact(Length),
+    /// Derived, in mm.
+    Derived(f64),
+}
+
+impl Mark {
+    /// How `count / parts` millimetres compare with the mark.
+    fn order(self, count: u32, parts: u32) -> Ordering {
+        match self {
+            Self::Exact(length) => length.order_of(count, parts),
+            Self::Derived(value) => {
+                (f64::from(count) / f64::from(parts)).partial_cmp(&value).unwrap_or(Ordering::Greater)
+            }
+        }
+    }
+}
 
 impl DrillSet {
     const fn count(self) -> u16 {
@@ -13,47 +36,60 @@ impl DrillSet {
         }
     }
 
-    /// The drill at a place counted from the smallest; number drills are named from the largest.
-    fn ascending(self, place: u16) -> Option<Drill> {
+    /// The place, by name, of the drill counted from the smallest; number drills are named from the largest.
+    const fn ascending(self, place: u16) -> u16 {
         match self {
-            Self::Number => Drill::at(self, self.count().checked_sub(1)?.checked_sub(place)?),
-            _ => Drill::at(self, place),
+            Self::Number => self.count().saturating_sub(1).saturating_sub(place),
+            _ => place,
         }
     }
 
-    /// The largest drill that `is_below` holds for and the smallest that it does not.
-    fn split(self, is_below: &impl Fn(Length) -> bool) -> [Option<Drill>; 2] {
+    /// How many drills are smaller than the mark, or not larger than it.
+    fn smaller(self, mark: Mark, or_equal: bool) -> u16 {
         let (mut low, mut high) = (0, self.count());
         while low < high {
             let middle = low.midpoint(high);
-            if self.ascending(middle).is_some_and(|drill| is_below(drill.diameter_mm())) {
+            let order = counted(self, self.ascending(middle)).map_or(Ordering::Greater, |(n, d)| mark.order(n, d));
+            if order == Ordering::Less || (or_equal && order == Ordering::Equal) {
                 low = middle.saturating_add(1);
             } else {
                 high = middle;
             }
         }
-        [low.checked_sub(1).and_then(|place| self.ascending(place)), self.ascending(low)]
+        low
+    }
+
+    fn counted_from_smallest(self, place: u16) -> Option<Drill> {
+        if place < self.count() { Drill::at(self, self.ascending(place)) } else { None }
     }
 }
 
-/// Of each set the largest drill that `is_below` holds for and the smallest that it does not.
-///
-/// `is_below` holds up to some diameter and for none beyond it.
-pub(super) fn around(sets: DrillSets, is_below: impl Fn(Length) -> bool) -> impl Iterator<Item = Drill> {
-    DrillSet::ALL.iter().filter(move |set| sets.holds(**set)).flat_map(move |set| set.split(&is_below)).flatten()
+fn of(sets: DrillSets) -> impl Iterator<Item = DrillSet> {
+    DrillSet::ALL.iter().copied().filter(move |set| sets.holds(*set))
+}
+
+/// Of each set the largest drill below the mark and the smallest that is not.
+pub(super) fn around(sets: DrillSets, mark: Mark) -> impl Iterator<Item = Drill> {
+    of(sets).flat_map(move |set| {
+        let smaller = set.smaller(mark, false);
+        let below = smaller.checked_sub(1).and_then(|place| set.counted_from_smallest(place));
+        [below, set.counted_from_smallest(smaller)].into_iter().flatten()
+    })
 }
 
 /// The largest drill below a diameter.
 pub(super) fn next_smaller(sets: DrillSets, than: Length) -> Option<Drill> {
-    around(sets, move |diameter| diameter < than).filter(|d| d.diameter_mm() < than).max_by_key(Drill::diameter_mm)
+    let below = |set: DrillSet| set.counted_from_smallest(set.smaller(Mark::Exact(than), false).checked_sub(1)?);
+    of(sets).filter_map(below).max_by_key(Drill::diameter_mm)
 }
 
 /// The smallest drill above a diameter.
 pub(super) fn next_larger(sets: DrillSets, than: Length) -> Option<Drill> {
-    around(sets, move |diameter| diameter <= than).filter(|d| d.diameter_mm() > than).min_by_key(Drill::diameter_mm)
+    let above = |set: DrillSet| set.counted_from_smallest(set.smaller(Mark::Exact(than), true));
+    of(sets).filter_map(above).min_by_key(Drill::diameter_mm)
 }
 
 /// The drill of exactly this diameter, of the first set that has it.
 pub(super) fn exactly(diameter_mm: Length) -> Option<Drill> {
-    around(DrillSets::ALL, move |diameter| diameter < diameter_mm).find(|drill| drill.diameter_mm() == diameter_mm)
+    around(DrillSets::ALL, Mark::Exact(diameter_mm)).find(|drill| drill.diameter_mm() == diameter_mm)
 }

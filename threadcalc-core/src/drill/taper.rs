@@ -1,7 +1,7 @@
 //! The drill for a taper pipe thread: there is no percent and no limit, only the cone.
 
 use super::choice::{beside, nearest};
-use super::search::around;
+use super::search::{Mark, around};
 use super::{Alternative, Drill, Tap, TapDrill, TapDrillRequest, WithinLimits};
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey};
@@ -22,7 +22,7 @@ pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<Ta
         return refused(Code::DoesNotApply, Field::Tap, "taper pipe threads are cut");
     }
     let hole = hole(thread, request.taper_reamer)?;
-    let usable = around(request.sets, |diameter| diameter < hole.diameter)
+    let usable = around(request.sets, Mark::Exact(hole.diameter))
         .filter(|drill| !hole.not_below || drill.diameter_mm() >= hole.diameter);
     let away = |diameter: Length| diameter.minus(hole.diameter).map_or(Length::integer(i64::MAX), Length::magnitude);
     let chosen = nearest(usable, away)
