@@ -335,14 +335,11 @@ impl<'a> Cursor<'a> {
         Ok(first)
     }
 
-    /// What may join whole inches and their fraction: a blank or a dash.
+    /// What may join whole inches and their fraction: blanks or a dash.
     fn take_joint(&mut self) -> bool {
-        match self.peek() {
-            Some(b' ' | b'-') => self.skip(1),
-            Some(0x80..) => return self.take_any(&BLANKS) || self.take_dash(),
-            _ => return false,
-        }
-        true
+        let start = self.place;
+        self.skip_blanks();
+        self.place > start || self.take_dash()
     }
 
     fn over_denominator(&mut self, top: Length) -> Result<Length, Error> {
