@@ -149,7 +149,7 @@ fn feed_word() -> bool {
 }
 
 /// A thread taken apart as the C structure holds it.
-fn members(thread: &Thread) -> ([i32; 6], [threadcalc_ratio_t; 3], [u8; 8]) {
+fn members(thread: &Thread) -> ([i32; 7], [threadcalc_ratio_t; 5], [u8; 8]) {
     let mut class = [0; 8];
     for (place, byte) in class.iter_mut().zip(thread.tolerance_class().map_or([0; 4], |class| class.text().padded())) {
         *place = byte;
@@ -161,8 +161,16 @@ fn members(thread: &Thread) -> ([i32; 6], [threadcalc_ratio_t; 3], [u8; 8]) {
         thread.hand().number(),
         thread.side().map_or(0, |side| side.number()),
         i32::from(thread.is_standard()),
+        thread.written_as().map_or(0, |written_as| written_as.number()),
     ];
-    (choices, [ratio(thread.nominal_mm()), ratio(thread.pitch_mm()), ratio(thread.lead_mm())], class)
+    let lengths = [
+        thread.nominal_mm().map_or(threadcalc_ratio_t::default(), ratio),
+        ratio(thread.major_mm()),
+        ratio(thread.pitch_mm()),
+        ratio(thread.lead_mm()),
+        ratio(thread.taper_on_diameter()),
+    ];
+    (choices, lengths, class)
 }
 
 /// threadcalc_thread_read of a text, with the room for the thread still to be named.
@@ -179,7 +187,8 @@ fn threads() -> bool {
     let c = thread_read(METRIC);
     let core = || Thread::read(black_box(METRIC)).map(|thread| members(&thread));
     let (thread, wanted) = (written(c), core().unwrap());
-    assert_eq!([thread.nominal_mm, thread.pitch_mm, thread.lead_mm], wanted.1);
+    let lengths = [thread.nominal_mm, thread.major_mm, thread.pitch_mm, thread.lead_mm, thread.taper_on_diameter];
+    assert_eq!(lengths, wanted.1);
     assert_eq!((thread.form, thread.tolerance_class.map(|byte| byte as u8)), (wanted.0[0], wanted.2));
     compare("thread_read, members never read", NO_LIMIT, into_room(c), || Thread::read(black_box(METRIC)));
     compare("thread_read", LIMIT, into_room(c), core)
