@@ -96,6 +96,7 @@ impl<'a> Cursor<'a> {
         self.text.get(start..).unwrap_or(&[])
     }
 
+    #[inline]
     pub(crate) fn peek(&self) -> Option<u8> {
         self.text.get(self.place).copied()
     }
@@ -104,22 +105,33 @@ impl<'a> Cursor<'a> {
         self.place >= self.text.len()
     }
 
+    #[inline]
     pub(crate) fn skip(&mut self, count: usize) {
         self.place = self.place.saturating_add(count).min(self.text.len());
     }
 
     /// Skips blanks, the no-break, thin and narrow ones of a word processor too.
+    #[inline]
     pub(crate) fn skip_blanks(&mut self) {
+        // Nearly always there is none: a letter, a digit or a sign.
+        if !matches!(self.peek(), None | Some(b'!'..=b'~')) {
+            self.skip_some_blanks();
+        }
+    }
+
+    #[cold]
+    fn skip_some_blanks(&mut self) {
         loop {
             match self.peek() {
                 Some(b' ' | b'\t') => self.skip(1),
-                Some(byte) if byte >= 0x80 && self.take_any(&BLANKS) => {}
+                Some(0x80..) if self.take_any(&BLANKS) => {}
                 _ => return,
             }
         }
     }
 
     /// Takes whichever of these byte sequences stands here.
+    #[cold]
     pub(crate) fn take_any(&mut self, sequences: &[&[u8]]) -> bool {
         let rest = self.rest();
         let found = sequences.iter().find(|sequence| rest.starts_with(sequence));
@@ -128,13 +140,9 @@ impl<'a> Cursor<'a> {
     }
 
     /// Takes a dash: the hyphen, a typographic dash or the minus sign.
+    #[inline]
     pub(crate) fn take_dash(&mut self) -> bool {
-        match self.peek() {
-            Some(b'-') => self.skip(1),
-            Some(byte) if byte >= 0x80 => return self.take_any(&DASHES),
-            _ => return false,
-        }
-        true
+        self.take(b'-') || (matches!(self.peek(), Some(0x80..)) && self.take_any(&DASHES))
     }
 
     /// Takes a times sign: `x`, `X`, `*`, `×` in UTF-8 or as the lone byte 0xD7.
@@ -173,18 +181,17 @@ impl<'a> Cursor<'a> {
         found
     }
 
-    pub(crate) fn is_at_slash(&self) -> bool {
-        let rest = self.rest();
-        rest.first() == Some(&b'/') || SLASHES.iter().any(|slash| rest.starts_with(slash))
-    }
-
     fn take_slash(&mut self) -> bool {
         self.take(b'/') || (matches!(self.peek(), Some(0x80..)) && self.take_any(&SLASHES))
     }
 
     /// A fraction that is one character, `½`, in UTF-8 or as the lone Latin-1 byte.
     fn vulgar_fraction(&mut self) -> Option<Length> {
-        self.peek().filter(|byte| *byte >= 0x80)?;
+        if matches!(self.peek(), Some(0x80..)) { self.take_vulgar_fraction() } else { None }
+    }
+
+    #[cold]
+    fn take_vulgar_fraction(&mut self) -> Option<Length> {
         let rest = self.rest();
         let (sequence, top, bottom) = VULGAR_FRACTIONS.iter().find(|(bytes, _, _)| rest.starts_with(bytes))?;
         self.skip(sequence.len());

@@ -62,6 +62,12 @@ named! {
         PipeFamily = 20 "pipe-family",
         /// Without a taper reamer a straight hole gives full threads only near the face.
         TaperHole = 21 "taper-hole",
+        /// Words of a note that were not understood, by byte and length.
+        NotRead = 30 "not-read",
+        /// Lengths without a mark were read in the system of the thread.
+        UnitAssumed = 31 "unit-assumed",
+        /// A number behind a times sign was read as the depth of the thread.
+        DepthRead = 32 "depth-read",
     }
 }
 
@@ -77,6 +83,7 @@ impl FindingId {
             | Self::DeepThread
             | Self::MultiStart
             | Self::FamilyAssumed
+            | Self::NotRead
             | Self::MoreFindings => Severity::Warning,
             _ => Severity::Info,
         }
@@ -107,6 +114,9 @@ impl FindingId {
             Self::FamilyAssumed => "the name leaves the pipe thread open",
             Self::PipeFamily => "easily taken for another pipe thread",
             Self::TaperHole => "a straight hole for a taper thread",
+            Self::NotRead => "part of the note was not understood",
+            Self::UnitAssumed => "lengths without a unit are read in the system of the thread",
+            Self::DepthRead => "the number behind the times sign is read as the thread's depth",
         }
     }
 }
@@ -150,6 +160,12 @@ named! {
         FullThreadMm = 17 "full_thread_mm",
         /// Turns of the thread.
         Turns = 18 "turns",
+        /// Byte offset in a text.
+        Byte = 30 "byte",
+        /// Length in a text, in bytes.
+        Length = 31 "length",
+        /// A depth in mm.
+        DepthMm = 32 "depth_mm",
     }
 }
 

@@ -17,6 +17,8 @@
 #[cfg(test)]
 extern crate std;
 
+mod callout;
+mod comment;
 mod cursor;
 mod cycle;
 mod decimal;
@@ -29,11 +31,13 @@ mod feed;
 mod field;
 mod finding;
 mod form;
+mod hole_note;
 mod length;
 mod limits;
 mod named;
 mod number;
 mod pipe;
+mod plain;
 mod plan;
 mod profile;
 mod series;
@@ -42,6 +46,7 @@ mod text;
 mod thread;
 mod tolerance_class;
 
+pub use comment::{Comment, FoundThread, read_comment};
 pub use cycle::{CodeText, Cycle, Dialect};
 pub use depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
 pub use designation::read_fit;
@@ -53,6 +58,7 @@ pub use error::{Code, Error, Field};
 pub use feed::{ExactSpeeds, Feed, FeedMode, Unit, exact_speeds, feed, programmed_speed};
 pub use finding::{Finding, FindingId, Findings, NumberKey, Severity};
 pub use form::{Form, WrittenAs};
+pub use hole_note::{HoleNote, Plating, Sides, read_hole_note};
 pub use length::{Decimal, Length, Ratio, Rounding};
 pub use limits::{Confidence, Limits, Range};
 pub use number::read_number;

@@ -22,6 +22,12 @@ impl<const N: usize> Text<N> {
         self.bytes.get(..usize::from(self.length)).and_then(|bytes| core::str::from_utf8(bytes).ok()).unwrap_or("")
     }
 
+    /// The bytes of the text with zeros behind them: a copy of fixed size.
+    #[must_use]
+    pub const fn padded(&self) -> [u8; N] {
+        self.bytes
+    }
+
     /// True if there is no text.
     #[must_use]
     pub const fn is_empty(&self) -> bool {
@@ -48,6 +54,18 @@ impl<const N: usize> Text<N> {
             length = length.saturating_add(1);
         }
         Self { bytes, length }
+    }
+
+    /// A text of ASCII bytes, in upper case if asked, if they are and fit.
+    pub(crate) fn ascii(text: &[u8], upper: bool) -> Option<Self> {
+        let mut bytes = [0; N];
+        if text.len() > N || !text.is_ascii() {
+            return None;
+        }
+        for (place, byte) in bytes.iter_mut().zip(text) {
+            *place = if upper { byte.to_ascii_uppercase() } else { *byte };
+        }
+        u8::try_from(text.len()).ok().map(|length| Self { bytes, length })
     }
 
     /// A text that holds `text`, if it fits.
@@ -78,9 +96,10 @@ impl<const N: usize> core::hash::Hash for Text<N> {
     }
 }
 
+/// In quotes. Not by way of `str`, whose escapes link a panic.
 impl<const N: usize> fmt::Debug for Text<N> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        fmt::Debug::fmt(self.as_str(), f)
+        ["\"", self.as_str(), "\""].into_iter().try_for_each(|part| f.write_str(part))
     }
 }
 

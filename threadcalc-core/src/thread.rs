@@ -109,6 +109,9 @@ pub(crate) const MOST_STARTS: i64 = 12;
 /// The largest nominal diameter, in millimetres: beyond any standard of screw threads.
 pub(crate) const LARGEST_DIAMETER_MM: i64 = 2000;
 
+/// The coarsest pitch, in diameters.
+const COARSEST: (i32, i32) = (5, 8);
+
 impl Thread {
     /// Reads one designation; see `designation` for the forms. Offsets in errors are bytes.
     ///
@@ -159,17 +162,16 @@ impl Thread {
                 .hint_text("the diameter in mm, above 0"));
         }
         // Beyond 5/8 of the diameter the basic profile has hardly a core left to call a thread.
-        let coarsest = major.times(Length::parts(5, 8))?;
-        if !pitch.is_positive() || pitch > coarsest {
+        if !pitch.is_positive() || pitch.is_more_than(COARSEST, major) {
             return Err(Error::new(Code::OutOfRange, Field::Pitch)
                 .got(pitch.to_f64())
-                .within(0.0, coarsest.to_f64())
+                .within(0.0, major.times(Length::parts(5, 8))?.to_f64())
                 .hint_text("the pitch in mm, above 0 and at most 5/8 of the diameter"));
         }
         for (value, field) in [(major, Field::Diameter), (pitch, Field::Pitch)] {
             check_digits(value, field)?;
         }
-        let lead = pitch.times(Length::integer(i64::from(starts)))?;
+        let lead = if starts == 1 { pitch } else { pitch.times(Length::integer(i64::from(starts)))? };
         let series = series::of(form, major, pitch);
         Ok(Self { series, starts, lead, ..Self::plain(form, major, pitch) })
     }
@@ -310,8 +312,16 @@ impl Thread {
         self.written_as
     }
 
-    pub(crate) const fn with_written_as(self, written_as: WrittenAs) -> Self {
-        Self { written_as: Some(written_as), ..self }
+    /// The same thread, remembered as written under this older or open name.
+    ///
+    /// # Errors
+    /// [`Code::Contradiction`] if the name stands for another form.
+    pub fn with_written_as(self, written_as: WrittenAs) -> Result<Self, Error> {
+        if written_as.form() != self.form {
+            return Err(Error::new(Code::Contradiction, Field::WrittenAs)
+                .hint_text("the name is read as another form of thread than this one"));
+        }
+        Ok(Self { written_as: Some(written_as), ..self })
     }
 
     /// The text that names the size: `10`, `1/2`, `No. 10`, `1 1/4`, `0.300`, `14 O.D.`

@@ -30,17 +30,7 @@ impl ToleranceClass {
             Form::Nptf => (matches!(text, b"1" | b"2").then_some(None), NPTF_CLASSES),
             _ => (None, "none: this pipe thread has no tolerance classes"),
         };
-        let written = core::str::from_utf8(text).ok().and_then(|text| {
-            let mut held = Text::<4>::new();
-            for character in text.chars() {
-                let upper = if form == Form::Metric { character } else { character.to_ascii_uppercase() };
-                let mut utf8 = [0; 4];
-                if !held.push(upper.encode_utf8(&mut utf8)) {
-                    return None;
-                }
-            }
-            Some(held)
-        });
+        let written = Text::ascii(text, form != Form::Metric);
         match (side, written) {
             (Some(side), Some(text)) => Ok(Self { text, side }),
             _ => Err(Error::new(Code::UnknownClass, Field::ToleranceClass).hint_text(hint)),
@@ -51,6 +41,12 @@ impl ToleranceClass {
     #[must_use]
     pub fn as_str(&self) -> &str {
         self.text.as_str()
+    }
+
+    /// The class as a text held inline.
+    #[must_use]
+    pub const fn text(&self) -> Text<4> {
+        self.text
     }
 
     /// The side that the class belongs to; `None` for the classes of NPTF, which are for both.

@@ -1,4 +1,5 @@
-//! The committed header against the source it is made from, and its numbers against the core's.
+//! The committed header and export list against the source they are made from, and the header's numbers
+//! against the core's.
 
 use std::path::{Path, PathBuf};
 
@@ -12,21 +13,100 @@ fn generated() -> String {
         cbindgen::Builder::new().with_crate(root).with_config(config).generate().expect("a header can be made");
     let mut text = Vec::new();
     bindings.write(&mut text);
-    String::from_utf8(text).expect("a header is text")
+    with_macros(&String::from_utf8(text).expect("a header is text"))
+}
+
+/// The longest line of the header, as in `cbindgen.toml`.
+const LINE_LENGTH: usize = 100;
+
+/// Windows wants a word before the type of the result and one before the name. cbindgen has a place for
+/// the first only, so every declaration is written anew.
+fn with_macros(header: &str) -> String {
+    let mut text = String::new();
+    let mut lines = header.lines();
+    while let Some(line) = lines.next() {
+        // Declarations stand at the left margin; comments, macros and members do not begin with a letter.
+        if !line.starts_with(|first: char| first.is_ascii_alphabetic()) || !line.contains('(') {
+            text += &format!("{line}\n");
+            continue;
+        }
+        let mut declaration = String::from(line);
+        while !declaration.ends_with(';') {
+            declaration += lines.next().expect("a declaration ends with a semicolon").trim_start();
+        }
+        text += &with_macros_in(&declaration);
+    }
+    text
+}
+
+/// One declaration, on one line if it fits, else with one argument a line.
+fn with_macros_in(declaration: &str) -> String {
+    let (head, arguments) = declaration.split_once('(').expect("a declaration has arguments");
+    let arguments = arguments.strip_suffix(");").unwrap_or_else(|| panic!("no declaration: {declaration}"));
+    assert!(!arguments.contains('('), "a function among the arguments is not understood: {declaration}");
+    let name = head.rfind([' ', '*']).map(|last| last + 1).expect("a declaration has a type and a name");
+    let (result, name) = head.split_at(name);
+    let head = format!("THREADCALC_API {result}THREADCALC_CALL {name}(");
+    let arguments: Vec<&str> = arguments.split(',').map(str::trim).collect();
+    let line = format!("{head}{});\n", arguments.join(", "));
+    if line.len() <= LINE_LENGTH { line } else { format!("{head}\n    {});\n", arguments.join(",\n    ")) }
+}
+
+/// The names of the functions that a header declares with both macros.
+fn functions(header: &str) -> Vec<&str> {
+    header
+        .lines()
+        .filter_map(|line| line.strip_prefix("THREADCALC_API ")?.split_once("THREADCALC_CALL ")?.1.split_once('('))
+        .map(|(name, _)| name)
+        .collect()
+}
+
+/// The export list for makers of a Windows library: the names, sorted.
+fn export_list(header: &str) -> String {
+    let mut names = functions(header);
+    names.sort_unstable();
+    format!(
+        "; Made with threadcalc.h, and checked as it is.\nLIBRARY threadcalc\nEXPORTS\n    {}\n",
+        names.join("\n    ")
+    )
+}
+
+fn include(name: &str) -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../include").join(name)
 }
 
 fn committed() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("../include/threadcalc.h")
+    include("threadcalc.h")
+}
+
+/// Compares a committed file with what it has to be, or writes it on request.
+fn assert_committed(name: &str, generated: &str) {
+    if std::env::var_os("THREADCALC_WRITE_HEADER").is_some() {
+        std::fs::write(include(name), generated).expect("the file can be written");
+    }
+    let committed = std::fs::read_to_string(include(name)).expect("the file can be read");
+    assert!(committed == generated, "include/{name} has drifted: run with THREADCALC_WRITE_HEADER=1");
 }
 
 #[test]
 fn the_committed_header_is_the_generated_one() {
-    let generated = generated();
-    if std::env::var_os("THREADCALC_WRITE_HEADER").is_some() {
-        std::fs::write(committed(), &generated).expect("the header can be written");
-    }
-    let committed = std::fs::read_to_string(committed()).expect("include/threadcalc.h can be read");
-    assert!(committed == generated, "include/threadcalc.h has drifted: run with THREADCALC_WRITE_HEADER=1");
+    assert_committed("threadcalc.h", &generated());
+}
+
+#[test]
+fn the_committed_export_list_is_that_of_the_header() {
+    assert_committed("threadcalc.def", &export_list(&generated()));
+}
+
+/// A declaration without the macros would still compile here and fail on Windows only.
+#[test]
+fn every_exported_function_is_declared_with_the_macros() {
+    let sources = std::fs::read_dir(Path::new(env!("CARGO_MANIFEST_DIR")).join("src")).expect("src can be read");
+    let text = |path: PathBuf| std::fs::read_to_string(path).expect("a source can be read");
+    let files = sources.map(|entry| entry.expect("src can be read").path()).filter(|path| path.is_file());
+    let exported: usize = files.map(|path| text(path).matches("#[unsafe(no_mangle)]").count()).sum();
+    assert!(exported > 40, "the exported functions are found in src");
+    assert_eq!(functions(&generated()).len(), exported, "functions with THREADCALC_API and THREADCALC_CALL");
 }
 
 /// Every `pub const THREADCALC_GROUP_NAME: i32 = N` of a group, as name and number.
@@ -69,6 +149,22 @@ same_numbers! {
     bases_have_the_numbers_of_the_core: "BASIS" threadcalc_core::Basis,
     severities_have_the_numbers_of_the_core: "SEVERITY" threadcalc_core::Severity,
     findings_have_the_numbers_of_the_core: "FINDING" threadcalc_core::FindingId,
+    written_names_have_the_numbers_of_the_core: "WRITTEN_AS" threadcalc_core::WrittenAs,
+    numbers_have_the_numbers_of_the_core: "NUMBER" threadcalc_core::NumberKey,
+    fields_have_the_numbers_of_the_core: "FIELD" threadcalc_core::Field,
+    confidences_have_the_numbers_of_the_core: "CONFIDENCE" threadcalc_core::Confidence,
+    drill_sets_have_the_numbers_of_the_core: "DRILL_SET" threadcalc_core::DrillSet,
+    answers_about_limits_have_the_numbers_of_the_core: "WITHIN_LIMITS" threadcalc_core::WithinLimits,
+    places_on_the_tap_have_the_numbers_of_the_core: "TAP_SET_ON" threadcalc_core::TapSetOn,
+}
+
+/// The library's own fault has no code in the core, which cannot panic.
+#[test]
+fn statuses_have_the_numbers_of_the_core() {
+    let mut core: Vec<i32> = threadcalc_core::Code::ALL.iter().map(|code| code.number()).collect();
+    core.push(threadcalc::THREADCALC_STATUS_INTERNAL_FAULT);
+    let header: Vec<i32> = constants("STATUS").iter().map(|(_, number)| *number).collect();
+    assert_eq!(header, core, "numbers of THREADCALC_STATUS_*");
 }
 
 #[test]

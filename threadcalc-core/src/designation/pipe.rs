@@ -112,15 +112,28 @@ fn threads_per_inch(cursor: &mut Cursor<'_>) -> Result<Length, Error> {
     pitch_of(threads).map_err(|error| error.about(Field::Designation).at_byte(place))
 }
 
-/// `14`, `4.5`, `11 1/2`. Finer pitches have no halves: in `1/4-20 1/2` the fraction is another thing.
+/// `14`, `4.5`, `11 1/2`. Of finer pitches only a named series has parts, `20 1/3 UNS`: in `1/4-20 1/2` the
+/// fraction is another thing.
 pub(super) fn threads_number(cursor: &mut Cursor<'_>) -> Result<Length, Error> {
     let start = cursor.place();
-    match cursor.decimal() {
-        Ok(threads) if threads > Length::integer(11) && !cursor.is_at_slash() => Ok(threads),
-        _ => {
-            cursor.go_back_to(start);
-            cursor.mixed_number()
+    let whole = cursor.decimal();
+    let after = cursor.place();
+    // Only a blank, a dash or a one-character fraction can lead to more of the number.
+    if whole.is_ok() && !matches!(cursor.peek(), Some(b' ' | b'-' | b'/' | 0x80..)) {
+        return whole;
+    }
+    cursor.go_back_to(start);
+    let mixed = cursor.mixed_number();
+    let end = cursor.place();
+    cursor.skip_blanks();
+    let named = matches!(cursor.peek(), Some(b'U' | b'u'));
+    cursor.go_back_to(end);
+    match whole {
+        Ok(threads) if threads > Length::integer(11) && !named => {
+            cursor.go_back_to(after);
+            whole
         }
+        _ => mixed,
     }
 }
 
@@ -138,6 +151,10 @@ fn is_class_and_size(text: &[u8]) -> bool {
 pub(super) fn take_outside_diameter(cursor: &mut Cursor<'_>) -> Option<usize> {
     let after = cursor.place();
     cursor.skip_blanks();
+    if !matches!(cursor.peek(), Some(b'O' | b'o')) {
+        cursor.go_back_to(after);
+        return None;
+    }
     let place = cursor.place();
     if cursor.take_name(b"OD") {
         return Some(place);
@@ -166,13 +183,11 @@ pub(super) fn finish(
             .hint_text("this pipe thread has the threads per inch expected: is it another family?"));
     }
     let thread = Thread::of_pipe_size(form, found);
-    tail(
-        cursor,
-        match family {
-            Family::Named(_) => thread,
-            Family::Open(written_as) => thread.with_written_as(written_as),
-        },
-    )
+    let thread = match family {
+        Family::Named(_) => thread,
+        Family::Open(written_as) => thread.with_written_as(written_as)?,
+    };
+    tail(cursor, thread)
 }
 
 fn pipe_size(form: Form, size: Length) -> Option<PipeSize> {

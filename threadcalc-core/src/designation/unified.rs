@@ -219,6 +219,9 @@ enum NamedSeries {
 }
 
 fn series_token(cursor: &mut Cursor<'_>) -> Option<NamedSeries> {
+    if !matches!(cursor.peek(), Some(b'U' | b'u')) {
+        return None;
+    }
     let graded = [Series::Unc, Series::Unf, Series::Unef, Series::Uns];
     if let Some(series) = graded.into_iter().find(|series| cursor.take_name(series.token().as_bytes())) {
         return Some(NamedSeries::Graded(series));
