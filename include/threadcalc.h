@@ -54,6 +54,91 @@
 #define THREADCALC_FORM_UNIFIED 2
 
 /**
+ * ASME B1.20.1 taper pipe thread, general use.
+ */
+#define THREADCALC_FORM_NPT 3
+
+/**
+ * ASME B1.20.3 taper pipe thread, dryseal.
+ */
+#define THREADCALC_FORM_NPTF 4
+
+/**
+ * ASME B1.20.1 straight pipe thread in couplings.
+ */
+#define THREADCALC_FORM_NPSC 5
+
+/**
+ * ASME B1.20.1 straight pipe thread for free-fitting mechanical joints.
+ */
+#define THREADCALC_FORM_NPSM 6
+
+/**
+ * ASME B1.20.3 straight internal pipe thread, dryseal.
+ */
+#define THREADCALC_FORM_NPSF 7
+
+/**
+ * ISO 228-1 parallel pipe thread; the joint does not seal on the thread.
+ */
+#define THREADCALC_FORM_G 8
+
+/**
+ * ISO 7-1 taper external pipe thread.
+ */
+#define THREADCALC_FORM_R 9
+
+/**
+ * ISO 7-1 parallel internal pipe thread.
+ */
+#define THREADCALC_FORM_RP 10
+
+/**
+ * ISO 7-1 taper internal pipe thread.
+ */
+#define THREADCALC_FORM_RC 11
+
+/**
+ * None: the thread was written by the name of its standard.
+ */
+#define THREADCALC_WRITTEN_AS_UNSET 0
+
+/**
+ * BSP: British Standard Pipe, neither parallel nor taper said. Read as G.
+ */
+#define THREADCALC_WRITTEN_AS_BSP 1
+
+/**
+ * BSPP: British Standard Pipe, parallel: G or Rp. Read as G.
+ */
+#define THREADCALC_WRITTEN_AS_BSPP 2
+
+/**
+ * BSPT: British Standard Pipe, taper: R or Rc. Read as Rc.
+ */
+#define THREADCALC_WRITTEN_AS_BSPT 3
+
+/**
+ * PF: older mark of the parallel thread, G.
+ */
+#define THREADCALC_WRITTEN_AS_PF 4
+
+/**
+ * PT: older mark of the taper thread, R or Rc. Read as Rc.
+ */
+#define THREADCALC_WRITTEN_AS_PT 5
+
+/**
+ * PS: older mark of the parallel internal jointing thread, Rp.
+ */
+#define THREADCALC_WRITTEN_AS_PS 6
+
+/**
+ * NPT(F): NPT or NPTF, not said which. Read as NPT.
+ */
+#define THREADCALC_WRITTEN_AS_NPT_OR_NPTF 7
+
+/**
  * Not given.
  */
 #define THREADCALC_SERIES_UNSET 0
@@ -429,6 +514,21 @@
 #define THREADCALC_FINDING_MORE_FINDINGS 18
 
 /**
+ * The pipe thread was written in an older or open way; which family is assumed.
+ */
+#define THREADCALC_FINDING_FAMILY_ASSUMED 19
+
+/**
+ * Which pipe threads this one is easily taken for.
+ */
+#define THREADCALC_FINDING_PIPE_FAMILY 20
+
+/**
+ * Without a taper reamer a straight hole gives full threads only near the face.
+ */
+#define THREADCALC_FINDING_TAPER_HOLE 21
+
+/**
  * Not given.
  */
 #define THREADCALC_NUMBER_UNSET 0
@@ -512,6 +612,16 @@
  * A count.
  */
 #define THREADCALC_NUMBER_COUNT 16
+
+/**
+ * Length of full thread in mm.
+ */
+#define THREADCALC_NUMBER_FULL_THREAD_MM 17
+
+/**
+ * Turns of the thread.
+ */
+#define THREADCALC_NUMBER_TURNS 18
 
 /**
  * Metric sizes.
@@ -657,6 +767,11 @@
  * The thread form is known but not supported by this version.
  */
 #define THREADCALC_STATUS_UNSUPPORTED_FORM 18
+
+/**
+ * The question has no meaning for this thread.
+ */
+#define THREADCALC_STATUS_DOES_NOT_APPLY 19
 
 /**
  * A pointer that must point somewhere is null (C).
@@ -959,6 +1074,21 @@
 #define THREADCALC_FIELD_THROUGH 53
 
 /**
+ * Whether the hole is reamed to the taper.
+ */
+#define THREADCALC_FIELD_TAPER_REAMER 54
+
+/**
+ * How far a tap projects through its ring gauge.
+ */
+#define THREADCALC_FIELD_PROJECTION_MM 55
+
+/**
+ * An older or open name of a pipe thread.
+ */
+#define THREADCALC_FIELD_WRITTEN_AS 56
+
+/**
  * Version of the binary interface: raised on any break.
  */
 #define THREADCALC_ABI_VERSION 1
@@ -989,6 +1119,11 @@ typedef int32_t threadcalc_hand;
 typedef int32_t threadcalc_side;
 
 /**
+ * An older or open name of a pipe thread, which leaves something to assume.
+ */
+typedef int32_t threadcalc_written_as;
+
+/**
  * An exact number: a length in mm, a speed in turns per minute, a percent, or a plain number.
  *
  * Results are in lowest terms with a positive denominator. 0/0 is "not given". Frozen.
@@ -1007,9 +1142,9 @@ typedef struct {
 /**
  * A screw thread. Frozen.
  *
- * A thread given to a call is built again from form, starts, hand, side, nominal diameter, pitch and
- * class; series and lead may be left at 0, and otherwise have to agree; is_standard is not read.
- * All zeros are "not given".
+ * A thread given to a call is built again from form, major diameter (or, where that is 0/0, the nominal
+ * one), pitch, starts, hand, side, class and written_as. Series, lead, taper and the other diameter may
+ * be left at 0, and otherwise have to agree; is_standard is not read. All zeros are "not given".
  */
 typedef struct {
     /**
@@ -1037,9 +1172,22 @@ typedef struct {
      */
     int32_t is_standard;
     /**
-     * Basic major diameter in mm.
+     * 1 for the hole of a wire insert. This version reads none: always 0, anything else is refused.
+     */
+    int32_t wire_insert;
+    /**
+     * The older or open name that a pipe thread was read from; 0 if none. No part of the thread's value.
+     */
+    threadcalc_written_as written_as;
+    /**
+     * The diameter that names the thread in mm; 0/0 for a pipe thread, whose size is a name.
      */
     threadcalc_ratio_t nominal_mm;
+    /**
+     * Basic major diameter in mm. NPT and its kin: the outside diameter of the pipe; R and Rc: at the
+     * gauge plane.
+     */
+    threadcalc_ratio_t major_mm;
     /**
      * Distance between neighbouring threads in mm.
      */
@@ -1048,6 +1196,10 @@ typedef struct {
      * Advance in one turn in mm.
      */
     threadcalc_ratio_t lead_mm;
+    /**
+     * Taper on the diameter: 1/16 for NPT, NPTF, R and Rc, 0/1 for straight threads.
+     */
+    threadcalc_ratio_t taper_on_diameter;
     /**
      * Tolerance class as written, NUL-terminated; empty if there is none.
      */
@@ -1222,7 +1374,8 @@ typedef struct {
      */
     threadcalc_tap tap;
     /**
-     * Basis of the percent; required with a percent for a cut tap, an error for a form tap.
+     * Basis of the percent; required with a percent for a cut tap, an error for a form tap and for pipe
+     * threads.
      */
     threadcalc_basis basis;
     /**
@@ -1230,7 +1383,16 @@ typedef struct {
      */
     threadcalc_drill_sets sets;
     /**
-     * Percent of thread; without it the drill nearest to D - P (cut) or D - P/2 (form).
+     * For a taper thread: 1 if the hole is reamed to the taper before it is tapped, else 0.
+     */
+    int32_t taper_reamer;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * Percent of thread; without it the drill nearest to D - P (cut) or D - P/2 (form). None for a taper
+     * thread, whose drill has its own rule.
      */
     threadcalc_ratio_t percent;
 } threadcalc_tap_drill_request_t;
@@ -1249,7 +1411,7 @@ typedef struct {
      */
     threadcalc_drill_t drill;
     /**
-     * Percent of thread on the basis of the answer.
+     * Percent of thread on the basis of the answer; NaN for a taper thread, where it has no meaning.
      */
     double percent;
     /**
@@ -1387,7 +1549,8 @@ typedef struct {
      */
     threadcalc_judged_drill_t chosen;
     /**
-     * The basis of every percent here; 0 for a form tap, whose 100 % is 0.68 P.
+     * The basis of every percent here; 0 for a form tap, whose 100 % is 0.68 P, and for pipe threads,
+     * whose 100 % is their own height.
      */
     threadcalc_basis basis;
     /**
@@ -1480,6 +1643,68 @@ typedef struct {
      */
     threadcalc_ratio_t lead_cut_mm;
 } threadcalc_feed_t;
+
+/**
+ * Basic dimensions of a pipe thread in mm, exact; 0/0 where its standard has none. Frozen.
+ */
+typedef struct {
+    /**
+     * Outside diameter of the pipe, D.
+     */
+    threadcalc_ratio_t pipe_diameter_mm;
+    /**
+     * Pitch diameter at the small end, E0; at the end of the pipe, deepest in the hole.
+     */
+    threadcalc_ratio_t pitch_diameter_small_end_mm;
+    /**
+     * Pitch diameter at the gauge plane, E1, D2 or d2: at the face of a tapped hole.
+     */
+    threadcalc_ratio_t pitch_diameter_gauge_plane_mm;
+    /**
+     * Length of hand-tight engagement, L1.
+     */
+    threadcalc_ratio_t hand_tight_length_mm;
+    /**
+     * Length of effective thread, L2.
+     */
+    threadcalc_ratio_t effective_length_mm;
+    /**
+     * Pitch diameter at the end of the effective thread, E2.
+     */
+    threadcalc_ratio_t pitch_diameter_effective_mm;
+    /**
+     * Minor diameter at the small end, K0.
+     */
+    threadcalc_ratio_t minor_diameter_small_end_mm;
+    /**
+     * Height of the thread, h.
+     */
+    threadcalc_ratio_t thread_height_mm;
+    /**
+     * Gauge length of ISO 7-1.
+     */
+    threadcalc_ratio_t gauge_length_mm;
+    /**
+     * Useful thread of ISO 7-1 at the basic gauge length.
+     */
+    threadcalc_ratio_t useful_length_mm;
+    /**
+     * Turns that the gauge may stand off, either way.
+     */
+    threadcalc_ratio_t gauge_tolerance_turns;
+    /**
+     * How sure the table's values are.
+     */
+    threadcalc_confidence confidence;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+    /**
+     * Standard, edition and table or rule.
+     */
+    char source[96];
+} threadcalc_pipe_t;
 
 /**
  * The control's dialect.
@@ -1625,7 +1850,8 @@ typedef struct {
 } threadcalc_job_t;
 
 /**
- * Basic profile of a 60 degree thread: unrounded formulas, doubles. Frozen.
+ * Basic profile: unrounded formulas, doubles; NaN where the standard has none. A pipe thread's is that
+ * at the gauge plane. Frozen.
  */
 typedef struct {
     /**
@@ -1797,6 +2023,88 @@ typedef struct {
     threadcalc_finding_t findings[16];
 } threadcalc_plan_t;
 
+/**
+ * What the depths of a taper pipe hole are made of: mm, exact. Begin with
+ * THREADCALC_TAPER_DEPTH_REQUEST_INIT.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_taper_depth_request_t).
+     */
+    uint32_t size;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * How far the small end of this tap projects through its ring gauge: measure yours. Left out: the
+     * projection of ASME B94.9 for NPT and NPTF; required for Rc, which has none.
+     */
+    threadcalc_ratio_t projection_mm;
+    /**
+     * The drilled hole's diameter. Required.
+     */
+    threadcalc_ratio_t drill_mm;
+    /**
+     * Point angle of the drill in degrees, above 60 and up to 180. Required.
+     */
+    threadcalc_ratio_t point_angle_deg;
+    /**
+     * Room below the tap for chips; one turn more is kept for trimming the depth. Required.
+     */
+    threadcalc_ratio_t bottom_clearance_mm;
+} threadcalc_taper_depth_request_t;
+
+/**
+ * Depths of a taper pipe hole from the face, in mm; turns from the face. Frozen.
+ */
+typedef struct {
+    /**
+     * From the face to the plane that the tap's ring stands at: L1 (NPT, NPTF), the gauge length (Rc).
+     */
+    threadcalc_ratio_t hand_tight_mm;
+    /**
+     * How far the tap projects through the ring.
+     */
+    threadcalc_ratio_t projection_mm;
+    /**
+     * How much the table's projection may be off, either way; 0/0 for a measured tap.
+     */
+    threadcalc_ratio_t projection_tolerance_mm;
+    /**
+     * To the end of the tap for a thread of basic size.
+     */
+    threadcalc_ratio_t tap_mm;
+    /**
+     * The same for the first hole: one turn shallow, then gauge.
+     */
+    threadcalc_ratio_t first_hole_mm;
+    /**
+     * To the end of the drill's full diameter: one turn for trimming and the clearance below the tap.
+     */
+    threadcalc_ratio_t full_diameter_mm;
+    /**
+     * To the drill's point; derived.
+     */
+    double drill_point_mm;
+    /**
+     * Turns of the tap in the hole for basic size.
+     */
+    threadcalc_ratio_t tap_turns;
+    /**
+     * Turns of hand-tight engagement.
+     */
+    threadcalc_ratio_t hand_tight_turns;
+    /**
+     * Change of diameter for one turn deeper: P/16.
+     */
+    threadcalc_ratio_t diameter_per_turn_mm;
+    /**
+     * Turns that the gauge may stand off, either way.
+     */
+    threadcalc_ratio_t gauge_tolerance_turns;
+} threadcalc_taper_depths_t;
+
 #ifdef __cplusplus
 extern "C" {
 #endif // __cplusplus
@@ -1806,8 +2114,8 @@ extern "C" {
  *
  * tap = full thread + chamfer threads x P + tap centre; full diameter = tap + bottom clearance (through:
  * full thread + bottom clearance); drill point = full diameter + d/2 / tan(point angle / 2).
- * Errors: missing, unknown-value, out-of-range, overflow, those of threadcalc_thread_write,
- * structure-size, unsupported-field.
+ * Errors: missing, unknown-value, out-of-range, overflow, does-not-apply (a taper thread: see
+ * threadcalc_taper_depths), those of threadcalc_thread_write, structure-size, unsupported-field.
  * Source: common practice; chamfer lengths by form: DIN 2197.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_depths(
@@ -1856,12 +2164,16 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_drill_of_diameter(
 
 /**
  * The hole for a percent of thread, in mm: D - 1.299038 P x percent/100 on the basis 3H/4,
- * D - 1.082532 P x percent/100 on 5H/8, D - 0.68 P x percent/100 for a form tap.
+ * D - 1.082532 P x percent/100 on 5H/8, D - 0.68 P x percent/100 for a form tap. G and Rp:
+ * D - 1.280655 P x percent/100; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100.
  *
- * percent is above 0 and up to 100. basis is required for a cut tap and an error for a form tap.
- * Errors: missing, unknown-value, contradiction (form tap with a basis, external thread), out-of-range,
- * those of threadcalc_thread_write.
- * Source: Machinery's Handbook 31 (3H/4); ISO 68-1 (5H/8); form taps: common practice.
+ * percent is above 0 and up to 100. basis is required for a cut tap in a metric or Unified thread, and
+ * an error for a form tap and for pipe threads, whose 100 % is their own height.
+ * Errors: missing, unknown-value, contradiction (a basis that has no place, external thread),
+ * out-of-range, does-not-apply (taper thread), not-sourced (NPSF, formed pipe thread), those of
+ * threadcalc_thread_write.
+ * Source: Machinery's Handbook 31 (3H/4); ISO 68-1 (5H/8); form taps: common practice; pipe threads:
+ * the heights of ISO 228-1:2000 and ASME B1.20.1-1983.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_drill_diameter(
     const threadcalc_thread_t *thread,
@@ -1891,9 +2203,14 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_percent_thread(
  * With a percent: the drill nearest to that hole, whatever the limits. Without: the drill nearest to
  * D - P within the class's minor-diameter limits (cut), or nearest to D - P/2 (form). Ties go to the
  * larger. A thread without a class is judged by the standard's medium class, with a finding.
- * Errors: missing, unknown-value, contradiction, out-of-range, no-drill, those of
- * threadcalc_thread_write, structure-size, unsupported-field.
- * Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); form taps: common practice.
+ * NPT, NPTF: nearest to K0 = E0 - 0.8 p, with taper reamer to K0 - 3 p/16. Rc: the smallest drill not
+ * below D1 at the face, with taper reamer nearest to D1 - useful thread/16. Without a taper reamer
+ * finding taper-hole says how deep the threads are full.
+ * Errors: missing, unknown-value, contradiction (also a taper reamer in a straight thread), out-of-range,
+ * no-drill, does-not-apply (percent or form tap in a taper thread), those of threadcalc_thread_write,
+ * structure-size, unsupported-field.
+ * Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); ASME B94.9-2008 (NPT, direct tapping);
+ * form taps, taper reamer and Rc: common practice.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_drill(
     const threadcalc_thread_t *thread,
@@ -2000,9 +2317,9 @@ THREADCALC_API int32_t THREADCALC_CALL threadcalc_abi_version(void);
 /**
  * The limits of size of the thread's tolerance class. limits_size is sizeof(threadcalc_limits_t).
  *
- * Errors: class-unset, not-sourced (the standard's values have not been read), those of
- * threadcalc_thread_write, structure-size.
- * Source: ISO 965-1:2013; ASME B1.1-2003. The structure says which.
+ * Errors: class-unset, not-sourced (the standard's values have not been read), does-not-apply (a taper
+ * thread is gauged by turns: see threadcalc_pipe), those of threadcalc_thread_write, structure-size.
+ * Source: ISO 965-1:2013; ASME B1.1-2003; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp). The structure says which.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_limits(
     const threadcalc_thread_t *thread,
@@ -2041,9 +2358,19 @@ THREADCALC_API const char *THREADCALC_CALL threadcalc_severity_name(int32_t seve
 THREADCALC_API const char *THREADCALC_CALL threadcalc_number_name(int32_t number);
 
 /**
- * "metric", "unified". Never NULL.
+ * "metric", "unified", "npt", "g". Never NULL.
  */
 THREADCALC_API const char *THREADCALC_CALL threadcalc_form_name(int32_t form);
+
+/**
+ * The name of a form as the standards write it: "M", "UN", "NPT", "Rc". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_form_symbol(int32_t form);
+
+/**
+ * The older or open name of a pipe thread: "BSPT", "NPT(F)". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_written_as_name(int32_t written_as);
 
 /**
  * The standard's token of a series: "coarse", "UNC", "8-UN". Never NULL.
@@ -2143,6 +2470,20 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_programmed_speed(
     threadcalc_error_t *error);
 
 /**
+ * The dimensions of a pipe thread. pipe_size is sizeof(threadcalc_pipe_t).
+ *
+ * With D in inches: E0 = D - (0.05 D + 1.1) p, E1 = E0 + L1/16, L2 = (0.80 D + 6.8) p, E2 = E0 + L2/16,
+ * K0 = E0 - 0.8 p; G, R, Rp, Rc: D2 = D - h, h = 0.640327 P as printed.
+ * Errors: does-not-apply (no pipe thread), those of threadcalc_thread_write, structure-size.
+ * Source: ASME B1.20.1-1983 table 2; ASME B1.20.3; ISO 7-1:1994; ISO 228-1:2000. The structure says which.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_pipe(
+    const threadcalc_thread_t *thread,
+    threadcalc_pipe_t *pipe,
+    size_t pipe_size,
+    threadcalc_error_t *error);
+
+/**
  * Plans one tapped hole: thread, limits, drill, speed, feed, depths, words and what is doubtful.
  * found_size is sizeof(threadcalc_plan_t).
  *
@@ -2181,16 +2522,53 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_plan_json_of_job(
     threadcalc_error_t *error);
 
 /**
- * Reads one designation: M8x1.25-6H, 1/4-20 UNC-2B, #10-32, M16xPh3P1.5-LH. Any bytes may be given.
+ * The depths of a taper pipe hole: its depth sets its size. found_size is
+ * sizeof(threadcalc_taper_depths_t).
+ *
+ * tap = L1 + projection of the tap through the L1 ring; first hole = tap - 1 P;
+ * full diameter = tap + 1 P + bottom clearance; drill point = full diameter + d/2 / tan(point angle / 2);
+ * turns = depth / P.
+ * Errors: does-not-apply (straight thread), contradiction (external thread), missing (also a projection
+ * that no table has), out-of-range, overflow, those of threadcalc_thread_write, structure-size,
+ * unsupported-field.
+ * Source: ASME B1.20.1-1983 (L1); ASME B94.9-2008, table of taper pipe tap limits (projection);
+ * ISO 7-1:1994 (gauge length); one turn for trimming: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_taper_depths(
+    const threadcalc_thread_t *thread,
+    const threadcalc_taper_depth_request_t *depth_request,
+    threadcalc_taper_depths_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * Reads one designation: M8x1.25-6H, 1/4-20 UNC-2B, #10-32, M16xPh3P1.5-LH, G1/2A, Rc 1/2, 1/4-18 NPT.
+ * Any bytes may be given.
  *
  * Errors, with the byte: empty, unreadable, too-long (80 bytes), series-mismatch, unknown-class, fit,
  * unsupported-form, out-of-range, not-exact, overflow.
- * Source: ISO 965-1 and ASME B1.1 (designations), ISO 261 (coarse pitches).
+ * Source: ISO 965-1 and ASME B1.1 (designations), ISO 261 (coarse pitches); ISO 228-1, ISO 7-1,
+ * ASME B1.20.1 and B1.20.3 (pipe threads).
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_read(
     const uint8_t *designation,
     size_t length,
     threadcalc_thread_t *thread,
+    threadcalc_error_t *error);
+
+/**
+ * Reads a fit: M8x1.25-6H/6g, 1/4-20 UNC-2A/2B, Rp/R 1/2. Internal and external thread, whatever their
+ * order in the text.
+ *
+ * Errors, with the byte: those of threadcalc_thread_read; missing for a text with one class only,
+ * contradiction for two classes of one side.
+ * Source: ISO 965-1:2013 (designation of a fit); ISO 7-1:1994 (Rp/R, Rc/R); ASME B1.1-2003; from memory.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_fit(
+    const uint8_t *fit,
+    size_t length,
+    threadcalc_thread_t *internal,
+    threadcalc_thread_t *external,
     threadcalc_error_t *error);
 
 /**
@@ -2232,7 +2610,7 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_unified_size(
  * Writes the canonical designation: pitch always written, ASCII x, class before -LH.
  *
  * Errors: those of a thread given as a structure (missing, unknown-value, out-of-range, unknown-class,
- * contradiction, series-mismatch, overflow), buffer-too-short.
+ * contradiction, series-mismatch, unsupported-form, overflow), buffer-too-short.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_write(
     const threadcalc_thread_t *thread,
@@ -2254,7 +2632,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_size_text(
     threadcalc_error_t *error);
 
 /**
- * What is doubtful about a thread as read: a special, with the standard threads near it.
+ * What is doubtful about a thread as read: a special, with the standard threads near it; an older name
+ * that leaves something to assume; for a pipe thread the families it is taken for.
  *
  * count is how many there are; with too little room only count is written.
  * Errors: as threadcalc_thread_write.
@@ -2269,10 +2648,11 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_findings(
 /**
  * Every thread of the standard series, right hand, without a class: form, diameter, coarse to fine.
  *
- * form and series narrow the list; 0 is any. count is how many there are; with too little room only
+ * form and series narrow the list; 0 is any. Pipe threads have no series. count is how many there are; with too little room only
  * count is written.
  * Errors: unknown-value, buffer-too-short.
- * Source: ISO 261:1998 table 2; ASME B1.1-2003 table 1.
+ * Source: ISO 261:1998 table 2; ASME B1.1-2003 table 1; ASME B1.20.1-1983; ASME B1.20.3; ISO 228-1:2000;
+ * ISO 7-1:1994.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_standard_threads(
     threadcalc_form form,
@@ -2283,10 +2663,34 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_standard_threads(
     threadcalc_error_t *error);
 
 /**
+ * How strongly the standard prefers the diameter: 1 first, 2 second, 3 third choice; Unified: 1 primary,
+ * 2 secondary; 0 if it does not list it, and for pipe threads.
+ *
+ * Errors: as threadcalc_thread_write.
+ * Source: ISO 261:1998 table 2; ASME B1.1-2003 table 1.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_choice(
+    const threadcalc_thread_t *thread,
+    int32_t *preference,
+    threadcalc_error_t *error);
+
+/**
+ * 1 if ISO 262 selects this diameter and pitch for screws, bolts and nuts; else 0.
+ *
+ * Errors: as threadcalc_thread_write.
+ * Source: ISO 262:1998.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_is_iso_262(
+    const threadcalc_thread_t *thread,
+    int32_t *is_selected,
+    threadcalc_error_t *error);
+
+/**
  * The basic profile. profile_size is sizeof(threadcalc_profile_t).
  *
  * Errors: as threadcalc_thread_write; structure-size.
- * Source: ISO 68-1, ISO 724, ISO 898-1 (stress area); ASME B1.1.
+ * Source: ISO 68-1, ISO 724, ISO 898-1 (stress area); ASME B1.1; ISO 228-1:2000; ISO 7-1:1994;
+ * ASME B1.20.1-1983.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_profile(
     const threadcalc_thread_t *thread,
@@ -2309,4 +2713,5 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_profile(
 #define THREADCALC_FEED_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_feed_request_t)
 #define THREADCALC_TAP_DRILL_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_tap_drill_request_t)
 #define THREADCALC_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_depth_request_t)
+#define THREADCALC_TAPER_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_taper_depth_request_t)
 #define THREADCALC_JOB_INIT THREADCALC_REQUEST_INIT(threadcalc_job_t)

@@ -76,6 +76,15 @@ threadcalc_depth_request_t good_depth(void)
     return asked;
 }
 
+threadcalc_taper_depth_request_t good_taper_depth(void)
+{
+    threadcalc_taper_depth_request_t asked = THREADCALC_TAPER_DEPTH_REQUEST_INIT;
+    asked.drill_mm = ratio(111, 10);
+    asked.point_angle_deg = ratio(118, 1);
+    asked.bottom_clearance_mm = ratio(3, 1);
+    return asked;
+}
+
 threadcalc_job_t good_job(void)
 {
     threadcalc_job_t job = THREADCALC_JOB_INIT;
@@ -96,6 +105,7 @@ int main(void)
     bad_sizes();
     bad_buffers();
     bad_values();
+    bad_threads();
     bad_json();
     printf("bad_input: %lu passed, %lu failed\n", passed, failed);
     return failed > 0 || passed == 0;

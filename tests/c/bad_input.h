@@ -28,6 +28,7 @@ threadcalc_thread_t good_thread(void);
 threadcalc_feed_request_t good_feed(void);
 threadcalc_tap_drill_request_t good_drill(void);
 threadcalc_depth_request_t good_depth(void);
+threadcalc_taper_depth_request_t good_taper_depth(void);
 threadcalc_job_t good_job(void);
 
 /* A job as JSON that has a plan. */
@@ -39,6 +40,7 @@ void bad_pointers(void);
 void bad_sizes(void);
 void bad_buffers(void);
 void bad_values(void);
+void bad_threads(void);
 void bad_json(void);
 
 #endif

@@ -43,6 +43,8 @@ static void in_threads(void)
     threadcalc_thread_t out;
     threadcalc_profile_t profile;
     threadcalc_limits_t limits;
+    threadcalc_pipe_t pipe;
+    int32_t number_out;
     threadcalc_finding_t findings[2];
     int64_t numerator, denominator;
     size_t count;
@@ -66,6 +68,15 @@ static void in_threads(void)
     REFUSED(IS_NULL, out, threadcalc_standard_threads(0, 0, &out, 1, NULL, NULL));
     REFUSED(IS_NULL, profile, threadcalc_profile(NULL, &profile, sizeof profile, NULL));
     CHECK(threadcalc_profile(&thread, NULL, sizeof profile, NULL) == IS_NULL);
+    CHECK(threadcalc_read_fit(TEXT("M8-6H/6g"), NULL, &out, NULL) == IS_NULL);
+    REFUSED(IS_NULL, out, threadcalc_read_fit(TEXT("M8-6H/6g"), &out, NULL, NULL));
+    REFUSED(IS_NULL, out, threadcalc_read_fit(NULL, 2, &out, &out, NULL));
+    REFUSED(IS_NULL, number_out, threadcalc_choice(NULL, &number_out, NULL));
+    CHECK(threadcalc_choice(&thread, NULL, NULL) == IS_NULL);
+    REFUSED(IS_NULL, number_out, threadcalc_is_iso_262(NULL, &number_out, NULL));
+    CHECK(threadcalc_is_iso_262(&thread, NULL, NULL) == IS_NULL);
+    REFUSED(IS_NULL, pipe, threadcalc_pipe(NULL, &pipe, sizeof pipe, NULL));
+    CHECK(threadcalc_pipe(&thread, NULL, sizeof pipe, NULL) == IS_NULL);
     REFUSED(IS_NULL, limits, threadcalc_limits(NULL, &limits, sizeof limits, NULL));
     CHECK(threadcalc_limits(&thread, NULL, sizeof limits, NULL) == IS_NULL);
     REFUSED(IS_NULL, numerator, threadcalc_lead(NULL, 2, &numerator, &denominator));
@@ -108,7 +119,9 @@ static void in_drills_and_plans(void)
     threadcalc_drill_t drill;
     threadcalc_tap_drill_t found;
     threadcalc_depths_t depths;
+    threadcalc_taper_depths_t taper_depths;
     threadcalc_plan_t plan;
+    const threadcalc_taper_depth_request_t taper = good_taper_depth();
     size_t count;
     double value;
     REFUSED(IS_NULL, count, threadcalc_drills(1, NULL, 1, &count, NULL));
@@ -129,6 +142,9 @@ static void in_drills_and_plans(void)
     REFUSED(IS_NULL, depths, threadcalc_depths(NULL, &depth, &depths, sizeof depths, NULL));
     REFUSED(IS_NULL, depths, threadcalc_depths(&thread, NULL, &depths, sizeof depths, NULL));
     CHECK(threadcalc_depths(&thread, &depth, NULL, sizeof depths, NULL) == IS_NULL);
+    REFUSED(IS_NULL, taper_depths, threadcalc_taper_depths(NULL, &taper, &taper_depths, sizeof taper_depths, NULL));
+    REFUSED(IS_NULL, taper_depths, threadcalc_taper_depths(&thread, NULL, &taper_depths, sizeof taper_depths, NULL));
+    CHECK(threadcalc_taper_depths(&thread, &taper, NULL, sizeof taper_depths, NULL) == IS_NULL);
     REFUSED(IS_NULL, plan, threadcalc_plan(NULL, &plan, sizeof plan, NULL));
     CHECK(threadcalc_plan(&job, NULL, sizeof plan, NULL) == IS_NULL);
 }

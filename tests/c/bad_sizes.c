@@ -48,6 +48,9 @@ static void of_tap_drills(void)
     CHECK(strcmp(found.chosen.drill.name, "6.75") == 0);
     longer.tail[0] = 1;
     REFUSED(IS_FIELD, found, threadcalc_tap_drill(&thread, &longer.asked, &found, sizeof found, NULL));
+    longer.tail[0] = 0;
+    longer.asked.reserved = 1;
+    REFUSED(IS_FIELD, found, threadcalc_tap_drill(&thread, &longer.asked, &found, sizeof found, NULL));
 }
 
 static void of_depths(void)
@@ -71,6 +74,32 @@ static void of_depths(void)
     longer.tail[0] = 0;
     longer.asked.reserved = 1;
     REFUSED(IS_FIELD, found, threadcalc_depths(&thread, &longer.asked, &found, sizeof found, NULL));
+}
+
+static void of_taper_depths(void)
+{
+    struct { threadcalc_taper_depth_request_t asked; unsigned char tail[TAIL]; } longer;
+    threadcalc_thread_t thread = good_thread();
+    threadcalc_taper_depths_t found;
+    size_t place;
+    CHECK(threadcalc_thread_read(TEXT("1/4 NPT"), &thread, NULL) == OK);
+    for (place = 0; place <= wrong_count; place++) {
+        threadcalc_taper_depth_request_t asked = good_taper_depth();
+        asked.size = place < wrong_count ? wrong[place] : (uint32_t)sizeof asked - 1;
+        REFUSED(IS_SIZE, found, threadcalc_taper_depths(&thread, &asked, &found, sizeof found, NULL));
+    }
+    memset(&longer, 0, sizeof longer);
+    longer.asked = good_taper_depth();
+    longer.asked.size = (uint32_t)sizeof longer;
+    CHECK(threadcalc_taper_depths(&thread, &longer.asked, &found, sizeof found, NULL) == OK);
+    CHECK(found.gauge_tolerance_turns.numerator == 1 && found.gauge_tolerance_turns.denominator == 1);
+    longer.tail[0] = 1;
+    REFUSED(IS_FIELD, found, threadcalc_taper_depths(&thread, &longer.asked, &found, sizeof found, NULL));
+    longer.tail[0] = 0;
+    longer.asked.reserved = 1;
+    REFUSED(IS_FIELD, found, threadcalc_taper_depths(&thread, &longer.asked, &found, sizeof found, NULL));
+    longer.asked.reserved = 0;
+    REFUSED(IS_SIZE, found, threadcalc_taper_depths(&thread, &longer.asked, &found, 0, NULL));
 }
 
 static void of_plans(void)
@@ -109,6 +138,7 @@ static void of_results(void)
     threadcalc_plan_t plan;
     threadcalc_profile_t profile;
     threadcalc_limits_t limits;
+    threadcalc_pipe_t pipe;
     const size_t half = sizeof feed / 2;
     REFUSED(IS_SIZE, feed, threadcalc_feed(&feed_asked, &feed, 0, NULL));
     REFUSED(IS_SIZE, drill, threadcalc_tap_drill(&thread, &drill_asked, &drill, 0, NULL));
@@ -116,6 +146,7 @@ static void of_results(void)
     REFUSED(IS_SIZE, plan, threadcalc_plan(&job, &plan, 0, NULL));
     REFUSED(IS_SIZE, profile, threadcalc_profile(&thread, &profile, 0, NULL));
     REFUSED(IS_SIZE, limits, threadcalc_limits(&thread, &limits, 0, NULL));
+    REFUSED(IS_SIZE, pipe, threadcalc_pipe(&thread, &pipe, 0, NULL));
     memset(&feed, 0xA5, sizeof feed);
     CHECK(threadcalc_feed(&feed_asked, &feed, half, NULL) == OK && strcmp(feed.word, "F750.") == 0);
     CHECK(bad_input_untouched((const unsigned char *)&feed + half, sizeof feed - half));
@@ -126,6 +157,7 @@ void bad_sizes(void)
     of_feeds();
     of_tap_drills();
     of_depths();
+    of_taper_depths();
     of_plans();
     of_results();
 }

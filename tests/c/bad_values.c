@@ -118,7 +118,7 @@ static void choices(void)
         job = good_job();
         job.dialect.needs_spindle_running = number;
         REFUSED(UNKNOWN, plan, threadcalc_plan(&job, &plan, sizeof plan, NULL));
-        other.form = number;
+        other.form = number == 3 ? THREADCALC_FORM_RC + 1 : number;
         REFUSED(UNKNOWN, text, threadcalc_thread_write(&other, text, sizeof text, &count, NULL));
         other = thread;
         other.hand = number;
@@ -126,7 +126,18 @@ static void choices(void)
         other = thread;
         other.side = number;
         REFUSED(UNKNOWN, text, threadcalc_thread_write(&other, text, sizeof text, &count, NULL));
-        REFUSED(UNKNOWN, other, threadcalc_standard_threads(number, 0, &other, 1, &count, NULL));
+        other = thread;
+        other.written_as = number == 3 ? THREADCALC_WRITTEN_AS_NPT_OR_NPTF + 1 : number;
+        REFUSED(UNKNOWN, text, threadcalc_thread_write(&other, text, sizeof text, &count, NULL));
+        other = thread;
+        other.wire_insert = number;
+        REFUSED(THREADCALC_STATUS_UNSUPPORTED_FORM, text,
+                threadcalc_thread_write(&other, text, sizeof text, &count, NULL));
+        wanted = good_drill();
+        wanted.taper_reamer = number;
+        REFUSED(UNKNOWN, drill, threadcalc_tap_drill(&thread, &wanted, &drill, sizeof drill, NULL));
+        REFUSED(UNKNOWN, other,
+                threadcalc_standard_threads(number == 3 ? THREADCALC_FORM_RC + 1 : number, 0, &other, 1, &count, NULL));
         REFUSED(UNKNOWN, value, threadcalc_drill_diameter(&thread, &percent, number, 1, &value, NULL));
         REFUSED(UNKNOWN, value, threadcalc_percent_thread(&thread, &percent, 1, number, &value, NULL));
         REFUSED(UNKNOWN, speeds, threadcalc_exact_speeds(&good, &good, number, 3, 1, 0, speeds, 1, &count, NULL));
@@ -182,6 +193,8 @@ static void names(void)
         CHECK(strcmp(threadcalc_severity_name(number), "unknown") == 0);
         CHECK(strcmp(threadcalc_number_name(number), "unknown") == 0);
         CHECK(strcmp(threadcalc_form_name(number), "unknown") == 0);
+        CHECK(strcmp(threadcalc_form_symbol(number), "unknown") == 0);
+        CHECK(strcmp(threadcalc_written_as_name(number), "unknown") == 0);
         CHECK(strcmp(threadcalc_series_name(number), "unknown") == 0);
         CHECK(strcmp(threadcalc_hand_name(number), "unknown") == 0);
         CHECK(strcmp(threadcalc_side_name(number), "unknown") == 0);

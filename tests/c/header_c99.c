@@ -9,6 +9,7 @@ uint32_t sizes_of_requests(void)
     const threadcalc_feed_request_t feed = THREADCALC_FEED_REQUEST_INIT;
     const threadcalc_tap_drill_request_t drill = THREADCALC_TAP_DRILL_REQUEST_INIT;
     const threadcalc_depth_request_t depth = THREADCALC_DEPTH_REQUEST_INIT;
+    const threadcalc_taper_depth_request_t taper = THREADCALC_TAPER_DEPTH_REQUEST_INIT;
     const threadcalc_job_t job = THREADCALC_JOB_INIT;
-    return feed.size + drill.size + depth.size + job.size;
+    return feed.size + drill.size + depth.size + taper.size + job.size;
 }

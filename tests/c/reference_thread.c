@@ -79,7 +79,7 @@ static int32_t designation(csv_row *row)
     csv_text_or_none(row, "side", thread.side ? threadcalc_side_name(thread.side) : "");
     csv_text(row, "hand", threadcalc_hand_name(thread.hand));
     csv_text(row, "starts", starts);
-    csv_exact(row, "major_mm", thread.nominal_mm);
+    csv_exact(row, "major_mm", thread.major_mm);
     csv_text_or_none(row, "findings", findings);
     return status;
 }

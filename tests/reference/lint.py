@@ -11,7 +11,7 @@ STATUSES = {
     "ok", "empty", "unreadable", "too-long", "not-exact", "out-of-range", "overflow",
     "series-mismatch", "unknown-class", "class-unset", "not-sourced",
     "feed-rounds-to-zero", "missing", "unknown-value", "contradiction", "no-drill",
-    "fit", "unsupported-form",
+    "fit", "unsupported-form", "does-not-apply",
 }
 ORIGINS = {"printed", "rule", "derived", "memory"}
 HEADS = ("table", "standard", "units", "checked", "rows")

@@ -82,7 +82,7 @@ fn designations() -> bool {
     let held = canonical.map(|text| {
         let read = || Thread::read(black_box(text.as_bytes())).unwrap();
         assert_eq!(read().to_string(), text);
-        compare(&format!("read/{text}"), read, "\"12.345678\".parse::<f64>()", parse, Some(20.0))
+        compare(&format!("read/{text}"), read, "\"12.345678\".parse::<f64>()", parse, Some(15.0))
     });
     held.into_iter().all(|held| held)
 }

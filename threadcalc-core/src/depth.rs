@@ -70,7 +70,8 @@ pub struct Depths {
 /// ```
 ///
 /// # Errors
-/// [`Code::OutOfRange`] names the value that makes no sense; [`Code::Overflow`].
+/// [`Code::OutOfRange`] names the value that makes no sense; [`Code::Overflow`];
+/// [`Code::DoesNotApply`] for taper threads, see [`taper_depths`](crate::taper_depths).
 ///
 /// # Example
 /// ```
@@ -94,6 +95,10 @@ pub struct Depths {
 /// # Source
 /// Common practice; chamfer lengths by form: DIN 2197.
 pub fn depths(thread: &Thread, request: &DepthRequest) -> Result<Depths, Error> {
+    if thread.form().is_taper() {
+        return Err(Error::new(Code::DoesNotApply, Field::FullThreadDepth)
+            .hint_text("a taper thread's depth follows from its gauge: use the taper depths"));
+    }
     check(thread, request)?;
     let chamfer = request.chamfer_threads.times(thread.pitch_mm())?;
     let front = request.full_thread_mm.plus(chamfer)?;
@@ -115,7 +120,7 @@ pub fn depths(thread: &Thread, request: &DepthRequest) -> Result<Depths, Error> 
 }
 
 /// Height of a drill's point in millimetres: d/2 / tan(angle/2).
-fn point_height_mm(drill_mm: Length, point_angle_deg: Length) -> f64 {
+pub(crate) fn point_height_mm(drill_mm: Length, point_angle_deg: Length) -> f64 {
     let half_angle = point_angle_deg.to_f64() / 2.0 * (core::f64::consts::PI / 180.0);
     drill_mm.to_f64() / 2.0 / libm::tan(half_angle)
 }

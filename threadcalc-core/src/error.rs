@@ -66,6 +66,9 @@ pub enum Code {
     /// The thread form is known but not supported by this version.
     #[error("this thread form is not supported yet")]
     UnsupportedForm = 18,
+    /// The question has no meaning for this thread.
+    #[error("has no meaning for this thread")]
+    DoesNotApply = 19,
     /// A pointer that must point somewhere is null (C).
     #[error("null pointer")]
     NullPointer = 100,
@@ -104,6 +107,7 @@ impl Code {
         Self::NoDrill,
         Self::Fit,
         Self::UnsupportedForm,
+        Self::DoesNotApply,
         Self::NullPointer,
         Self::StructureSize,
         Self::BufferTooShort,
@@ -145,6 +149,7 @@ impl Code {
             Self::NoDrill => "no-drill",
             Self::Fit => "fit",
             Self::UnsupportedForm => "unsupported-form",
+            Self::DoesNotApply => "does-not-apply",
             Self::NullPointer => "null-pointer",
             Self::StructureSize => "structure-size",
             Self::BufferTooShort => "buffer-too-short",

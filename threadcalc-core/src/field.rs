@@ -111,5 +111,31 @@ named! {
         Hand = 52 "hand",
         /// Through-hole flag.
         Through = 53 "through",
+        /// Whether the hole is reamed to the taper.
+        TaperReamer = 54 "taper_reamer",
+        /// How far a tap projects through its ring gauge.
+        Projection = 55 "projection_mm",
+        /// An older or open name of a pipe thread.
+        WrittenAs = 56 "written_as",
+        /// A hole note of a drawing.
+        Note = 60 "note",
+        /// Number of holes of a note.
+        HoleCount = 61 "hole_count",
+        /// Depth of full thread in a note.
+        ThreadDepth = 62 "thread_depth_mm",
+        /// Depth of the drilled hole in a note.
+        DrillDepth = 63 "drill_depth_mm",
+        /// Diameter of a countersink.
+        Countersink = 64 "countersink_mm",
+        /// Angle of a countersink.
+        CountersinkAngle = 65 "countersink_angle_deg",
+        /// Diameter of a counterbore or spotface.
+        Counterbore = 66 "counterbore_mm",
+        /// Depth of a counterbore or spotface.
+        CounterboreDepth = 67 "counterbore_depth_mm",
+        /// Diameter of a bolt circle.
+        BoltCircle = 68 "bolt_circle_mm",
+        /// Whether the class is meant before or after plating.
+        Plating = 69 "plating",
     }
 }

@@ -56,6 +56,18 @@ named! {
         MultiStart = 17 "multi-start",
         /// More findings than there is room for; their number.
         MoreFindings = 18 "more-findings",
+        /// The pipe thread was written in an older or open way; which family is assumed.
+        FamilyAssumed = 19 "family-assumed",
+        /// Which pipe threads this one is easily taken for.
+        PipeFamily = 20 "pipe-family",
+        /// Without a taper reamer a straight hole gives full threads only near the face.
+        TaperHole = 21 "taper-hole",
+        /// Words of a note that were not understood, by byte and length.
+        NotRead = 30 "not-read",
+        /// Lengths without a mark were read in the system of the thread.
+        UnitAssumed = 31 "unit-assumed",
+        /// A number behind a times sign was read as the depth of the thread.
+        DepthRead = 32 "depth-read",
     }
 }
 
@@ -70,6 +82,8 @@ impl FindingId {
             | Self::DialectUnset
             | Self::DeepThread
             | Self::MultiStart
+            | Self::FamilyAssumed
+            | Self::NotRead
             | Self::MoreFindings => Severity::Warning,
             _ => Severity::Info,
         }
@@ -97,6 +111,12 @@ impl FindingId {
             Self::TapComesOut => "the tap comes out below: vice, parallels, table",
             Self::MultiStart => "more than one start: the feed follows the lead",
             Self::MoreFindings => "further findings, not listed",
+            Self::FamilyAssumed => "the name leaves the pipe thread open",
+            Self::PipeFamily => "easily taken for another pipe thread",
+            Self::TaperHole => "a straight hole for a taper thread",
+            Self::NotRead => "part of the note was not understood",
+            Self::UnitAssumed => "lengths without a unit are read in the system of the thread",
+            Self::DepthRead => "the number behind the times sign is read as the thread's depth",
         }
     }
 }
@@ -136,6 +156,16 @@ named! {
         Starts = 15 "starts",
         /// A count.
         Count = 16 "count",
+        /// Length of full thread in mm.
+        FullThreadMm = 17 "full_thread_mm",
+        /// Turns of the thread.
+        Turns = 18 "turns",
+        /// Byte offset in a text.
+        Byte = 30 "byte",
+        /// Length in a text, in bytes.
+        Length = 31 "length",
+        /// A depth in mm.
+        DepthMm = 32 "depth_mm",
     }
 }
 

@@ -253,6 +253,8 @@ impl Length {
     /// # Errors
     /// [`Code::OutOfRange`] if `step` is 0, [`Code::Overflow`] if the result does not fit.
     pub fn down_to_multiple(self, step: Self) -> Result<Self, Error> {
+        // The multiples of a negative step are those of its magnitude.
+        let step = step.magnitude();
         let steps = self.over(step)?.round_to(0, Rounding::Down)?;
         steps.to_length()?.times(step)
     }
@@ -292,6 +294,20 @@ fn divide_wide(top: u64, bottom: u64) -> f64 {
     let sticky = u128::from(scaled.checked_rem(bottom).unwrap_or(0) != 0);
     let power = f64::from_bits(959_u64.wrapping_sub(lift as u64) << 52); // 2^-(64 + lift)
     (quotient | sticky) as f64 * power
+}
+
+impl Length {
+    /// How `count / parts` compares with this, without bringing it to lowest terms; `parts` is positive.
+    pub(crate) fn order_of(self, count: u32, parts: u32) -> Ordering {
+        wide(i64::from(count), self.denominator).cmp(&wide(self.numerator, i64::from(parts)))
+    }
+
+    /// Whether this is more than `top / bottom` of `other`, both small, without making that part.
+    /// Beyond 125 bits the products are held at their limit and count as equal.
+    pub(crate) fn is_more_than(self, (top, bottom): (i32, i32), other: Self) -> bool {
+        let own = wide(self.numerator, other.denominator).saturating_mul(i128::from(bottom));
+        own > wide(other.numerator, self.denominator).saturating_mul(i128::from(top))
+    }
 }
 
 impl PartialOrd for Length {

@@ -17,28 +17,39 @@
 #[cfg(test)]
 extern crate std;
 
+mod callout;
+mod comment;
+mod cursor;
 mod cycle;
 mod decimal;
 mod depth;
 mod designation;
+mod doubts;
 mod drill;
 mod error;
 mod feed;
 mod field;
 mod finding;
+mod form;
+mod hole_note;
 mod length;
 mod limits;
 mod named;
 mod number;
+mod pipe;
+mod plain;
 mod plan;
 mod profile;
 mod series;
+mod taper_depth;
 mod text;
 mod thread;
 mod tolerance_class;
 
+pub use comment::{Comment, FoundThread, read_comment};
 pub use cycle::{CodeText, Cycle, Dialect};
 pub use depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
+pub use designation::read_fit;
 pub use drill::{
     Alternative, Basis, Drill, DrillSet, DrillSets, Tap, TapDrill, TapDrillRequest, WithinLimits, drill_diameter,
     drills, percent_thread, tap_drill,
@@ -46,12 +57,16 @@ pub use drill::{
 pub use error::{Code, Error, Field};
 pub use feed::{ExactSpeeds, Feed, FeedMode, Unit, exact_speeds, feed, programmed_speed};
 pub use finding::{Finding, FindingId, Findings, NumberKey, Severity};
+pub use form::{Form, WrittenAs};
+pub use hole_note::{HoleNote, Plating, Sides, read_hole_note};
 pub use length::{Decimal, Length, Ratio, Rounding};
 pub use limits::{Confidence, Limits, Range};
 pub use number::read_number;
+pub use pipe::Pipe;
 pub use plan::{CardRow, Job, Machine, Plan, SCHEMA, Value, plan};
 pub use profile::Profile;
 pub use series::{Near, NearThreads, choice, is_iso_262, near, standard_threads};
+pub use taper_depth::{TaperDepthRequest, TaperDepths, taper_depths};
 pub use text::Text;
-pub use thread::{Form, Hand, Series, Side, Thread};
+pub use thread::{Hand, Series, Side, Thread};
 pub use tolerance_class::ToleranceClass;

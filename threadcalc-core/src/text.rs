@@ -50,6 +50,18 @@ impl<const N: usize> Text<N> {
         Self { bytes, length }
     }
 
+    /// A text of ASCII bytes, in upper case if asked, if they are and fit.
+    pub(crate) fn ascii(text: &[u8], upper: bool) -> Option<Self> {
+        let mut bytes = [0; N];
+        if text.len() > N || !text.is_ascii() {
+            return None;
+        }
+        for (place, byte) in bytes.iter_mut().zip(text) {
+            *place = if upper { byte.to_ascii_uppercase() } else { *byte };
+        }
+        u8::try_from(text.len()).ok().map(|length| Self { bytes, length })
+    }
+
     /// A text that holds `text`, if it fits.
     #[must_use]
     pub fn holding(text: &str) -> Option<Self> {
@@ -78,9 +90,10 @@ impl<const N: usize> core::hash::Hash for Text<N> {
     }
 }
 
+/// In quotes. Not by way of `str`, whose escapes link a panic.
 impl<const N: usize> fmt::Debug for Text<N> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        fmt::Debug::fmt(self.as_str(), f)
+        ["\"", self.as_str(), "\""].into_iter().try_for_each(|part| f.write_str(part))
     }
 }
 

@@ -3,23 +3,13 @@
 use core::hash::{Hash, Hasher};
 
 use crate::error::{Code, Error, Field};
-use crate::finding::{Finding, FindingId, Findings};
+use crate::form::{Form, WrittenAs};
 use crate::length::Length;
 use crate::named::named;
 use crate::number::check_digits;
 use crate::series;
-use crate::text::{Text, placed};
+use crate::text::Text;
 use crate::tolerance_class::ToleranceClass;
-
-named! {
-    /// The profile of a thread.
-    pub enum Form {
-        /// ISO 68-1 metric thread, M.
-        Metric = 1 "metric",
-        /// ASME B1.1 Unified inch thread, UN.
-        Unified = 2 "unified",
-    }
-}
 
 named! {
     /// The direction of the helix.
@@ -107,7 +97,8 @@ pub struct Thread {
     side: Option<Side>,
     series: Option<Series>,
     starts: u8,
-    nominal: Length,
+    written_as: Option<WrittenAs>,
+    major: Length,
     pitch: Length,
     lead: Length,
     class: Option<ToleranceClass>,
@@ -117,6 +108,9 @@ pub struct Thread {
 pub(crate) const MOST_STARTS: i64 = 12;
 /// The largest nominal diameter, in millimetres: beyond any standard of screw threads.
 pub(crate) const LARGEST_DIAMETER_MM: i64 = 2000;
+
+/// The coarsest pitch, in diameters.
+const COARSEST: (i32, i32) = (5, 8);
 
 impl Thread {
     /// Reads one designation; see `designation` for the forms. Offsets in errors are bytes.
@@ -158,45 +152,78 @@ impl Thread {
         Self::build(Form::Unified, crate::designation::unified_diameter(size, pitch)?, pitch, 1)
     }
 
-    pub(crate) fn build(form: Form, nominal: Length, pitch: Length, starts: u8) -> Result<Self, Error> {
+    /// A metric or Unified thread of any diameter and pitch.
+    pub(crate) fn build(form: Form, major: Length, pitch: Length, starts: u8) -> Result<Self, Error> {
         let largest = Length::integer(LARGEST_DIAMETER_MM);
-        if !nominal.is_positive() || nominal > largest {
+        if !major.is_positive() || major > largest {
             return Err(Error::new(Code::OutOfRange, Field::Diameter)
-                .got(nominal.to_f64())
+                .got(major.to_f64())
                 .within(0.0, largest.to_f64())
                 .hint_text("the diameter in mm, above 0"));
         }
         // Beyond 5/8 of the diameter the basic profile has hardly a core left to call a thread.
-        let coarsest = nominal.times(Length::parts(5, 8))?;
-        if !pitch.is_positive() || pitch > coarsest {
+        if !pitch.is_positive() || pitch.is_more_than(COARSEST, major) {
             return Err(Error::new(Code::OutOfRange, Field::Pitch)
                 .got(pitch.to_f64())
-                .within(0.0, coarsest.to_f64())
+                .within(0.0, major.times(Length::parts(5, 8))?.to_f64())
                 .hint_text("the pitch in mm, above 0 and at most 5/8 of the diameter"));
         }
-        for (value, field) in [(nominal, Field::Diameter), (pitch, Field::Pitch)] {
+        for (value, field) in [(major, Field::Diameter), (pitch, Field::Pitch)] {
             check_digits(value, field)?;
         }
-        let lead = pitch.times(Length::integer(i64::from(starts)))?;
-        let series = series::of(form, nominal, pitch);
-        Ok(Self { form, hand: Hand::Right, side: None, series, starts, nominal, pitch, lead, class: None })
+        let lead = if starts == 1 { pitch } else { pitch.times(Length::integer(i64::from(starts)))? };
+        let series = series::of(form, major, pitch);
+        Ok(Self { series, starts, lead, ..Self::plain(form, major, pitch) })
     }
 
-    /// A thread from its parts, as the C structure holds them; `class` may be empty.
+    const fn plain(form: Form, major: Length, pitch: Length) -> Self {
+        let (hand, side, lead) = (Hand::Right, form.side(), pitch);
+        Self { form, hand, side, series: None, starts: 1, written_as: None, major, pitch, lead, class: None }
+    }
+
+    /// A pipe thread of a standard's size.
+    pub(crate) const fn of_pipe_size(form: Form, size: series::PipeSize) -> Self {
+        Self::plain(form, size.major, size.pitch)
+    }
+
+    /// A pipe thread from its basic major diameter and pitch.
+    fn pipe_from_parts(form: Form, major: Length, pitch: Length) -> Result<Self, Error> {
+        let size = series::pipe_sizes(form).find(|size| size.major == major).ok_or(
+            Error::new(Code::OutOfRange, Field::Diameter)
+                .got(major.to_f64())
+                .hint_text("the basic major diameter of a size that the standard lists"),
+        )?;
+        if size.pitch != pitch {
+            return Err(Error::new(Code::SeriesMismatch, Field::Pitch)
+                .got(pitch.to_f64())
+                .within(size.pitch.to_f64(), size.pitch.to_f64())
+                .hint_text("the pitch that the standard has for this pipe size"));
+        }
+        Ok(Self::of_pipe_size(form, size))
+    }
+
+    /// A thread from its parts, as the C structure holds them; `class` may be empty. A pipe thread is
+    /// found by its basic major diameter.
     ///
     /// # Errors
     /// [`Code::OutOfRange`] for a size, pitch or number of starts that makes no thread,
+    /// [`Code::SeriesMismatch`] for a pitch that the pipe size does not have,
     /// [`Code::UnknownClass`], [`Code::Contradiction`] if class and side disagree.
     pub fn from_parts(
         form: Form,
-        nominal_mm: Length,
+        major_mm: Length,
         pitch_mm: Length,
         starts: i64,
         hand: Hand,
         side: Option<Side>,
         class: &[u8],
     ) -> Result<Self, Error> {
-        let thread = Self::build(form, nominal_mm, pitch_mm, 1)?.with_starts(starts)?.with_hand(hand);
+        let thread = if form.is_pipe() {
+            Self::pipe_from_parts(form, major_mm, pitch_mm)?
+        } else {
+            Self::build(form, major_mm, pitch_mm, 1)?
+        };
+        let thread = thread.with_starts(starts)?.with_hand(hand);
         let thread = if class.is_empty() { thread } else { thread.with_class(class)? };
         side.map_or(Ok(thread), |side| thread.with_side(side))
     }
@@ -207,26 +234,36 @@ impl Thread {
     /// [`Code::UnknownClass`]; [`Code::Contradiction`] if the side was set to the other one.
     pub fn with_class(self, text: &[u8]) -> Result<Self, Error> {
         let class = ToleranceClass::new(self.form, text)?;
-        if self.side.is_some_and(|side| side != class.side() && self.class.is_none()) {
-            return Err(Error::new(Code::Contradiction, Field::ToleranceClass)
-                .hint_text("the class belongs to the other side of the fit"));
+        // A bare G is internal by its name alone, and says external by its class.
+        let side_was_set = self.class.is_none() && self.form.side() != self.side;
+        match (class.side(), self.side) {
+            (Some(of_class), Some(side)) if side_was_set && of_class != side => {
+                Err(Error::new(Code::Contradiction, Field::ToleranceClass)
+                    .hint_text("the class belongs to the other side of the fit"))
+            }
+            (of_class, side) => Ok(Self { class: Some(class), side: of_class.or(side), ..self }),
         }
-        Ok(Self { class: Some(class), side: Some(class.side()), ..self })
     }
 
     /// The same thread without class and side, as a tap's shank names it.
     pub(crate) const fn without_class(self) -> Self {
-        Self { class: None, side: None, ..self }
+        Self { class: None, side: self.form.side(), ..self }
     }
 
     /// The same thread on this side of the fit.
     ///
     /// # Errors
-    /// [`Code::Contradiction`] if the tolerance class belongs to the other side.
+    /// [`Code::Contradiction`] if the form or the tolerance class belongs to the other side.
     pub fn with_side(self, side: Side) -> Result<Self, Error> {
-        match self.class {
-            Some(class) if class.side() != side => Err(Error::new(Code::Contradiction, Field::Side)
-                .hint_text("the tolerance class belongs to the other side of the fit")),
+        let of_class = self.class.and_then(|class| class.side());
+        let of_form = if self.form == Form::G { None } else { self.form.side() };
+        match of_class.or(of_form) {
+            Some(own) if own != side => Err(Error::new(Code::Contradiction, Field::Side).hint_text(match self.form {
+                Form::R => "R is the external thread; the hole for it is Rp or Rc",
+                Form::Rp | Form::Rc => "Rp and Rc are internal threads; the external one is R",
+                Form::Npsc | Form::Npsf => "this thread is internal only",
+                _ => "the tolerance class belongs to the other side of the fit",
+            })),
             _ => Ok(Self { side: Some(side), ..self }),
         }
     }
@@ -240,12 +277,13 @@ impl Thread {
     /// The same thread with this number of starts.
     ///
     /// # Errors
-    /// [`Code::OutOfRange`] outside 1 to 12.
+    /// [`Code::OutOfRange`] outside 1 to 12; a pipe thread has 1.
     pub fn with_starts(self, starts: i64) -> Result<Self, Error> {
+        let most = if self.form.is_pipe() { 1 } else { MOST_STARTS };
         let count = u8::try_from(starts)
             .ok()
-            .filter(|_| (1..=MOST_STARTS).contains(&starts))
-            .ok_or(Error::new(Code::OutOfRange, Field::Starts).got(starts as f64).within(1.0, MOST_STARTS as f64))?;
+            .filter(|_| (1..=most).contains(&starts))
+            .ok_or(Error::new(Code::OutOfRange, Field::Starts).got(starts as f64).within(1.0, most as f64))?;
         let lead = self.pitch.times(Length::integer(starts))?;
         Ok(Self { starts: count, lead, ..self })
     }
@@ -256,34 +294,54 @@ impl Thread {
         self.form
     }
 
-    /// The standard's series, `None` for a metric special.
+    /// The standard's series; `None` for a metric special and for pipe threads.
     #[must_use]
     pub const fn series(&self) -> Option<Series> {
         self.series
     }
 
-    /// True if the standard lists this diameter with this pitch, single start.
+    /// True if the standard lists this size with this pitch, single start.
     #[must_use]
     pub fn is_standard(&self) -> bool {
-        self.starts == 1 && self.series.is_some_and(|series| series != Series::Uns)
+        self.form.is_pipe() || (self.starts == 1 && self.series.is_some_and(|series| series != Series::Uns))
     }
 
-    /// The text that names the size: `10`, `1/2`, `No. 10`, `1 1/4`, `0.300`.
+    /// An older or open name that the thread was read from, `BSPT`; no part of its value.
+    #[must_use]
+    pub const fn written_as(&self) -> Option<WrittenAs> {
+        self.written_as
+    }
+
+    /// The same thread, remembered as written under this older or open name.
+    ///
+    /// # Errors
+    /// [`Code::Contradiction`] if the name stands for another form.
+    pub fn with_written_as(self, written_as: WrittenAs) -> Result<Self, Error> {
+        if written_as.form() != self.form {
+            return Err(Error::new(Code::Contradiction, Field::WrittenAs)
+                .hint_text("the name is read as another form of thread than this one"));
+        }
+        Ok(Self { written_as: Some(written_as), ..self })
+    }
+
+    /// The text that names the size: `10`, `1/2`, `No. 10`, `1 1/4`, `0.300`, `14 O.D.`
     #[must_use]
     pub fn size(&self) -> Text<16> {
         crate::designation::size_text(self)
     }
 
-    /// The diameter that names the thread, in millimetres, exact.
+    /// The diameter that names the thread, in millimetres, exact; `None` for a pipe thread, whose size
+    /// is a name.
     #[must_use]
-    pub const fn nominal_mm(&self) -> Length {
-        self.nominal
+    pub const fn nominal_mm(&self) -> Option<Length> {
+        if self.form.is_pipe() { None } else { Some(self.major) }
     }
 
-    /// Basic major diameter in millimetres, exact.
+    /// Basic major diameter in millimetres, exact. NPT and its kin: the outside diameter of the pipe;
+    /// R and Rc: at the gauge plane.
     #[must_use]
     pub const fn major_mm(&self) -> Length {
-        self.nominal
+        self.major
     }
 
     /// Distance between neighbouring threads in millimetres, exact.
@@ -310,10 +368,10 @@ impl Thread {
         self.hand
     }
 
-    /// Taper on the diameter: 0 for the straight threads.
+    /// Taper on the diameter: 1/16 for NPT, NPTF, R and Rc, 0 for the straight threads.
     #[must_use]
     pub const fn taper_on_diameter(&self) -> Length {
-        Length::ZERO
+        if self.form.is_taper() { crate::pipe::TAPER } else { Length::ZERO }
     }
 
     /// Internal or external, where class or caller says so.
@@ -328,10 +386,10 @@ impl Thread {
         self.class
     }
 
-    /// Threads per inch for Unified threads, exact; `None` for metric ones.
+    /// Threads per inch of Unified and pipe threads, exact; `None` for metric ones.
     #[must_use]
     pub fn threads_per_inch(&self) -> Option<Length> {
-        (self.form == Form::Unified).then(|| Length::INCH.over(self.pitch).ok()).flatten()
+        (self.form != Form::Metric).then(|| Length::INCH.over(self.pitch).ok()).flatten()
     }
 }
 
@@ -348,7 +406,7 @@ pub(crate) fn pitch_of(threads_per_inch: Length) -> Result<Length, Error> {
 impl PartialEq for Thread {
     fn eq(&self, other: &Self) -> bool {
         (self.form, self.hand, self.side, self.starts) == (other.form, other.hand, other.side, other.starts)
-            && (self.nominal, self.pitch, self.class) == (other.nominal, other.pitch, other.class)
+            && (self.major, self.pitch, self.class) == (other.major, other.pitch, other.class)
     }
 }
 
@@ -357,35 +415,6 @@ impl Eq for Thread {}
 impl Hash for Thread {
     fn hash<H: Hasher>(&self, state: &mut H) {
         (self.form, self.hand, self.side, self.starts).hash(state);
-        (self.nominal, self.pitch, self.class).hash(state);
-    }
-}
-
-impl Thread {
-    /// What is doubtful about the thread as read: a special with its near standard threads.
-    ///
-    /// ```
-    /// use threadcalc_core::Thread;
-    ///
-    /// let findings = Thread::read(b"1/4-18")?.findings();
-    /// let near = findings.iter().next().map(|f| f.suggestion().contains("1/4-18 NPT"));
-    /// assert_eq!(near, Some(true));
-    /// # Ok::<(), threadcalc_core::Error>(())
-    /// ```
-    #[must_use]
-    pub fn findings(&self) -> Findings<1> {
-        let mut findings = Findings::new();
-        if self.series.is_none_or(|series| series == Series::Uns) {
-            let mut finding = Finding::new(FindingId::NotStandard).with_evidence("thread");
-            for (place, (text, reason)) in placed(series::near(self).iter()) {
-                finding = finding.with_suggestion(if place > 0 { ", " } else { "" }).with_suggestion(text);
-                finding = finding.with_suggestion(match reason {
-                    series::Near::SameFigures => " (pipe)",
-                    _ => "",
-                });
-            }
-            findings.push(finding);
-        }
-        findings
+        (self.major, self.pitch, self.class).hash(state);
     }
 }

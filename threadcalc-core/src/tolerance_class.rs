@@ -1,14 +1,15 @@
 //! Tolerance classes: which exist for a form, and the side each belongs to.
 
 use crate::error::{Code, Error, Field};
+use crate::form::Form;
 use crate::text::Text;
-use crate::thread::{Form, Side};
+use crate::thread::Side;
 
 /// A tolerance class as written, `6H`, `5g6g`, `2B`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct ToleranceClass {
     text: Text<4>,
-    side: Side,
+    side: Option<Side>,
 }
 
 impl ToleranceClass {
@@ -18,23 +19,18 @@ impl ToleranceClass {
     /// [`Code::UnknownClass`] with the classes that do exist.
     ///
     /// # Source
-    /// ISO 965-1:2013 (grades 3 to 9, positions e to h, G and H); ASME B1.1-2003 (1A to 3B).
+    /// ISO 965-1:2013 (grades 3 to 9, positions e to h, G and H); ASME B1.1-2003 (1A to 3B); ISO 228-1:2000
+    /// (A, B external); ASME B1.20.1 (NPSM 2A, 2B) and ASME B1.20.3 (NPTF 1, 2), from memory.
     pub fn new(form: Form, text: &[u8]) -> Result<Self, Error> {
         let (side, hint) = match form {
-            Form::Metric => (metric_class_side(text), METRIC_CLASSES),
-            Form::Unified => (unified_class_side(text), UNIFIED_CLASSES),
+            Form::Metric => (metric_class_side(text).map(Some), METRIC_CLASSES),
+            Form::Unified => (unified_class_side(text).map(Some), UNIFIED_CLASSES),
+            Form::G => (matches!(text, b"A" | b"a" | b"B" | b"b").then_some(Some(Side::External)), G_CLASSES),
+            Form::Npsm => (unified_class_side(text).filter(|_| text.starts_with(b"2")).map(Some), NPSM_CLASSES),
+            Form::Nptf => (matches!(text, b"1" | b"2").then_some(None), NPTF_CLASSES),
+            _ => (None, "none: this pipe thread has no tolerance classes"),
         };
-        let written = core::str::from_utf8(text).ok().and_then(|text| {
-            let mut held = Text::<4>::new();
-            for character in text.chars() {
-                let upper = if form == Form::Unified { character.to_ascii_uppercase() } else { character };
-                let mut utf8 = [0; 4];
-                if !held.push(upper.encode_utf8(&mut utf8)) {
-                    return None;
-                }
-            }
-            Some(held)
-        });
+        let written = Text::ascii(text, form != Form::Metric);
         match (side, written) {
             (Some(side), Some(text)) => Ok(Self { text, side }),
             _ => Err(Error::new(Code::UnknownClass, Field::ToleranceClass).hint_text(hint)),
@@ -47,15 +43,18 @@ impl ToleranceClass {
         self.text.as_str()
     }
 
-    /// The side that the class belongs to.
+    /// The side that the class belongs to; `None` for the classes of NPTF, which are for both.
     #[must_use]
-    pub const fn side(&self) -> Side {
+    pub const fn side(&self) -> Option<Side> {
         self.side
     }
 }
 
 const METRIC_CLASSES: &str = "internal 4H to 8H or 4G to 8G, external 3h to 9h with e f g h, such as 6H or 5g6g";
 const UNIFIED_CLASSES: &str = "internal 1B 2B 3B, external 1A 2A 3A";
+const G_CLASSES: &str = "A or B for the external thread; the internal one has no class: G1/2";
+const NPSM_CLASSES: &str = "internal 2B, external 2A";
+const NPTF_CLASSES: &str = "1 or 2";
 
 fn metric_class_side(text: &[u8]) -> Option<Side> {
     let part = |part: &[u8]| match part {

@@ -5,7 +5,8 @@ use std::cell::Cell;
 use std::fmt::Write;
 
 use threadcalc_core::{
-    DrillSets, FeedMode, Length, Tap, TapDrillRequest, Thread, Unit, exact_speeds, feed, plan, read_number, tap_drill,
+    DrillSets, FeedMode, Length, Tap, TapDrillRequest, TaperDepthRequest, Thread, Unit, exact_speeds, feed, plan,
+    read_fit, read_number, tap_drill, taper_depths,
 };
 
 #[path = "support/job.rs"]
@@ -64,11 +65,13 @@ fn the_counter_counts() {
 
 #[test]
 fn reading_allocates_nothing() {
-    for text in ["M8x1.25-6H", "M16xPh3P1.5-6H-LH", "7/16-14 UNC-2B", "1/4-20 UNF", "nonsense", ""] {
+    for text in ["M8x1.25-6H", "M16xPh3P1.5-6H-LH", "7/16-14 UNC-2B", "1/4-20 UNF", "1/4-18 NPT", "nonsense", ""] {
         let (read, asked) = counted(|| Thread::read(text.as_bytes()));
         assert_eq!(asked, 0, "{text}: {read:?}");
     }
     assert_eq!(counted(|| read_number(b"1 1/4")).1, 0);
+    let (fit, asked) = counted(|| read_fit(b"M8x1.25-6H/6g"));
+    assert!(fit.is_ok() && asked == 0, "{asked}");
 }
 
 #[test]
@@ -77,11 +80,30 @@ fn calculating_allocates_nothing() {
     let rpm = Length::integer(650);
     let (made, asked) = counted(|| feed(thread.lead_mm(), Some(rpm), Unit::Mm, FeedMode::PerMinute, 3));
     assert_eq!((made.unwrap().word(), asked), ("F1179.286", 0));
-    let request = TapDrillRequest { tap: Tap::Cut, percent: None, basis: None, sets: DrillSets::ALL };
+    let request =
+        TapDrillRequest { tap: Tap::Cut, percent: None, basis: None, sets: DrillSets::ALL, taper_reamer: false };
     let (found, asked) = counted(|| tap_drill(&thread, &request));
     assert!(found.is_ok() && asked == 0, "{asked}");
     let (speeds, asked) = counted(|| exact_speeds(thread.lead_mm(), rpm, Unit::Mm, 3, 5, 1, None).map(|s| s.count()));
     assert_eq!((speeds.unwrap(), asked), (5, 0));
+}
+
+#[test]
+fn calculating_a_taper_allocates_nothing() {
+    let thread = Thread::read(b"1/4-18 NPT").unwrap();
+    let request =
+        TapDrillRequest { tap: Tap::Cut, percent: None, basis: None, sets: DrillSets::ALL, taper_reamer: true };
+    let depths = TaperDepthRequest {
+        projection_mm: None,
+        drill_mm: Length::integer(11),
+        point_angle_deg: Length::integer(118),
+        bottom_clearance_mm: Length::integer(3),
+    };
+    let (drill, asked) = counted(|| tap_drill(&thread, &request));
+    assert!(drill.is_ok() && asked == 0, "{asked}");
+    let (found, asked) = counted(|| taper_depths(&thread, &depths));
+    assert!(found.is_ok() && asked == 0, "{asked}");
+    assert_eq!(counted(|| (thread.pipe().is_ok(), thread.findings().iter().count())), ((true, 1), 0));
 }
 
 #[test]

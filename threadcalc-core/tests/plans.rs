@@ -1,15 +1,21 @@
 //! Whole plans, line by line and finding by finding.
 
-use threadcalc_core::{Finding, FindingId, Job, Plan, Severity, Value, plan};
+use threadcalc_core::{
+    Code, Error, Field, Finding, FindingId, Form, Job, Plan, Severity, Side, Value, plan, standard_threads,
+};
 
 fn planned(fields: &[(&str, &str)]) -> Plan {
+    asked(fields).expect("a plan")
+}
+
+fn asked(fields: &[(&str, &str)]) -> Result<Plan, Error> {
     let mut job = Job::default();
     let usual = [("unit", "mm"), ("mode", "per_minute"), ("decimals", "3"), ("rpm", "600"), ("hole", "blind")];
     let rest = [("full_thread_depth_mm", "12"), ("tap", "cut"), ("dialect", "rs274ngc")];
     for (key, value) in usual.iter().chain(&rest).chain(fields) {
         job.set(key, Value::Text(value.as_bytes())).expect("a field of a job");
     }
-    plan(&job).expect("a plan")
+    plan(&job)
 }
 
 fn finding(plan: &Plan, id: FindingId) -> Option<Finding> {
@@ -94,4 +100,33 @@ fn a_dialect_without_a_name_is_the_control() {
 fn a_formed_hole_is_not_gauged_by_the_cut_threads_limits() {
     let text = planned(&[("thread", "M8x1.25-6H"), ("tap", "form")]).to_string();
     assert!(!text.contains("plain pin") && text.contains("a form tap makes its own minor diameter"));
+}
+
+#[test]
+fn a_suggestion_wider_than_a_line_wraps() {
+    let text = planned(&[("thread", "1/8-27 NPSC")]).to_string();
+    let wide: Vec<_> = text.lines().filter(|line| line.chars().count() > 80).collect();
+    assert!(wide.is_empty(), "{wide:?}");
+    let words = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(words.contains("pipe-family (straight, for couplings: not NPT (taper), NPSM or NPSF;"), "{text}");
+}
+
+#[test]
+fn pipe_threads_have_a_plan_unless_they_are_tapers_or_dryseal() {
+    for thread in standard_threads(None, None).filter(|thread| thread.form().is_pipe()) {
+        let made = asked(&[("thread", &thread.to_string())]);
+        if thread.form().is_taper() || thread.form() == Form::Npsf {
+            let error = made.err().map(|error| (error.code(), error.field()));
+            assert_eq!(error, Some((Code::UnsupportedForm, Field::Thread)), "{thread}");
+            continue;
+        }
+        match made {
+            Ok(plan) => assert_eq!((plan.drill.basis, plan.thread.side()), (None, Some(Side::Internal)), "{thread}"),
+            // Whole millimetres above 51 mm miss some limits, and the inch sets end at 3 1/2 in.
+            Err(error) => {
+                let none = error.code() == Code::NoDrill && thread.major_mm().to_f64() > 51.0;
+                assert!(none, "{thread}: {error}");
+            }
+        }
+    }
 }

@@ -10,6 +10,43 @@ pub const THREADCALC_FORM_UNSET: i32 = 0;
 pub const THREADCALC_FORM_METRIC: i32 = 1;
 /// ASME B1.1 Unified inch thread, UN.
 pub const THREADCALC_FORM_UNIFIED: i32 = 2;
+/// ASME B1.20.1 taper pipe thread, general use.
+pub const THREADCALC_FORM_NPT: i32 = 3;
+/// ASME B1.20.3 taper pipe thread, dryseal.
+pub const THREADCALC_FORM_NPTF: i32 = 4;
+/// ASME B1.20.1 straight pipe thread in couplings.
+pub const THREADCALC_FORM_NPSC: i32 = 5;
+/// ASME B1.20.1 straight pipe thread for free-fitting mechanical joints.
+pub const THREADCALC_FORM_NPSM: i32 = 6;
+/// ASME B1.20.3 straight internal pipe thread, dryseal.
+pub const THREADCALC_FORM_NPSF: i32 = 7;
+/// ISO 228-1 parallel pipe thread; the joint does not seal on the thread.
+pub const THREADCALC_FORM_G: i32 = 8;
+/// ISO 7-1 taper external pipe thread.
+pub const THREADCALC_FORM_R: i32 = 9;
+/// ISO 7-1 parallel internal pipe thread.
+pub const THREADCALC_FORM_RP: i32 = 10;
+/// ISO 7-1 taper internal pipe thread.
+pub const THREADCALC_FORM_RC: i32 = 11;
+
+/// An older or open name of a pipe thread, which leaves something to assume.
+pub type threadcalc_written_as = i32;
+/// None: the thread was written by the name of its standard.
+pub const THREADCALC_WRITTEN_AS_UNSET: i32 = 0;
+/// BSP: British Standard Pipe, neither parallel nor taper said. Read as G.
+pub const THREADCALC_WRITTEN_AS_BSP: i32 = 1;
+/// BSPP: British Standard Pipe, parallel: G or Rp. Read as G.
+pub const THREADCALC_WRITTEN_AS_BSPP: i32 = 2;
+/// BSPT: British Standard Pipe, taper: R or Rc. Read as Rc.
+pub const THREADCALC_WRITTEN_AS_BSPT: i32 = 3;
+/// PF: older mark of the parallel thread, G.
+pub const THREADCALC_WRITTEN_AS_PF: i32 = 4;
+/// PT: older mark of the taper thread, R or Rc. Read as Rc.
+pub const THREADCALC_WRITTEN_AS_PT: i32 = 5;
+/// PS: older mark of the parallel internal jointing thread, Rp.
+pub const THREADCALC_WRITTEN_AS_PS: i32 = 6;
+/// NPT(F): NPT or NPTF, not said which. Read as NPT.
+pub const THREADCALC_WRITTEN_AS_NPT_OR_NPTF: i32 = 7;
 
 /// The standard's token for a row of diameters and pitches.
 pub type threadcalc_series = i32;
@@ -202,6 +239,12 @@ pub const THREADCALC_FINDING_TAP_COMES_OUT: i32 = 16;
 pub const THREADCALC_FINDING_MULTI_START: i32 = 17;
 /// More findings than there is room for; their number.
 pub const THREADCALC_FINDING_MORE_FINDINGS: i32 = 18;
+/// The pipe thread was written in an older or open way; which family is assumed.
+pub const THREADCALC_FINDING_FAMILY_ASSUMED: i32 = 19;
+/// Which pipe threads this one is easily taken for.
+pub const THREADCALC_FINDING_PIPE_FAMILY: i32 = 20;
+/// Without a taper reamer a straight hole gives full threads only near the face.
+pub const THREADCALC_FINDING_TAPER_HOLE: i32 = 21;
 
 /// The name of a number that a finding carries.
 pub type threadcalc_number = i32;
@@ -239,6 +282,10 @@ pub const THREADCALC_NUMBER_PITCH_MM: i32 = 14;
 pub const THREADCALC_NUMBER_STARTS: i32 = 15;
 /// A count.
 pub const THREADCALC_NUMBER_COUNT: i32 = 16;
+/// Length of full thread in mm.
+pub const THREADCALC_NUMBER_FULL_THREAD_MM: i32 = 17;
+/// Turns of the thread.
+pub const THREADCALC_NUMBER_TURNS: i32 = 18;
 
 /// Several sets of drills, one bit each; 0 is "not given".
 pub type threadcalc_drill_sets = u32;

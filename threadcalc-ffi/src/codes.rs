@@ -42,6 +42,8 @@ pub const THREADCALC_STATUS_NO_DRILL: i32 = 16;
 pub const THREADCALC_STATUS_FIT: i32 = 17;
 /// The thread form is known but not supported by this version.
 pub const THREADCALC_STATUS_UNSUPPORTED_FORM: i32 = 18;
+/// The question has no meaning for this thread.
+pub const THREADCALC_STATUS_DOES_NOT_APPLY: i32 = 19;
 /// A pointer that must point somewhere is null (C).
 pub const THREADCALC_STATUS_NULL_POINTER: i32 = 100;
 /// The size member of a request is not one this library knows (C).
@@ -165,3 +167,9 @@ pub const THREADCALC_FIELD_FORM: i32 = 51;
 pub const THREADCALC_FIELD_HAND: i32 = 52;
 /// Through-hole flag.
 pub const THREADCALC_FIELD_THROUGH: i32 = 53;
+/// Whether the hole is reamed to the taper.
+pub const THREADCALC_FIELD_TAPER_REAMER: i32 = 54;
+/// How far a tap projects through its ring gauge.
+pub const THREADCALC_FIELD_PROJECTION_MM: i32 = 55;
+/// An older or open name of a pipe thread.
+pub const THREADCALC_FIELD_WRITTEN_AS: i32 = 56;

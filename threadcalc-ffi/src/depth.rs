@@ -103,8 +103,8 @@ impl threadcalc_depths_t {
 ///
 /// tap = full thread + chamfer threads x P + tap centre; full diameter = tap + bottom clearance (through:
 /// full thread + bottom clearance); drill point = full diameter + d/2 / tan(point angle / 2).
-/// Errors: missing, unknown-value, out-of-range, overflow, those of threadcalc_thread_write,
-/// structure-size, unsupported-field.
+/// Errors: missing, unknown-value, out-of-range, overflow, does-not-apply (a taper thread: see
+/// threadcalc_taper_depths), those of threadcalc_thread_write, structure-size, unsupported-field.
 /// Source: common practice; chamfer lengths by form: DIN 2197.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_depths(

@@ -3,8 +3,8 @@
 use core::mem::offset_of;
 
 use threadcalc_core::{
-    Alternative, Basis, Drill, DrillSet, Error, Field, Tap, TapDrill, TapDrillRequest, drill_diameter, percent_thread,
-    tap_drill,
+    Alternative, Basis, Code, Drill, DrillSet, Error, Field, Tap, TapDrill, TapDrillRequest, drill_diameter,
+    percent_thread, tap_drill,
 };
 
 use crate::choices::{
@@ -85,12 +85,16 @@ fn basis_of(basis: threadcalc_basis) -> Result<Option<Basis>, Error> {
 }
 
 /// The hole for a percent of thread, in mm: D - 1.299038 P x percent/100 on the basis 3H/4,
-/// D - 1.082532 P x percent/100 on 5H/8, D - 0.68 P x percent/100 for a form tap.
+/// D - 1.082532 P x percent/100 on 5H/8, D - 0.68 P x percent/100 for a form tap. G and Rp:
+/// D - 1.280655 P x percent/100; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100.
 ///
-/// percent is above 0 and up to 100. basis is required for a cut tap and an error for a form tap.
-/// Errors: missing, unknown-value, contradiction (form tap with a basis, external thread), out-of-range,
-/// those of threadcalc_thread_write.
-/// Source: Machinery's Handbook 31 (3H/4); ISO 68-1 (5H/8); form taps: common practice.
+/// percent is above 0 and up to 100. basis is required for a cut tap in a metric or Unified thread, and
+/// an error for a form tap and for pipe threads, whose 100 % is their own height.
+/// Errors: missing, unknown-value, contradiction (a basis that has no place, external thread),
+/// out-of-range, does-not-apply (taper thread), not-sourced (NPSF, formed pipe thread), those of
+/// threadcalc_thread_write.
+/// Source: Machinery's Handbook 31 (3H/4); ISO 68-1 (5H/8); form taps: common practice; pipe threads:
+/// the heights of ISO 228-1:2000 and ASME B1.20.1-1983.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_drill_diameter(
     thread: *const threadcalc_thread_t,
@@ -139,18 +143,39 @@ pub struct threadcalc_tap_drill_request_t {
     pub size: u32,
     /// Cut or form tap. Required.
     pub tap: threadcalc_tap,
-    /// Basis of the percent; required with a percent for a cut tap, an error for a form tap.
+    /// Basis of the percent; required with a percent for a cut tap, an error for a form tap and for pipe
+    /// threads.
     pub basis: threadcalc_basis,
     /// The drills to choose from. Required.
     pub sets: threadcalc_drill_sets,
-    /// Percent of thread; without it the drill nearest to D - P (cut) or D - P/2 (form).
+    /// For a taper thread: 1 if the hole is reamed to the taper before it is tapped, else 0.
+    pub taper_reamer: i32,
+    /// 0.
+    pub reserved: u32,
+    /// Percent of thread; without it the drill nearest to D - P (cut) or D - P/2 (form). None for a taper
+    /// thread, whose drill has its own rule.
     pub percent: threadcalc_ratio_t,
+}
+
+/// A flag that says 0 or 1 and nothing else, so that a stray number is noticed.
+fn taper_reamer_of(given: i32) -> Result<bool, Error> {
+    match given {
+        0 => Ok(false),
+        1 => Ok(true),
+        other => Err(Error::new(Code::UnknownValue, Field::TaperReamer).got(f64::from(other)).hint_text("0 no, 1 yes")),
+    }
 }
 
 // SAFETY: integers only.
 unsafe impl Request for threadcalc_tap_drill_request_t {
-    const STARTS: &'static [usize] =
-        &[offset_of!(Self, tap), offset_of!(Self, basis), offset_of!(Self, sets), offset_of!(Self, percent)];
+    const STARTS: &'static [usize] = &[
+        offset_of!(Self, tap),
+        offset_of!(Self, basis),
+        offset_of!(Self, sets),
+        offset_of!(Self, taper_reamer),
+        offset_of!(Self, reserved),
+        offset_of!(Self, percent),
+    ];
 }
 
 /// A drill with what it leaves. Frozen.
@@ -159,7 +184,7 @@ unsafe impl Request for threadcalc_tap_drill_request_t {
 pub struct threadcalc_judged_drill_t {
     /// The drill.
     pub drill: threadcalc_drill_t,
-    /// Percent of thread on the basis of the answer.
+    /// Percent of thread on the basis of the answer; NaN for a taper thread, where it has no meaning.
     pub percent: f64,
     /// What is left to the largest minor diameter in mm, negative beyond it; 0/0 if there is none.
     pub left_to_limit_mm: threadcalc_ratio_t,
@@ -187,7 +212,8 @@ impl threadcalc_judged_drill_t {
 pub struct threadcalc_tap_drill_t {
     /// The drill.
     pub chosen: threadcalc_judged_drill_t,
-    /// The basis of every percent here; 0 for a form tap, whose 100 % is 0.68 P.
+    /// The basis of every percent here; 0 for a form tap, whose 100 % is 0.68 P, and for pipe threads,
+    /// whose 100 % is their own height.
     pub basis: threadcalc_basis,
     /// How many of the alternatives there are.
     pub alternative_count: i32,
@@ -227,9 +253,14 @@ impl threadcalc_tap_drill_t {
 /// With a percent: the drill nearest to that hole, whatever the limits. Without: the drill nearest to
 /// D - P within the class's minor-diameter limits (cut), or nearest to D - P/2 (form). Ties go to the
 /// larger. A thread without a class is judged by the standard's medium class, with a finding.
-/// Errors: missing, unknown-value, contradiction, out-of-range, no-drill, those of
-/// threadcalc_thread_write, structure-size, unsupported-field.
-/// Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); form taps: common practice.
+/// NPT, NPTF: nearest to K0 = E0 - 0.8 p, with taper reamer to K0 - 3 p/16. Rc: the smallest drill not
+/// below D1 at the face, with taper reamer nearest to D1 - useful thread/16. Without a taper reamer
+/// finding taper-hole says how deep the threads are full.
+/// Errors: missing, unknown-value, contradiction (also a taper reamer in a straight thread), out-of-range,
+/// no-drill, does-not-apply (percent or form tap in a taper thread), those of threadcalc_thread_write,
+/// structure-size, unsupported-field.
+/// Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); ASME B94.9-2008 (NPT, direct tapping);
+/// form taps, taper reamer and Rc: common practice.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_tap_drill(
     thread: *const threadcalc_thread_t,
@@ -242,11 +273,13 @@ pub unsafe extern "C" fn threadcalc_tap_drill(
         let thread = unsafe { input(thread) }?.read()?;
         let asked = unsafe { request(drill_request) }?;
         let place = unsafe { SizedOutput::new(found, found_size) }?;
+        crate::feed::checked_reserve(asked.reserved)?;
         let asked = TapDrillRequest {
             tap: tap_of(asked.tap)?,
             percent: asked.percent.read(Field::Percent)?,
             basis: basis_of(asked.basis)?,
             sets: drill_sets(asked.sets)?,
+            taper_reamer: taper_reamer_of(asked.taper_reamer)?,
         };
         place.write(threadcalc_tap_drill_t::of(&tap_drill(&thread, &asked)?));
         Ok(())

@@ -81,9 +81,9 @@ impl threadcalc_limits_t {
 
 /// The limits of size of the thread's tolerance class. limits_size is sizeof(threadcalc_limits_t).
 ///
-/// Errors: class-unset, not-sourced (the standard's values have not been read), those of
-/// threadcalc_thread_write, structure-size.
-/// Source: ISO 965-1:2013; ASME B1.1-2003. The structure says which.
+/// Errors: class-unset, not-sourced (the standard's values have not been read), does-not-apply (a taper
+/// thread is gauged by turns: see threadcalc_pipe), those of threadcalc_thread_write, structure-size.
+/// Source: ISO 965-1:2013; ASME B1.1-2003; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp). The structure says which.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_limits(
     thread: *const threadcalc_thread_t,

@@ -4,6 +4,7 @@ use core::ffi::c_char;
 
 use threadcalc_core::{
     Code, Confidence, DrillSet, Field, FindingId, Form, Hand, NumberKey, Series, Severity, Side, WithinLimits,
+    WrittenAs,
 };
 
 use crate::codes::{THREADCALC_STATUS_INTERNAL_FAULT, THREADCALC_STATUS_OK};
@@ -91,10 +92,22 @@ pub extern "C" fn threadcalc_number_name(number: i32) -> *const c_char {
     name_of!(NumberKey, name, number)
 }
 
-/// "metric", "unified". Never NULL.
+/// "metric", "unified", "npt", "g". Never NULL.
 #[unsafe(no_mangle)]
 pub extern "C" fn threadcalc_form_name(form: i32) -> *const c_char {
     name_of!(Form, name, form)
+}
+
+/// The name of a form as the standards write it: "M", "UN", "NPT", "Rc". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_form_symbol(form: i32) -> *const c_char {
+    name_of!(Form, symbol, form)
+}
+
+/// The older or open name of a pipe thread: "BSPT", "NPT(F)". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_written_as_name(written_as: i32) -> *const c_char {
+    name_of!(WrittenAs, name, written_as)
 }
 
 /// The standard's token of a series: "coarse", "UNC", "8-UN". Never NULL.

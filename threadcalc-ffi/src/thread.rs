@@ -2,7 +2,7 @@
 
 use core::ffi::c_char;
 
-use threadcalc_core::{Field, Form, Series, Thread, standard_threads};
+use threadcalc_core::{Field, Form, Series, Thread, choice, is_iso_262, read_fit, standard_threads};
 
 use crate::choices::{threadcalc_form, threadcalc_series};
 use crate::codes::threadcalc_status;
@@ -11,11 +11,13 @@ use crate::number::given;
 use crate::status::{guard, optional, threadcalc_error_t};
 use crate::types::{threadcalc_finding_t, threadcalc_ratio_t, threadcalc_thread_t};
 
-/// Reads one designation: M8x1.25-6H, 1/4-20 UNC-2B, #10-32, M16xPh3P1.5-LH. Any bytes may be given.
+/// Reads one designation: M8x1.25-6H, 1/4-20 UNC-2B, #10-32, M16xPh3P1.5-LH, G1/2A, Rc 1/2, 1/4-18 NPT.
+/// Any bytes may be given.
 ///
 /// Errors, with the byte: empty, unreadable, too-long (80 bytes), series-mismatch, unknown-class, fit,
 /// unsupported-form, out-of-range, not-exact, overflow.
-/// Source: ISO 965-1 and ASME B1.1 (designations), ISO 261 (coarse pitches).
+/// Source: ISO 965-1 and ASME B1.1 (designations), ISO 261 (coarse pitches); ISO 228-1, ISO 7-1,
+/// ASME B1.20.1 and B1.20.3 (pipe threads).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_thread_read(
     designation: *const u8,
@@ -27,6 +29,30 @@ pub unsafe extern "C" fn threadcalc_thread_read(
         let designation = unsafe { bytes(designation, length) }?;
         let thread = unsafe { Output::new(thread) }?;
         thread.write(threadcalc_thread_t::of(&Thread::read(designation)?));
+        Ok(())
+    })
+}
+
+/// Reads a fit: M8x1.25-6H/6g, 1/4-20 UNC-2A/2B, Rp/R 1/2. Internal and external thread, whatever their
+/// order in the text.
+///
+/// Errors, with the byte: those of threadcalc_thread_read; missing for a text with one class only,
+/// contradiction for two classes of one side.
+/// Source: ISO 965-1:2013 (designation of a fit); ISO 7-1:1994 (Rp/R, Rc/R); ASME B1.1-2003; from memory.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_read_fit(
+    fit: *const u8,
+    length: usize,
+    internal: *mut threadcalc_thread_t,
+    external: *mut threadcalc_thread_t,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let fit = unsafe { bytes(fit, length) }?;
+        let (internal, external) = unsafe { (Output::new(internal)?, Output::new(external)?) };
+        let (hole, screw) = read_fit(fit)?;
+        internal.write(threadcalc_thread_t::of(&hole));
+        external.write(threadcalc_thread_t::of(&screw));
         Ok(())
     })
 }
@@ -93,7 +119,7 @@ pub unsafe extern "C" fn threadcalc_thread_unified_size(
 /// Writes the canonical designation: pitch always written, ASCII x, class before -LH.
 ///
 /// Errors: those of a thread given as a structure (missing, unknown-value, out-of-range, unknown-class,
-/// contradiction, series-mismatch, overflow), buffer-too-short.
+/// contradiction, series-mismatch, unsupported-form, overflow), buffer-too-short.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_thread_write(
     thread: *const threadcalc_thread_t,
@@ -127,7 +153,8 @@ pub unsafe extern "C" fn threadcalc_thread_size_text(
     })
 }
 
-/// What is doubtful about a thread as read: a special, with the standard threads near it.
+/// What is doubtful about a thread as read: a special, with the standard threads near it; an older name
+/// that leaves something to assume; for a pipe thread the families it is taken for.
 ///
 /// count is how many there are; with too little room only count is written.
 /// Errors: as threadcalc_thread_write.
@@ -148,10 +175,11 @@ pub unsafe extern "C" fn threadcalc_thread_findings(
 
 /// Every thread of the standard series, right hand, without a class: form, diameter, coarse to fine.
 ///
-/// form and series narrow the list; 0 is any. count is how many there are; with too little room only
+/// form and series narrow the list; 0 is any. Pipe threads have no series. count is how many there are; with too little room only
 /// count is written.
 /// Errors: unknown-value, buffer-too-short.
-/// Source: ISO 261:1998 table 2; ASME B1.1-2003 table 1.
+/// Source: ISO 261:1998 table 2; ASME B1.1-2003 table 1; ASME B1.20.1-1983; ASME B1.20.3; ISO 228-1:2000;
+/// ISO 7-1:1994.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_standard_threads(
     form: threadcalc_form,
@@ -170,7 +198,45 @@ pub unsafe extern "C" fn threadcalc_standard_threads(
     })
 }
 
-/// Basic profile of a 60 degree thread: unrounded formulas, doubles. Frozen.
+/// How strongly the standard prefers the diameter: 1 first, 2 second, 3 third choice; Unified: 1 primary,
+/// 2 secondary; 0 if it does not list it, and for pipe threads.
+///
+/// Errors: as threadcalc_thread_write.
+/// Source: ISO 261:1998 table 2; ASME B1.1-2003 table 1.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_choice(
+    thread: *const threadcalc_thread_t,
+    preference: *mut i32,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let thread = unsafe { input(thread) }?.read()?;
+        let place = unsafe { Output::new(preference) }?;
+        place.write(choice(&thread).map_or(0, i32::from));
+        Ok(())
+    })
+}
+
+/// 1 if ISO 262 selects this diameter and pitch for screws, bolts and nuts; else 0.
+///
+/// Errors: as threadcalc_thread_write.
+/// Source: ISO 262:1998.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_is_iso_262(
+    thread: *const threadcalc_thread_t,
+    is_selected: *mut i32,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let thread = unsafe { input(thread) }?.read()?;
+        let place = unsafe { Output::new(is_selected) }?;
+        place.write(i32::from(is_iso_262(&thread)));
+        Ok(())
+    })
+}
+
+/// Basic profile: unrounded formulas, doubles; NaN where the standard has none. A pipe thread's is that
+/// at the gauge plane. Frozen.
 #[repr(C)]
 #[derive(Clone, Copy, Default)]
 pub struct threadcalc_profile_t {
@@ -207,7 +273,8 @@ impl threadcalc_profile_t {
 /// The basic profile. profile_size is sizeof(threadcalc_profile_t).
 ///
 /// Errors: as threadcalc_thread_write; structure-size.
-/// Source: ISO 68-1, ISO 724, ISO 898-1 (stress area); ASME B1.1.
+/// Source: ISO 68-1, ISO 724, ISO 898-1 (stress area); ASME B1.1; ISO 228-1:2000; ISO 7-1:1994;
+/// ASME B1.20.1-1983.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_profile(
     thread: *const threadcalc_thread_t,

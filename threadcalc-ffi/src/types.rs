@@ -3,12 +3,12 @@
 use core::ffi::c_char;
 
 use threadcalc_core::{
-    Code, Drill, DrillSet, DrillSets, Error, Field, Finding, Form, Hand, Length, Series, Side, Thread,
+    Code, Drill, DrillSet, DrillSets, Error, Field, Finding, Form, Hand, Length, Series, Side, Thread, WrittenAs,
 };
 
 use crate::choices::{
     threadcalc_drill_set, threadcalc_finding, threadcalc_form, threadcalc_hand, threadcalc_number, threadcalc_series,
-    threadcalc_severity, threadcalc_side,
+    threadcalc_severity, threadcalc_side, threadcalc_written_as,
 };
 use crate::memory::{fill, fixed_text, text_of};
 use crate::status::{optional, required};
@@ -48,9 +48,9 @@ impl threadcalc_ratio_t {
 
 /// A screw thread. Frozen.
 ///
-/// A thread given to a call is built again from form, starts, hand, side, nominal diameter, pitch and
-/// class; series and lead may be left at 0, and otherwise have to agree; is_standard is not read.
-/// All zeros are "not given".
+/// A thread given to a call is built again from form, major diameter (or, where that is 0/0, the nominal
+/// one), pitch, starts, hand, side, class and written_as. Series, lead, taper and the other diameter may
+/// be left at 0, and otherwise have to agree; is_standard is not read. All zeros are "not given".
 #[repr(C)]
 #[derive(Clone, Copy, Default)]
 pub struct threadcalc_thread_t {
@@ -66,12 +66,21 @@ pub struct threadcalc_thread_t {
     pub side: threadcalc_side,
     /// 1 if the standard lists this diameter with this pitch, single start; else 0.
     pub is_standard: i32,
-    /// Basic major diameter in mm.
+    /// 1 for the hole of a wire insert. This version reads none: always 0, anything else is refused.
+    pub wire_insert: i32,
+    /// The older or open name that a pipe thread was read from; 0 if none. No part of the thread's value.
+    pub written_as: threadcalc_written_as,
+    /// The diameter that names the thread in mm; 0/0 for a pipe thread, whose size is a name.
     pub nominal_mm: threadcalc_ratio_t,
+    /// Basic major diameter in mm. NPT and its kin: the outside diameter of the pipe; R and Rc: at the
+    /// gauge plane.
+    pub major_mm: threadcalc_ratio_t,
     /// Distance between neighbouring threads in mm.
     pub pitch_mm: threadcalc_ratio_t,
     /// Advance in one turn in mm.
     pub lead_mm: threadcalc_ratio_t,
+    /// Taper on the diameter: 1/16 for NPT, NPTF, R and Rc, 0/1 for straight threads.
+    pub taper_on_diameter: threadcalc_ratio_t,
     /// Tolerance class as written, NUL-terminated; empty if there is none.
     pub tolerance_class: [c_char; 8],
 }
@@ -85,38 +94,62 @@ impl threadcalc_thread_t {
             hand: thread.hand().number(),
             side: thread.side().map_or(0, Side::number),
             is_standard: i32::from(thread.is_standard()),
-            nominal_mm: threadcalc_ratio_t::of(thread.nominal_mm()),
+            wire_insert: 0,
+            written_as: thread.written_as().map_or(0, WrittenAs::number),
+            nominal_mm: threadcalc_ratio_t::of_option(thread.nominal_mm()),
+            major_mm: threadcalc_ratio_t::of(thread.major_mm()),
             pitch_mm: threadcalc_ratio_t::of(thread.pitch_mm()),
             lead_mm: threadcalc_ratio_t::of(thread.lead_mm()),
+            taper_on_diameter: threadcalc_ratio_t::of(thread.taper_on_diameter()),
             tolerance_class: thread.tolerance_class().map_or([0; 8], |class| fixed_text(class.as_str())),
         }
     }
 
     pub(crate) fn read(&self) -> Result<Thread, Error> {
+        if self.wire_insert != 0 {
+            return Err(Error::new(Code::UnsupportedForm, Field::Form)
+                .hint_text("this version has no threads of wire inserts: leave wire_insert at 0"));
+        }
+        let major = self.major_mm.read(Field::Diameter)?.or(self.nominal_mm.read(Field::Diameter)?);
         let thread = Thread::from_parts(
             required(self.form, Form::from_number, Field::Form, Form::CHOICES)?,
-            self.nominal_mm.required(Field::Diameter)?,
+            major.ok_or(Error::new(Code::Missing, Field::Diameter))?,
             self.pitch_mm.required(Field::Pitch)?,
             if self.starts == 0 { 1 } else { i64::from(self.starts) },
             optional(self.hand, Hand::from_number, Field::Hand, Hand::CHOICES)?.unwrap_or(Hand::Right),
             optional(self.side, Side::from_number, Field::Side, Side::CHOICES)?,
             text_of(&self.tolerance_class),
         )?;
+        self.check_the_rest(&thread)?;
+        match optional(self.written_as, WrittenAs::from_number, Field::WrittenAs, WrittenAs::CHOICES)? {
+            Some(written_as) => thread.with_written_as(written_as),
+            None => Ok(thread),
+        }
+    }
+
+    /// The members that follow from the others: not given, or what the thread built again says.
+    fn check_the_rest(&self, thread: &Thread) -> Result<(), Error> {
         let series = optional(self.series, Series::from_number, Field::Series, Series::CHOICES)?;
         if series.is_some() && series != thread.series() {
             return Err(Error::new(Code::SeriesMismatch, Field::Series)
                 .hint_text("leave the series at 0: it follows from diameter and pitch"));
         }
-        if self.lead_mm.read(Field::Lead)?.is_some_and(|lead| lead != thread.lead_mm()) {
-            return Err(Error::new(Code::Contradiction, Field::Lead)
-                .hint_text("leave the lead at 0/0: it follows from pitch and starts"));
-        }
-        Ok(thread)
+        let agrees = |given: threadcalc_ratio_t, own: Option<Length>, field, hint| match given.read(field)? {
+            Some(value) if Some(value) != own => Err(Error::new(Code::Contradiction, field).hint_text(hint)),
+            _ => Ok(()),
+        };
+        let nominal = "leave nominal_mm at 0/0 for a pipe thread; for others it is the major diameter";
+        agrees(self.nominal_mm, thread.nominal_mm(), Field::Diameter, nominal)?;
+        let lead = "leave the lead at 0/0: it follows from pitch and starts";
+        agrees(self.lead_mm, Some(thread.lead_mm()), Field::Lead, lead)?;
+        let taper = "leave taper_on_diameter at 0/0: it follows from the form";
+        agrees(self.taper_on_diameter, Some(thread.taper_on_diameter()), Field::Form, taper)
     }
 
     /// A thread that may be left out.
     pub(crate) fn read_optional(&self) -> Result<Option<Thread>, Error> {
-        let blank = self.form == 0 && self.nominal_mm == Default::default() && self.pitch_mm == Default::default();
+        let none = threadcalc_ratio_t::default();
+        let blank = self.form == 0 && [self.nominal_mm, self.major_mm, self.pitch_mm] == [none; 3];
         if blank { Ok(None) } else { self.read().map(Some) }
     }
 }

@@ -149,6 +149,22 @@ same_numbers! {
     bases_have_the_numbers_of_the_core: "BASIS" threadcalc_core::Basis,
     severities_have_the_numbers_of_the_core: "SEVERITY" threadcalc_core::Severity,
     findings_have_the_numbers_of_the_core: "FINDING" threadcalc_core::FindingId,
+    written_names_have_the_numbers_of_the_core: "WRITTEN_AS" threadcalc_core::WrittenAs,
+    numbers_have_the_numbers_of_the_core: "NUMBER" threadcalc_core::NumberKey,
+    fields_have_the_numbers_of_the_core: "FIELD" threadcalc_core::Field,
+    confidences_have_the_numbers_of_the_core: "CONFIDENCE" threadcalc_core::Confidence,
+    drill_sets_have_the_numbers_of_the_core: "DRILL_SET" threadcalc_core::DrillSet,
+    answers_about_limits_have_the_numbers_of_the_core: "WITHIN_LIMITS" threadcalc_core::WithinLimits,
+    places_on_the_tap_have_the_numbers_of_the_core: "TAP_SET_ON" threadcalc_core::TapSetOn,
+}
+
+/// The library's own fault has no code in the core, which cannot panic.
+#[test]
+fn statuses_have_the_numbers_of_the_core() {
+    let mut core: Vec<i32> = threadcalc_core::Code::ALL.iter().map(|code| code.number()).collect();
+    core.push(threadcalc::THREADCALC_STATUS_INTERNAL_FAULT);
+    let header: Vec<i32> = constants("STATUS").iter().map(|(_, number)| *number).collect();
+    assert_eq!(header, core, "numbers of THREADCALC_STATUS_*");
 }
 
 #[test]

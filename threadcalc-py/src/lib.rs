@@ -5,7 +5,7 @@
 //! | `int`, `Fraction`, `Decimal`, `str`, `float` (its shortest decimal text) | `Length` in |
 //! | `Fraction` | `Length` out |
 //! | `float` | derived `f64` out |
-//! | `None` | `None` |
+//! | `None` | `None`, and NaN where a derived value is absent |
 //! | `ThreadcalcError`, `DesignationError` | `Error` |
 #![deny(clippy::float_arithmetic, clippy::arithmetic_side_effects)]
 
@@ -19,8 +19,10 @@ mod finding;
 mod job;
 mod limits;
 mod number;
+mod pipe;
 mod plan;
 mod tap_drill;
+mod taper_depth;
 mod text;
 mod thread;
 
@@ -44,9 +46,13 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::number::read_number;
     #[pymodule_export]
+    use crate::pipe::Pipe;
+    #[pymodule_export]
     use crate::plan::{CardRow, Plan, plan};
     #[pymodule_export]
     use crate::tap_drill::{Alternative, TapDrill, tap_drill};
     #[pymodule_export]
-    use crate::thread::{Thread, near, standard_threads};
+    use crate::taper_depth::{TaperDepths, taper_depths};
+    #[pymodule_export]
+    use crate::thread::{Thread, near, read_fit, standard_threads};
 }

@@ -3,7 +3,7 @@
 use pyo3::prelude::*;
 use threadcalc_core as core;
 
-use crate::number::optional_fraction;
+use crate::number::{optional_double, optional_fraction};
 
 /// The basic profile, unrounded, in millimetres.
 #[pyclass(module = "threadcalc", frozen, eq)]
@@ -20,32 +20,32 @@ impl Profile {
 
     /// Basic major diameter.
     #[getter]
-    fn major_mm(&self) -> f64 {
-        self.0.major_mm
+    fn major_mm(&self) -> Option<f64> {
+        optional_double(self.0.major_mm)
     }
 
     /// Basic pitch diameter.
     #[getter]
-    fn pitch_diameter_mm(&self) -> f64 {
-        self.0.pitch_diameter_mm
+    fn pitch_diameter_mm(&self) -> Option<f64> {
+        optional_double(self.0.pitch_diameter_mm)
     }
 
     /// Basic minor diameter of the internal thread.
     #[getter]
-    fn minor_mm(&self) -> f64 {
-        self.0.minor_mm
+    fn minor_mm(&self) -> Option<f64> {
+        optional_double(self.0.minor_mm)
     }
 
     /// Minor diameter of the external thread at its rounded root.
     #[getter]
-    fn external_minor_mm(&self) -> f64 {
-        self.0.external_minor_mm
+    fn external_minor_mm(&self) -> Option<f64> {
+        optional_double(self.0.external_minor_mm)
     }
 
     /// Tensile stress area of the external thread.
     #[getter]
-    fn stress_area_mm2(&self) -> f64 {
-        self.0.stress_area_mm2
+    fn stress_area_mm2(&self) -> Option<f64> {
+        optional_double(self.0.stress_area_mm2)
     }
 
     /// Angles of the two flanks against the normal to the axis, in degrees.
@@ -56,10 +56,9 @@ impl Profile {
     }
 
     fn __repr__(&self) -> String {
-        format!(
-            "<Profile major {} pitch diameter {} minor {} mm>",
-            self.0.major_mm, self.0.pitch_diameter_mm, self.0.minor_mm
-        )
+        let shown = |value| optional_double(value).map_or_else(|| String::from("none"), |value| value.to_string());
+        let (major, pitch, minor) = (self.0.major_mm, self.0.pitch_diameter_mm, self.0.minor_mm);
+        format!("<Profile major {} pitch diameter {} minor {} mm>", shown(major), shown(pitch), shown(minor))
     }
 }
 

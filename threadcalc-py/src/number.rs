@@ -109,6 +109,11 @@ pub fn optional_fraction(py: Python<'_>, value: Option<Length>) -> PyResult<Opti
     value.map(|value| fraction(py, value)).transpose()
 }
 
+/// A derived value, `None` where the core says NaN: there is none.
+pub fn optional_double(value: f64) -> Option<f64> {
+    if value.is_nan() { None } else { Some(value) }
+}
+
 fn fraction_class(py: Python<'_>) -> PyResult<&Bound<'_, PyType>> {
     static CLASS: PyOnceLock<Py<PyType>> = PyOnceLock::new();
     CLASS.import(py, "fractions", "Fraction")

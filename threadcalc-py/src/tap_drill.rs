@@ -8,7 +8,7 @@ use crate::drill::Drill;
 use crate::error::raise;
 use crate::finding::{Finding, list_findings};
 use crate::limits::Limits;
-use crate::number::{optional_exact, optional_fraction, wrong_type};
+use crate::number::{optional_double, optional_exact, optional_fraction, wrong_type};
 use crate::text::{choose, optional_choice};
 use crate::thread::Thread;
 
@@ -25,10 +25,10 @@ impl Alternative {
         Drill(self.0.drill)
     }
 
-    /// Percent of thread on the basis of the answer.
+    /// Percent of thread on the basis of the answer; None for a taper thread.
     #[getter]
-    fn percent(&self) -> f64 {
-        self.0.percent
+    fn percent(&self) -> Option<f64> {
+        optional_double(self.0.percent)
     }
 
     /// "yes", "no" or "does-not-apply".
@@ -60,13 +60,13 @@ impl TapDrill {
         Drill(self.0.chosen.drill)
     }
 
-    /// Percent of thread that it leaves.
+    /// Percent of thread that it leaves; None for a taper thread.
     #[getter]
-    fn percent(&self) -> f64 {
-        self.0.chosen.percent
+    fn percent(&self) -> Option<f64> {
+        optional_double(self.0.chosen.percent)
     }
 
-    /// The basis of every percent here; None for a form tap.
+    /// The basis of every percent here; None for a form tap and for pipe threads.
     #[getter]
     fn basis(&self) -> Option<&'static str> {
         self.0.basis.map(core::Basis::name)
@@ -130,13 +130,14 @@ fn sets_of(sets: &Bound<'_, PyAny>) -> PyResult<DrillSets> {
 
 /// Chooses the drill of the sets for a tapped hole.
 #[pyfunction]
-#[pyo3(signature = (thread, *, tap, percent=None, basis=None, sets=None))]
+#[pyo3(signature = (thread, *, tap, percent=None, basis=None, sets=None, taper_reamer=false))]
 pub fn tap_drill(
     thread: &Bound<'_, Thread>,
     tap: &Bound<'_, PyAny>,
     percent: Option<&Bound<'_, PyAny>>,
     basis: Option<&Bound<'_, PyAny>>,
     sets: Option<&Bound<'_, PyAny>>,
+    taper_reamer: bool,
 ) -> PyResult<TapDrill> {
     let thread = &thread.get().0;
     let request = TapDrillRequest {
@@ -144,6 +145,7 @@ pub fn tap_drill(
         percent: optional_exact(percent, Field::Percent)?,
         basis: optional_choice(basis)?,
         sets: sets.map_or_else(|| Ok(DrillSets::usual(thread.form())), sets_of)?,
+        taper_reamer,
     };
     core::tap_drill(thread, &request).map(TapDrill).map_err(raise)
 }

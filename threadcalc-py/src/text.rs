@@ -4,7 +4,9 @@ use std::borrow::Cow;
 
 use pyo3::prelude::*;
 use pyo3::types::{PyBytes, PyString};
-use threadcalc_core::{Basis, Code, DrillSet, Error, FeedMode, Field, Form, Hand, Series, Side, Tap, TapSetOn, Unit};
+use threadcalc_core::{
+    Basis, Code, DrillSet, Error, FeedMode, Field, Form, Hand, Series, Side, Tap, TapSetOn, Unit, WrittenAs,
+};
 
 use crate::error::raise;
 use crate::number::wrong_type;
@@ -55,6 +57,7 @@ choice!(
     Tap: Tap,
     TapSetOn: TapSetOn,
     Unit: Unit,
+    WrittenAs: WrittenAs,
 );
 
 /// The choice that a text names.

@@ -4,12 +4,13 @@ use std::fmt::Write;
 
 use pyo3::prelude::*;
 use pyo3::types::{PyString, PyTuple, PyType};
-use threadcalc_core::{self as core, Code, Error, Field, Length};
+use threadcalc_core::{self as core, Code, Error, Field, Length, WrittenAs};
 
 use crate::error::{raise, raise_designation};
 use crate::finding::{Finding, list_findings};
 use crate::limits::{Limits, Profile};
-use crate::number::{exact, fraction, whole};
+use crate::number::{exact, fraction, optional_fraction, whole};
+use crate::pipe::Pipe;
 use crate::text::{bytes_of, choose, optional_choice};
 
 /// A screw thread, immutable and hashable.
@@ -42,7 +43,7 @@ fn constructor(thread: &core::Thread) -> String {
     format!(
         "Thread._from_parts('{}', {}, {}, {}, '{}', {}, '{}')",
         thread.form(),
-        ratio(thread.nominal_mm()),
+        ratio(thread.major_mm()),
         ratio(thread.pitch_mm()),
         thread.starts(),
         thread.hand(),
@@ -113,13 +114,18 @@ impl Thread {
         self.0.limits().map(Limits).map_err(raise)
     }
 
+    /// The dimensions of a pipe thread.
+    fn pipe(&self) -> PyResult<Pipe> {
+        self.0.pipe().map(Pipe).map_err(raise)
+    }
+
     /// The profile's name.
     #[getter]
     fn form(&self) -> &'static str {
         self.0.form().name()
     }
 
-    /// The standard's series, None for a metric special.
+    /// The standard's series, None for a metric special and for pipe threads.
     #[getter]
     fn series(&self) -> Option<&'static str> {
         self.0.series().map(core::Series::name)
@@ -137,10 +143,10 @@ impl Thread {
         self.0.size().as_str().to_owned()
     }
 
-    /// The diameter that names the thread, in millimetres.
+    /// The diameter that names the thread, in millimetres; None for a pipe thread.
     #[getter]
-    fn nominal_mm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        fraction(py, self.0.nominal_mm())
+    fn nominal_mm<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyAny>>> {
+        optional_fraction(py, self.0.nominal_mm())
     }
 
     /// Basic major diameter in millimetres.
@@ -197,6 +203,24 @@ impl Thread {
         false
     }
 
+    /// The older or open name that the thread was read from, or None.
+    #[getter]
+    fn written_as(&self) -> Option<&'static str> {
+        self.0.written_as().map(WrittenAs::name)
+    }
+
+    /// How strongly the standard prefers the diameter, or None.
+    #[getter]
+    fn choice(&self) -> Option<u8> {
+        core::choice(&self.0)
+    }
+
+    /// True if ISO 262 selects this diameter and pitch.
+    #[getter]
+    fn is_iso_262(&self) -> bool {
+        core::is_iso_262(&self.0)
+    }
+
     /// What is doubtful about the thread.
     #[getter]
     fn findings(&self) -> Vec<Finding> {
@@ -218,36 +242,51 @@ impl Thread {
         let class = thread.tolerance_class();
         let arguments = (
             thread.form().name(),
-            parts(thread.nominal_mm()),
+            parts(thread.major_mm()),
             parts(thread.pitch_mm()),
             thread.starts(),
             thread.hand().name(),
             thread.side().map(core::Side::name),
             class.as_ref().map_or("", |class| class.as_str()),
+            thread.written_as().map(WrittenAs::name),
         );
         (py.get_type::<Self>().getattr("_from_parts")?, arguments).into_pyobject(py)
     }
 
     /// The thread of `__reduce__`.
     #[classmethod]
+    #[pyo3(signature = (form, major_mm, pitch_mm, starts, hand, side, tolerance_class, written_as=None))]
     #[expect(clippy::too_many_arguments, reason = "the parts of a pickled thread, written by __reduce__ alone")]
     fn _from_parts(
         _class: &Bound<'_, PyType>,
         form: &Bound<'_, PyAny>,
-        nominal_mm: (i64, i64),
+        major_mm: (i64, i64),
         pitch_mm: (i64, i64),
         starts: i64,
         hand: &Bound<'_, PyAny>,
         side: Option<&Bound<'_, PyAny>>,
         tolerance_class: &str,
+        written_as: Option<&Bound<'_, PyAny>>,
     ) -> PyResult<Self> {
-        let nominal = Length::new(nominal_mm.0, nominal_mm.1).map_err(raise)?;
+        let major = Length::new(major_mm.0, major_mm.1).map_err(raise)?;
         let pitch = Length::new(pitch_mm.0, pitch_mm.1).map_err(raise)?;
         let (form, hand, side) = (choose(form)?, choose(hand)?, optional_choice(side)?);
-        core::Thread::from_parts(form, nominal, pitch, starts, hand, side, tolerance_class.as_bytes())
-            .map(Self)
-            .map_err(raise)
+        let thread = core::Thread::from_parts(form, major, pitch, starts, hand, side, tolerance_class.as_bytes())
+            .map_err(raise)?;
+        match optional_choice(written_as)? {
+            Some(written_as) => thread.with_written_as(written_as).map(Self).map_err(raise),
+            None => Ok(Self(thread)),
+        }
     }
+}
+
+/// Reads a fit: the internal and the external thread.
+#[pyfunction]
+#[pyo3(signature = (text, /))]
+pub fn read_fit(text: &Bound<'_, PyAny>) -> PyResult<(Thread, Thread)> {
+    let text = bytes_of(text, Field::Designation)?;
+    let (internal, external) = core::read_fit(&text).map_err(raise_designation)?;
+    Ok((Thread(internal), Thread(external)))
 }
 
 /// Every thread of the standard series.

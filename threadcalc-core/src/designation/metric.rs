@@ -1,11 +1,12 @@
 //! Metric designations: `M8x1.25-6H`, `MF10x1`, `M16xPh3P1.5-6H-LH`.
 
-use super::read::{tail, unreadable};
+use super::read::{skip_separator, tail, unreadable};
+use crate::cursor::Cursor;
 use crate::error::{Code, Error, Field};
+use crate::form::Form;
 use crate::length::Length;
-use crate::number::Cursor;
 use crate::series;
-use crate::thread::{Form, MOST_STARTS, Series, Thread};
+use crate::thread::{MOST_STARTS, Series, Thread};
 
 /// Reads from the M to the end.
 pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
@@ -23,7 +24,7 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
     let diameter = cursor.decimal().map_err(|e| e.hint_text("a diameter in mm, as in M8x1.25"))?;
     let after_diameter = cursor.place();
     cursor.skip_blanks();
-    let (pitch, starts) = if take_times(cursor) {
+    let (pitch, starts) = if cursor.take_times() || take_dash_before_pitch(cursor) {
         cursor.skip_blanks();
         let place = cursor.place();
         let (pitch, starts) = metric_pitch(cursor)?;
@@ -49,6 +50,25 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
     tail(cursor, thread)
 }
 
+/// A dash before a pitch, `M8-1.25`: a number that no letter follows, as one would a grade, `M8-6H`.
+fn take_dash_before_pitch(cursor: &mut Cursor<'_>) -> bool {
+    let start = cursor.place();
+    let dashed = cursor.take_dash();
+    cursor.skip_blanks();
+    let number = cursor.place();
+    let pitch = dashed && cursor.decimal().is_ok() && !is_grade_or_starts(cursor);
+    cursor.go_back_to(if pitch { number } else { start });
+    pitch
+}
+
+fn is_grade_or_starts(cursor: &mut Cursor<'_>) -> bool {
+    if cursor.peek().is_some_and(|byte| byte.is_ascii_alphabetic()) {
+        return true;
+    }
+    skip_separator(cursor);
+    cursor.is_at_word(b"START") || cursor.is_at_word(b"STARTS")
+}
+
 fn coarse_pitch(cursor: &Cursor<'_>, diameter: Length, fine: bool) -> Result<Length, Error> {
     let missing = cursor.error(Code::Missing).about(Field::Pitch);
     if fine {
@@ -56,16 +76,6 @@ fn coarse_pitch(cursor: &Cursor<'_>, diameter: Length, fine: bool) -> Result<Len
     }
     series::pitch_of(Series::Coarse, diameter)
         .ok_or(missing.hint_text("ISO 261 has no coarse pitch for this diameter: give the pitch, as in M10x1"))
-}
-
-/// `x`, `X`, `*`, `×` in UTF-8 or as the lone byte 0xD7.
-fn take_times(cursor: &mut Cursor<'_>) -> bool {
-    match (cursor.peek(), cursor.rest().get(1)) {
-        (Some(b'x' | b'X' | b'*' | 0xD7), _) => cursor.skip(1),
-        (Some(0xC3), Some(0x97)) => cursor.skip(2),
-        _ => return false,
-    }
-    true
 }
 
 /// `1.25`, or lead and pitch of a multi-start thread, `Ph3P1.5`.

@@ -1,25 +1,19 @@
 //! From bytes to a thread.
 
-use super::{metric, unified};
+use super::{metric, pipe, unified};
+use crate::cursor::Cursor;
 use crate::error::{Code, Error, Field};
-use crate::number::Cursor;
 use crate::thread::{Hand, Thread};
 
 /// The longest designation that is looked at, in bytes.
-const LONGEST: usize = 80;
+pub(super) const LONGEST: usize = 80;
 
-const EXAMPLES: &str = "a designation such as M8x1.25-6H or 1/4-20 UNC-2B";
+const EXAMPLES: &str = "a designation such as M8x1.25-6H, 1/4-20 UNC-2B, G1/2 or 1/4-18 NPT";
 
-/// Words that begin a designation of a form this version does not read, longest first.
-const OTHER_FORMS: [&[u8]; 20] = [
-    b"ACME", b"STUB", b"BSPP", b"BSPT", b"BSW", b"BSF", b"BSP", b"NPTF", b"NPSM", b"NPSF", b"NPSC", b"NPT", b"MJ",
-    b"TR", b"RC", b"RP", b"BA", b"PT", b"G", b"R",
-];
-
-/// Words behind size and pitch that name a form this version does not read.
-const OTHER_SERIES: [&[u8]; 16] = [
-    b"UNRC", b"UNRF", b"UNREF", b"UNRS", b"UNR", b"UNJC", b"UNJF", b"UNJEF", b"UNJS", b"UNJ", b"NPTF", b"NPT", b"ACME",
-    b"BSW", b"BSF", b"BSP",
+/// Words that name a form this version does not read, before the size or behind it.
+const OTHER_FORMS: [&[u8]; 22] = [
+    b"ACME", b"STUB", b"BSW", b"BSF", b"BA", b"MJ", b"TR", b"NC", b"NF", b"NEF", b"UNRC", b"UNRF", b"UNREF", b"UNRS",
+    b"UNR", b"UNJC", b"UNJF", b"UNJEF", b"UNJS", b"UNJ", b"STI", b"PTF",
 ];
 
 /// Reads one whole designation.
@@ -32,22 +26,29 @@ pub(crate) fn read(text: &[u8]) -> Result<Thread, Error> {
     let thread = match cursor.peek() {
         None => return Err(cursor.error(Code::Empty).hint_text(EXAMPLES)),
         Some(b'M' | b'm') => metric::read(&mut cursor),
-        Some(b'0'..=b'9' | b'.' | b'#' | b'N' | b'n') => unified::read(&mut cursor),
-        Some(_) => Err(unreadable(&cursor)),
+        Some(b'0'..=b'9' | b'.' | b'#' | 0x80..) => unified::read(&mut cursor),
+        Some(_) => read_word(&mut cursor),
     };
     thread.map_err(|error| if error.at().is_none() { error.at_byte(cursor.place()) } else { error })
 }
 
+/// A designation that begins with a word: a pipe thread, a series before its size, or `No.`
+fn read_word(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
+    if let Some(family) = pipe::family(cursor) {
+        return pipe::read(cursor, family);
+    }
+    if matches!(cursor.peek(), Some(b'N' | b'n' | b'U' | b'u')) {
+        return unified::read(cursor);
+    }
+    Err(unreadable(cursor))
+}
+
 /// The error for text that makes no sense here, or is a form known but not supported.
 pub(super) fn unreadable(cursor: &Cursor<'_>) -> Error {
-    let rest = cursor.rest();
-    let starts_with = |word: &&[u8]| {
-        rest.len() >= word.len()
-            && rest.iter().zip(*word).all(|(a, b)| a.eq_ignore_ascii_case(b))
-            && !rest.get(word.len()).is_some_and(u8::is_ascii_alphabetic)
-    };
-    if OTHER_FORMS.iter().chain(&OTHER_SERIES).any(starts_with) {
-        return cursor.error(Code::UnsupportedForm).hint_text("this version reads ISO metric M and Unified threads");
+    if OTHER_FORMS.iter().any(|word| cursor.is_at_word(word)) {
+        return cursor
+            .error(Code::UnsupportedForm)
+            .hint_text("this version reads ISO metric M, Unified and pipe threads (G, R, Rp, Rc, NPT and kin)");
     }
     cursor.error(Code::Unreadable).hint_text(EXAMPLES)
 }
@@ -55,7 +56,7 @@ pub(super) fn unreadable(cursor: &Cursor<'_>) -> Error {
 /// Blanks and at most one dash between two parts; returns where the next part starts.
 pub(super) fn skip_separator(cursor: &mut Cursor<'_>) -> usize {
     cursor.skip_blanks();
-    cursor.take(b'-');
+    cursor.take_dash();
     cursor.skip_blanks();
     cursor.place()
 }
@@ -67,25 +68,60 @@ pub(super) fn at_tail_word(cursor: &mut Cursor<'_>) -> bool {
     found
 }
 
+/// `LH`, `L.H.`, `LEFT`, `LEFT HAND`, and the same for the right hand.
 fn hand(cursor: &mut Cursor<'_>) -> Option<Hand> {
-    if cursor.take_word(b"LH") || cursor.take_word(b"LEFT") {
-        return Some(Hand::Left);
+    let (hand, words): (Hand, [&[u8]; 3]) = match cursor.peek()? {
+        b'L' | b'l' => (Hand::Left, [b"LEFT", b"LH", b"LEFTHAND"]),
+        b'R' | b'r' => (Hand::Right, [b"RIGHT", b"RH", b"RIGHTHAND"]),
+        _ => return None,
+    };
+    if words.iter().any(|word| cursor.take_word(word)) {
+        let after = cursor.place();
+        skip_separator(cursor);
+        if !cursor.take_word(b"HAND") && !cursor.take_word(b"HANDED") {
+            cursor.go_back_to(after);
+        }
+        return Some(hand);
     }
-    (cursor.take_word(b"RH") || cursor.take_word(b"RIGHT")).then_some(Hand::Right)
+    // `L.H.`, `L. H`
+    let start = cursor.place();
+    cursor.skip(1);
+    let dotted = cursor.take(b'.');
+    cursor.skip_blanks();
+    if dotted && cursor.take_word(b"H") {
+        cursor.take(b'.');
+        return Some(hand);
+    }
+    cursor.go_back_to(start);
+    None
 }
 
-/// Class and hand, in either order, each at most once, then the end.
+/// `2 START`, `2-START`, `2 STARTS`.
+fn starts(cursor: &mut Cursor<'_>) -> Option<i64> {
+    let start = cursor.place();
+    let count = cursor.whole_number().ok().flatten();
+    skip_separator(cursor);
+    if cursor.take_word(b"START") || cursor.take_word(b"STARTS") {
+        return count;
+    }
+    cursor.go_back_to(start);
+    None
+}
+
+/// Class, hand and number of starts, in any order, each at most once, then the end.
 pub(super) fn tail(cursor: &mut Cursor<'_>, mut thread: Thread) -> Result<Thread, Error> {
-    let mut handed = false;
+    let (mut handed, mut counted) = (false, thread.starts() > 1);
     loop {
         let before = cursor.place();
         let place = skip_separator(cursor);
         if cursor.is_at_end() {
-            let dangling = cursor.since(before).contains(&b'-');
-            return if dangling {
-                Err(cursor.error(Code::Unreadable).hint_text("a class or LH behind the dash"))
-            } else {
+            // Blanks may end a designation, a dash may not.
+            let mut between = Cursor::new(cursor.since(before), Field::Designation);
+            between.skip_blanks();
+            return if between.is_at_end() {
                 Ok(thread)
+            } else {
+                Err(cursor.error(Code::Unreadable).hint_text("a class or LH behind the dash"))
             };
         }
         if !handed {
@@ -95,20 +131,41 @@ pub(super) fn tail(cursor: &mut Cursor<'_>, mut thread: Thread) -> Result<Thread
                 continue;
             }
         }
-        if thread.tolerance_class().is_some() || !matches!(cursor.peek(), Some(b'0'..=b'9')) {
+        let digit = matches!(cursor.peek(), Some(b'0'..=b'9'));
+        if digit && !counted {
+            if let Some(count) = starts(cursor) {
+                thread = thread.with_starts(count).map_err(|e| e.about(Field::Designation).at_byte(place))?;
+                counted = true;
+                continue;
+            }
+        }
+        let lettered = thread.form().is_pipe() && at_single_letter(cursor);
+        if thread.tolerance_class().is_some() || !(digit || lettered) {
             return Err(unreadable(cursor));
         }
         thread = class(cursor, thread, place)?;
     }
 }
 
+fn at_single_letter(cursor: &Cursor<'_>) -> bool {
+    let letter = |place: usize| cursor.rest().get(place).is_some_and(u8::is_ascii_alphabetic);
+    letter(0) && !letter(1)
+}
+
 fn class(cursor: &mut Cursor<'_>, thread: Thread, place: usize) -> Result<Thread, Error> {
     while cursor.peek().is_some_and(|byte| byte.is_ascii_alphanumeric()) {
         cursor.skip(1);
     }
+    // `6HLH`: the hand may follow without a dash.
+    let run = cursor.since(place);
+    if let Some((class, hand)) = run.len().checked_sub(2).and_then(|length| run.split_at_checked(length)) {
+        if class.len() > 1 && (hand.eq_ignore_ascii_case(b"LH") || hand.eq_ignore_ascii_case(b"RH")) {
+            cursor.go_back_to(place.saturating_add(class.len()));
+        }
+    }
     let thread = thread.with_class(cursor.since(place)).map_err(|error| error.at_byte(place))?;
     if cursor.peek() == Some(b'/') {
-        return Err(cursor.error(Code::Fit).hint_text("one class; a fit such as 6H/6g names two threads"));
+        return Err(cursor.error(Code::Fit).hint_text("one class; a fit such as 6H/6g names two threads: read_fit"));
     }
     Ok(thread)
 }

@@ -1,38 +1,107 @@
 //! Unified designations: `1/4-20 UNC-2B`, `#10-32`, `1-1/4-7`, `3/4-0.0625P-0.1875L(3 STARTS) UNF`.
 
+use super::pipe;
 use super::read::{at_tail_word, skip_separator, tail, unreadable};
+use crate::cursor::Cursor;
 use crate::error::{Code, Error, Field};
+use crate::form::Form;
 use crate::length::{Length, Rounding};
-use crate::number::Cursor;
 use crate::series;
-use crate::thread::{Form, MOST_STARTS, Series, Thread, pitch_of};
+use crate::thread::{MOST_STARTS, Series, Thread, pitch_of};
 
-/// Reads from the size to the end.
+/// Reads from the size, or from a series that stands before it, to the end.
 pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
+    let series_place = cursor.place();
+    let leading = series_token(cursor).map(|named| (named, series_place));
+    if leading.is_some() {
+        skip_separator(cursor);
+    }
     let size_place = cursor.place();
     let size = unified_size(cursor)?;
+    pipe::take_outside_diameter_words(cursor);
+    let after_size = cursor.place();
+    let pitch_place = skip_separator(cursor);
+    if let Some(family) = pipe::family(cursor) {
+        return pipe::finish(cursor, family, (size.of_pipe(size_place)?, size_place), None);
+    }
+    let crossed = pitch_place == cursor.place() && cursor.take_times();
     cursor.skip_blanks();
-    let dashed = cursor.take(b'-');
-    cursor.skip_blanks();
-    if !dashed && !matches!(cursor.peek(), Some(b'0'..=b'9' | b'.')) {
+    let pitch_place = cursor.place();
+    if !at_number(cursor) {
+        return without_pitch(cursor, &size, size_place, after_size, leading);
+    }
+    let (pitch, starts) = unified_pitch(cursor)?;
+    let series_place = skip_separator(cursor);
+    if let Some(family) = pipe::family(cursor) {
+        return pipe::finish(cursor, family, (size.of_pipe(size_place)?, size_place), Some((pitch, pitch_place)));
+    }
+    let thread = build(&size, pitch, starts, size_place, pitch_place)?;
+    if let Some(named) = series_token(cursor) {
+        check_series(&thread, named, series_place)?;
+    } else if let Some((named, place)) = leading {
+        check_series(&thread, named, place)?;
+    } else if crossed {
+        return Err(cursor.error(Code::Unreadable).hint_text("the series behind it, or a dash: 1/4-20"));
+    } else if cursor.peek().is_some_and(|byte| byte.is_ascii_alphabetic()) && !at_tail_word(cursor) {
+        return Err(unreadable(cursor));
+    }
+    tail(cursor, thread)
+}
+
+fn at_number(cursor: &Cursor<'_>) -> bool {
+    matches!(cursor.peek(), Some(b'0'..=b'9' | b'.' | b',' | 0x80..))
+}
+
+fn build(
+    size: &UnifiedSize,
+    pitch: Length,
+    starts: u8,
+    size_place: usize,
+    pitch_place: usize,
+) -> Result<Thread, Error> {
+    Thread::build(Form::Unified, size.diameter(pitch)?, pitch, starts).map_err(|error| match error.field() {
+        Field::Pitch => error.at_byte(pitch_place),
+        _ => error.at_byte(size_place),
+    })
+}
+
+/// `1/4 UNC`: a graded series names the pitch of its size.
+fn without_pitch(
+    cursor: &mut Cursor<'_>,
+    size: &UnifiedSize,
+    size_place: usize,
+    after_size: usize,
+    leading: Option<(NamedSeries, usize)>,
+) -> Result<Thread, Error> {
+    let at = cursor.place();
+    let named = series_token(cursor).map(|named| (named, at)).or(leading);
+    let Some((NamedSeries::Graded(series), place)) = named else {
+        cursor.go_back_to(at);
         return Err(match unreadable(cursor) {
             error if error.code() == Code::UnsupportedForm => error,
             error => error.hint_text("threads per inch behind the size, as in 1/4-20"),
         });
+    };
+    if cursor.place() == at {
+        cursor.go_back_to(after_size);
     }
-    let pitch_place = cursor.place();
-    let (pitch, starts) = unified_pitch(cursor)?;
-    let diameter = size.diameter(pitch)?;
-    let thread = Thread::build(Form::Unified, diameter, pitch, starts).map_err(|error| match error.field() {
-        Field::Pitch => error.at_byte(pitch_place),
-        _ => error.at_byte(size_place),
-    })?;
-    let series_place = skip_separator(cursor);
-    if let Some(named) = series_token(cursor) {
-        check_series(&thread, named, series_place)?;
-    } else if cursor.peek().is_some_and(|byte| byte.is_ascii_alphabetic()) && !at_tail_word(cursor) {
-        return Err(unreadable(cursor));
-    }
+    let missing = Error::new(Code::Missing, Field::ThreadsPerInch).at_byte(place);
+    let (first, second) = size.readings();
+    let listed = |diameter: &Length| series::pitch_of(series, *diameter).map(|pitch| (*diameter, pitch));
+    let (diameter, pitch) = match (first.as_ref().and_then(listed), second.as_ref().and_then(listed)) {
+        (Some(found), None) | (None, Some(found)) => found,
+        (Some(_), Some(_)) => {
+            return Err(missing.hint_text(
+                "a number size and a size in inches both stand in this series: write the threads per inch",
+            ));
+        }
+        (None, None) => {
+            return Err(
+                missing.hint_text("this series does not list the size: write the threads per inch, as in 1/4-20")
+            );
+        }
+    };
+    let thread = Thread::build(Form::Unified, diameter, pitch, 1).map_err(|error| error.at_byte(size_place))?;
     tail(cursor, thread)
 }
 
@@ -53,6 +122,29 @@ impl UnifiedSize {
                 let inches = Length::integer(*number).times(Length::INCH)?;
                 if is_number_size(*number, inches, pitch) { number_diameter(*number) } else { Ok(inches) }
             }
+        }
+    }
+}
+
+impl UnifiedSize {
+    /// What the size may be: a number size, inches, or either.
+    fn readings(&self) -> (Option<Length>, Option<Length>) {
+        let inches = |inches: Length| inches.times(Length::INCH).ok();
+        match self {
+            Self::Inches(size) => (None, inches(*size)),
+            Self::Number(number) => (number_diameter(*number).ok(), None),
+            Self::Bare(number) => (number_diameter(*number).ok(), inches(Length::integer(*number))),
+        }
+    }
+
+    /// The nominal pipe size in inches.
+    fn of_pipe(&self, place: usize) -> Result<Length, Error> {
+        match self {
+            Self::Inches(inches) => Ok(*inches),
+            Self::Bare(number) => Ok(Length::integer(*number)),
+            Self::Number(_) => Err(Error::new(Code::Unreadable, Field::Designation)
+                .at_byte(place)
+                .hint_text("a pipe size is inches, as in 1/4-18 NPT")),
         }
     }
 }
@@ -116,22 +208,11 @@ fn unified_size(cursor: &mut Cursor<'_>) -> Result<UnifiedSize, Error> {
         return Err(unreadable(cursor));
     }
     let start = cursor.place();
-    let first = cursor.decimal()?;
-    let size = match first.whole() {
-        // `1-1/4` and `1 1/4` are sizes; `2-4 1/2` is 2 in with 4 1/2 threads per inch.
-        Some(whole) if !written_with_point(cursor, start) => {
-            cursor.go_back_to(start);
-            let mixed = cursor.mixed_number()?;
-            if mixed == first && !cursor.since(start).contains(&b'/') {
-                UnifiedSize::Bare(whole)
-            } else {
-                UnifiedSize::Inches(mixed)
-            }
-        }
-        // A point makes it inches: `1.000-64`.
-        _ => UnifiedSize::Inches(first),
-    };
-    Ok(if cursor.take(b'"') { inches(size) } else { size })
+    let value = cursor.mixed_number()?;
+    // `10` may be a number size; a point, a fraction or an inch mark makes it inches.
+    let bare = cursor.since(start).iter().all(u8::is_ascii_digit);
+    let size = value.whole().filter(|_| bare).map_or(UnifiedSize::Inches(value), UnifiedSize::Bare);
+    Ok(if cursor.take_inch_mark() { inches(size) } else { size })
 }
 
 fn inches(size: UnifiedSize) -> UnifiedSize {
@@ -141,14 +222,10 @@ fn inches(size: UnifiedSize) -> UnifiedSize {
     }
 }
 
-fn written_with_point(cursor: &Cursor<'_>, start: usize) -> bool {
-    cursor.since(start).iter().any(|byte| matches!(byte, b'.' | b','))
-}
-
 /// Threads per inch, or pitch and lead of a multi-start thread, `0.0625P-0.1875L(3 STARTS)`.
 fn unified_pitch(cursor: &mut Cursor<'_>) -> Result<(Length, u8), Error> {
     let place = cursor.place();
-    let threads = cursor.mixed_threads().map_err(|e| e.hint_text("threads per inch, as in 1/4-20"))?;
+    let threads = cursor.mixed_number().map_err(|e| e.hint_text("threads per inch, as in 1/4-20"))?;
     if matches!(cursor.peek(), Some(b'P' | b'p')) {
         cursor.skip(1);
         return multi_start(cursor, threads, place);
@@ -218,12 +295,16 @@ fn unrounded_pitch(printed: Length) -> Result<Length, Error> {
 }
 
 /// The series that a token names; `UN` is any of the constant-pitch series.
+#[derive(Clone, Copy)]
 enum NamedSeries {
     Graded(Series),
     Constant,
 }
 
 fn series_token(cursor: &mut Cursor<'_>) -> Option<NamedSeries> {
+    if !matches!(cursor.peek(), Some(b'U' | b'u')) {
+        return None;
+    }
     let graded = [Series::Unc, Series::Unf, Series::Unef, Series::Uns];
     if let Some(series) = graded.into_iter().find(|series| cursor.take_word(series.token().as_bytes())) {
         return Some(NamedSeries::Graded(series));
@@ -242,7 +323,7 @@ fn check_series(thread: &Thread, named: NamedSeries, place: usize) -> Result<(),
     }
     let per_inch = |pitch: Length| Length::INCH.over(pitch).map_or(f64::NAN, Length::to_f64);
     let listed = match named {
-        NamedSeries::Graded(series) => series::pitch_of(series, thread.nominal_mm()).map_or(f64::NAN, per_inch),
+        NamedSeries::Graded(series) => series::pitch_of(series, thread.major_mm()).map_or(f64::NAN, per_inch),
         NamedSeries::Constant => f64::NAN,
     };
     Err(Error::new(Code::SeriesMismatch, Field::ThreadsPerInch)

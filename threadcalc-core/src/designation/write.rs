@@ -4,9 +4,11 @@ use core::fmt::{self, Write};
 
 use super::unified::is_number_size;
 use crate::error::Error;
+use crate::form::Form;
 use crate::length::{Decimal, Length, Rounding};
+use crate::series;
 use crate::text::Text;
-use crate::thread::{Form, Hand, Series, Thread};
+use crate::thread::{Hand, Series, Thread};
 
 /// How the size of a Unified thread is named.
 enum UnifiedSize {
@@ -35,12 +37,13 @@ fn unified_size(nominal: Length) -> Result<UnifiedSize, Error> {
 pub(crate) fn size_text(thread: &Thread) -> Text<16> {
     let mut text = Text::new();
     let written = match thread.form() {
-        Form::Metric => write_exact(&mut text, thread.nominal_mm()),
-        Form::Unified => match unified_size(thread.nominal_mm()) {
+        Form::Metric => write_exact(&mut text, thread.major_mm()),
+        Form::Unified => match unified_size(thread.major_mm()) {
             Ok(UnifiedSize::Number(number)) => write!(text, "No. {number}"),
             Ok(size) => write_unified_size(&mut text, &size),
             Err(_) => Err(fmt::Error),
         },
+        _ => write_pipe_size(&mut text, thread),
     };
     // A size too long for the text has no name of its own.
     if written.is_ok() { text } else { Text::new() }
@@ -87,11 +90,12 @@ impl fmt::Display for Thread {
             Form::Unified => match write_unified(f, self) {
                 Ok(written) => written?,
                 // Figures too odd for inches in 64 bits have no designation; a text must not fail.
-                Err(_) => write!(f, "{} mm x {} mm UNS", self.nominal_mm(), self.pitch_mm())?,
+                Err(_) => write!(f, "{} mm x {} mm UNS", self.major_mm(), self.pitch_mm())?,
             },
+            _ => write_pipe(f, self)?,
         }
         if let Some(class) = self.tolerance_class() {
-            f.write_str("-")?;
+            f.write_str(if self.form() == Form::G { "" } else { "-" })?;
             f.write_str(class.as_str())?;
         }
         if self.hand() == Hand::Left {
@@ -101,8 +105,28 @@ impl fmt::Display for Thread {
     }
 }
 
+/// `G1/2`, `Rc1 1/2` (ISO 228-1, ISO 7-1); `1/4-18 NPT` (ASME B1.20.1).
+fn write_pipe(f: &mut fmt::Formatter<'_>, thread: &Thread) -> fmt::Result {
+    let symbol = thread.form().symbol();
+    if thread.form().is_whitworth() {
+        f.write_str(symbol)?;
+        return write_pipe_size(f, thread);
+    }
+    write_pipe_size(f, thread)?;
+    let per_inch = Length::INCH.over(thread.pitch_mm()).map_err(|_| fmt::Error)?;
+    write!(f, "-{per_inch} {symbol}")
+}
+
+fn write_pipe_size(out: &mut dyn fmt::Write, thread: &Thread) -> fmt::Result {
+    let size = series::pipe_size(thread).ok_or(fmt::Error)?;
+    let (whole, sixteenths) = size.inches();
+    let (whole, part) = (i64::from(whole), i64::from(sixteenths).saturating_mul(4));
+    write_unified_size(out, &UnifiedSize::Fraction(whole, part))?;
+    out.write_str(if size.names_outside_diameter() { " O.D." } else { "" })
+}
+
 fn write_metric(f: &mut fmt::Formatter<'_>, thread: &Thread) -> fmt::Result {
-    write!(f, "M{}x", thread.nominal_mm())?;
+    write!(f, "M{}x", thread.major_mm())?;
     if thread.starts() > 1 {
         return write!(f, "Ph{}P{}", thread.lead_mm(), thread.pitch_mm());
     }
@@ -110,7 +134,7 @@ fn write_metric(f: &mut fmt::Formatter<'_>, thread: &Thread) -> fmt::Result {
 }
 
 fn write_unified(f: &mut fmt::Formatter<'_>, thread: &Thread) -> Result<fmt::Result, Error> {
-    let (nominal, pitch) = (thread.nominal_mm(), thread.pitch_mm());
+    let (nominal, pitch) = (thread.major_mm(), thread.pitch_mm());
     let size = match unified_size(nominal)? {
         // A bare number that would be read as the other kind of size is written as a decimal.
         UnifiedSize::Number(number) if !is_number_size(number, Length::integer(number).times(Length::INCH)?, pitch) => {
@@ -123,20 +147,39 @@ fn write_unified(f: &mut fmt::Formatter<'_>, thread: &Thread) -> Result<fmt::Res
     };
     let per_inch = Length::INCH.over(pitch)?;
     let starts = thread.starts();
-    let printed = printed_pitch(pitch.over(Length::INCH)?)?;
-    let lead = printed_lead(thread.lead_mm().over(Length::INCH)?, printed.decimals())?;
+    // Only a multi-start thread is written by its pitch and lead.
+    let printed = if starts > 1 {
+        let printed = printed_pitch(pitch.over(Length::INCH)?)?;
+        Some((printed, printed_lead(thread.lead_mm().over(Length::INCH)?, printed.decimals())?))
+    } else {
+        None
+    };
     let token = match thread.series().unwrap_or(Series::Uns) {
         Series::Uns => "UNS",
         series => series.token(),
     };
     Ok((|| {
         write_unified_size(f, &size)?;
-        if starts > 1 {
-            write!(f, "-{printed}P-{lead}L({starts} STARTS) {token}")
-        } else {
-            write!(f, "-{per_inch} {token}")
+        match printed {
+            Some((pitch, lead)) => write!(f, "-{pitch}P-{lead}L({starts} STARTS) {token}"),
+            None => {
+                f.write_str("-")?;
+                write_threads(f, per_inch)?;
+                write!(f, " {token}")
+            }
         }
     })())
+}
+
+/// Threads per inch; behind a size, `61/3` would be read as a part of it, so it is `20 1/3`.
+fn write_threads(out: &mut dyn fmt::Write, per_inch: Length) -> fmt::Result {
+    let whole = per_inch.round_to(0, Rounding::Down).map_err(|_| fmt::Error)?.units();
+    match per_inch.minus(Length::integer(whole)) {
+        Ok(part) if per_inch.as_decimal().is_none() => {
+            write!(out, "{whole} {}/{}", part.numerator(), part.denominator())
+        }
+        _ => write_exact(out, per_inch),
+    }
 }
 
 /// A pitch in inches with the fewest decimals (four or more) that read back to the same pitch.
@@ -144,6 +187,9 @@ fn printed_pitch(pitch_in: Length) -> Result<Decimal, Error> {
     let halves = Length::integer(2).over(pitch_in)?;
     for decimals in 4..=8 {
         let printed = pitch_in.round_to(decimals, Rounding::HalfEven)?;
+        if printed.units() == 0 {
+            continue;
+        }
         let back = Length::integer(2).over(printed.to_length()?)?.round_to(0, Rounding::HalfEven)?;
         if printed.to_length()? == pitch_in || back.to_length()? == halves {
             return Ok(printed);

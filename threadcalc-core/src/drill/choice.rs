@@ -1,12 +1,16 @@
 //! Which drill of the sets to take.
 
-use super::{Basis, Drill, DrillSets, Tap, drill_diameter, drills, percent_thread};
+use core::cmp::Reverse;
+
+use super::search::{Mark, around, next_larger, next_smaller};
+use super::{Basis, Drill, DrillSet, DrillSets, Tap, drill_diameter, percent_thread};
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey};
+use crate::form::Form;
 use crate::length::{Length, Ratio};
 use crate::limits::Limits;
 use crate::named::named;
-use crate::thread::{Form, Thread};
+use crate::thread::Thread;
 
 named! {
     /// Whether a drilled hole lies within the class's minor-diameter limits.
@@ -25,12 +29,15 @@ named! {
 pub struct TapDrillRequest {
     /// Cut or form tap.
     pub tap: Tap,
-    /// Percent of thread; without it, the drill nearest to D − P (cut) or D − P/2 (form).
+    /// Percent of thread; without it, the drill nearest to D − P (cut) or D − P/2 (form), and for a
+    /// taper thread by its own rule.
     pub percent: Option<Ratio>,
     /// Basis of the percent: required with a percent for a cut tap, 3H/4 for the answer otherwise.
     pub basis: Option<Basis>,
     /// The drills to choose from.
     pub sets: DrillSets,
+    /// For a taper thread: the hole is reamed to the taper before it is tapped.
+    pub taper_reamer: bool,
 }
 
 /// A drill beside the chosen one.
@@ -39,7 +46,7 @@ pub struct TapDrillRequest {
 pub struct Alternative {
     /// The drill.
     pub drill: Drill,
-    /// Percent of thread on the basis of the answer.
+    /// Percent of thread on the basis of the answer; NaN for a taper thread, where it has no meaning.
     pub percent: f64,
     /// Within the class's minor-diameter limits.
     pub within_limits: WithinLimits,
@@ -52,7 +59,8 @@ pub struct Alternative {
 pub struct TapDrill {
     /// The drill, with its percent and what is left to the limit.
     pub chosen: Alternative,
-    /// The basis of every percent here; None for a form tap, whose 100 % is 0.68 P.
+    /// The basis of every percent here; None for a form tap, whose 100 % is 0.68 P, and for pipe
+    /// threads, whose 100 % is their own height.
     pub basis: Option<Basis>,
     /// The limits the hole was judged by.
     pub limits: Option<Limits>,
@@ -67,10 +75,19 @@ pub struct TapDrill {
 /// With a percent: the drill nearest to that hole, whatever the limits (`within_limits` says).
 /// Without: the drill nearest to D − P within the class's minor-diameter limits (cut), or nearest to
 /// D − P/2 (form). Nearest is by diameter, ties to the larger. A thread without a class is judged
-/// by the standard's medium class, with finding `class-assumed`.
+/// by the standard's medium class, with finding `class-assumed`; G and Rp need no class.
+///
+/// ```text
+/// NPT, NPTF  nearest to K0 = E0 − 0.8 p; with taper reamer to K3 = K0 − 3 p/16
+/// Rc         the smallest drill not below D1 at the face; with taper reamer nearest to D1 − useful thread/16
+/// ```
+///
+/// Without a taper reamer a straight hole gives full threads only near the face: finding `taper-hole`.
 ///
 /// # Errors
-/// [`Code::Missing`] without a set or basis, [`Code::NoDrill`], and those of [`percent_thread`].
+/// [`Code::Missing`] without a set or basis, [`Code::NoDrill`], [`Code::Contradiction`] for a taper
+/// reamer in a straight thread, [`Code::DoesNotApply`] for a percent or a form tap in a taper thread, and
+/// those of [`percent_thread`].
 ///
 /// # Example
 /// ```
@@ -81,6 +98,7 @@ pub struct TapDrill {
 ///     percent: Some(Length::integer(75)),
 ///     basis: Some(Basis::ThreeQuartersH),
 ///     sets: DrillSets::INCH,
+///     taper_reamer: false,
 /// };
 /// let found = tap_drill(&Thread::read(b"1/4-20 UNC-2B")?, &request)?;
 /// assert_eq!(found.chosen.drill.name().as_str(), "#7");
@@ -88,18 +106,27 @@ pub struct TapDrill {
 /// ```
 ///
 /// # Source
-/// ISO 2306 (D − P); Machinery's Handbook 31 (percent); form taps: common practice.
+/// ISO 2306 (D − P); Machinery's Handbook 31 (percent); form taps: common practice. NPT: the rule gives
+/// every drill up to 2 in of ASME B94.9-2008, table of taper pipe tap limits (direct tapping); with taper
+/// reamer and for Rc: common practice.
 pub fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill, Error> {
     if request.sets.is_none() {
-        return Err(Error::new(Code::Missing, Field::DrillSets).hint_text(super::DrillSet::CHOICES));
+        return Err(Error::new(Code::Missing, Field::DrillSets).hint_text(DrillSet::CHOICES));
     }
-    let basis = answer_basis(request.tap, request.percent, request.basis);
+    if thread.form().is_taper() {
+        return super::taper::tap_drill(thread, request);
+    }
+    if request.taper_reamer {
+        return Err(Error::new(Code::Contradiction, Field::TaperReamer).hint_text("this thread is straight"));
+    }
+    let basis = answer_basis(thread, request.tap, request.percent, request.basis);
     let mut findings = Findings::new();
     let limits = judging_limits(thread, request.tap, &mut findings)?;
     let drill = match request.percent {
         Some(percent) => {
             let hole = drill_diameter(thread, percent, request.tap, basis)?;
-            nearest(drills(request.sets), |diameter| (diameter.to_f64() - hole).abs())
+            let around = around(request.sets, Mark::Derived(hole));
+            nearest(around, |diameter| (diameter.to_f64() - hole).abs())
         }
         None => nearest_by_rule(thread, request, limits.as_ref())?,
     };
@@ -109,9 +136,9 @@ pub fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill,
 }
 
 /// The basis of the answer: without a percent a cut tap's is only a way to report, 3H/4 if not said.
-fn answer_basis(tap: Tap, percent: Option<Ratio>, basis: Option<Basis>) -> Option<Basis> {
+fn answer_basis(thread: &Thread, tap: Tap, percent: Option<Ratio>, basis: Option<Basis>) -> Option<Basis> {
     match (tap, percent) {
-        (Tap::Cut, None) => Some(basis.unwrap_or(Basis::ThreeQuartersH)),
+        (Tap::Cut, None) if !thread.form().is_pipe() => Some(basis.unwrap_or(Basis::ThreeQuartersH)),
         _ => basis,
     }
 }
@@ -120,7 +147,7 @@ fn answer_basis(tap: Tap, percent: Option<Ratio>, basis: Option<Basis>) -> Optio
 pub(crate) fn judge_given(thread: &Thread, drill: Drill, tap: Tap, basis: Option<Basis>) -> Result<TapDrill, Error> {
     let mut findings = Findings::new();
     let limits = judging_limits(thread, tap, &mut findings)?;
-    answer(thread, drill, DrillSets::NONE, tap, answer_basis(tap, None, basis), limits, findings)
+    answer(thread, drill, DrillSets::NONE, tap, answer_basis(thread, tap, None, basis), limits, findings)
 }
 
 /// A drill with its neighbours in the sets, and a finding where it misses the limits.
@@ -149,6 +176,7 @@ fn judging_limits(thread: &Thread, tap: Tap, findings: &mut Findings<3>) -> Resu
     }
     let thread = match thread.tolerance_class() {
         Some(_) => *thread,
+        None if thread.medium_internal_class().is_empty() => *thread,
         None => {
             findings.push(class_assumed(thread));
             thread.with_class(thread.medium_internal_class().as_bytes())?
@@ -178,17 +206,17 @@ fn outside_limits(judged: &Alternative) -> Finding {
         .with_suggestion("a drill within the minor-diameter limits")
 }
 
-/// The drill with the smallest distance, ties to the larger.
-fn nearest<D: PartialOrd + Copy>(drills: impl Iterator<Item = Drill>, away: impl Fn(Length) -> D) -> Option<Drill> {
+/// The drill with the smallest distance; ties to the larger, then to the first set.
+pub(super) fn nearest<D: PartialOrd + Copy>(
+    drills: impl Iterator<Item = Drill>,
+    away: impl Fn(Length) -> D,
+) -> Option<Drill> {
+    let rank = |drill: &Drill| (Reverse(drill.diameter_mm()), drill.set().map(DrillSet::number));
     drills
         .fold(None, |best: Option<(Drill, D)>, drill| {
             let distance = away(drill.diameter_mm());
             match best {
-                Some((held, least))
-                    if least < distance || (least == distance && held.diameter_mm() >= drill.diameter_mm()) =>
-                {
-                    Some((held, least))
-                }
+                Some((held, least)) if least < distance || (least == distance && rank(&held) <= rank(&drill)) => best,
                 _ => Some((drill, distance)),
             }
         })
@@ -206,8 +234,11 @@ fn nearest_by_rule(
         Tap::Form => pitch.over(Length::integer(2))?,
     };
     let hole = thread.major_mm().minus(depth)?;
-    let usable =
-        drills(request.sets).filter(|drill| limits.and_then(|l| l.minor_holds(drill.diameter_mm())).unwrap_or(true));
+    // Where the limits cut the nearest drill off, the one just inside them is next.
+    let minor = limits.map_or((None, None), |limits| limits.minor_mm);
+    let marks = [Some(hole), minor.0, minor.1];
+    let candidates = marks.into_iter().flatten().flat_map(|mark| around(request.sets, Mark::Exact(mark)));
+    let usable = candidates.filter(|drill| limits.and_then(|l| l.minor_holds(drill.diameter_mm())).unwrap_or(true));
     Ok(nearest(usable, |diameter| diameter.minus(hole).map_or(Length::integer(i64::MAX), Length::magnitude)))
 }
 
@@ -234,21 +265,25 @@ fn judged(
 }
 
 /// The two next smaller and the two next larger diameters, smallest first.
-fn beside(chosen: Drill, sets: DrillSets) -> [Option<Drill>; 4] {
-    let below = |than: Length| drills(sets).filter(move |d| d.diameter_mm() < than).max_by_key(Drill::diameter_mm);
-    let above = |than: Length| drills(sets).filter(move |d| d.diameter_mm() > than).min_by_key(Drill::diameter_mm);
-    let lower = below(chosen.diameter_mm());
-    let upper = above(chosen.diameter_mm());
-    [lower.and_then(|d| below(d.diameter_mm())), lower, upper, upper.and_then(|d| above(d.diameter_mm()))]
+pub(super) fn beside(chosen: Drill, sets: DrillSets) -> [Option<Drill>; 4] {
+    let lower = next_smaller(sets, chosen.diameter_mm());
+    let upper = next_larger(sets, chosen.diameter_mm());
+    [
+        lower.and_then(|drill| next_smaller(sets, drill.diameter_mm())),
+        lower,
+        upper,
+        upper.and_then(|drill| next_larger(sets, drill.diameter_mm())),
+    ]
 }
 
 impl DrillSets {
-    /// The sets a shop reaches for first: metric drills for metric threads, inch drills for Unified.
+    /// The sets a shop reaches for first: metric drills for M, G, R, Rp and Rc, inch drills for the others.
     #[must_use]
     pub const fn usual(form: Form) -> Self {
         match form {
-            Form::Metric => Self::NONE.with(super::DrillSet::Metric),
-            Form::Unified => Self::INCH,
+            Form::Metric => Self::NONE.with(DrillSet::Metric),
+            _ if form.is_whitworth() => Self::NONE.with(DrillSet::Metric),
+            _ => Self::INCH,
         }
     }
 }

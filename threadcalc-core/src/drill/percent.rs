@@ -1,6 +1,7 @@
 //! Percent of thread: the height of thread that a drilled hole leaves, on a named basis.
 
 use crate::error::{Code, Error, Field};
+use crate::form::Form;
 use crate::length::{Length, Ratio};
 use crate::named::named;
 use crate::thread::{Side, Thread};
@@ -38,26 +39,64 @@ named! {
 
 /// 100 % of thread of a form tap on the diameter, in pitches (common practice).
 const FORM_PITCHES: f64 = 0.68;
+/// 100 % of a 55° thread on the diameter, in pitches: 4/3 H of it, H = 1 / (2 tan 27.5°).
+const WHITWORTH_PITCHES: f64 = 1.280_654_751_314_110_7;
+/// 100 % of NPSC and NPSM on the diameter, in pitches: twice 0.8 p.
+const NATIONAL_PIPE_PITCHES: f64 = 1.6;
 
-/// 100 % of thread on the diameter, in millimetres.
-fn full_height(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Result<f64, Error> {
+/// 100 % of thread on the diameter, in millimetres, and the major diameter that it is measured from.
+fn full_height(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Result<(f64, Length), Error> {
+    let form = thread.form();
     if thread.side() == Some(Side::External) {
         return Err(Error::new(Code::Contradiction, Field::Side).hint_text("an external thread has no tap drill"));
     }
+    if form.is_taper() {
+        return Err(Error::new(Code::DoesNotApply, Field::Percent)
+            .hint_text("a straight hole leaves another percent at each turn of a taper thread: size it by its depth"));
+    }
     let pitches = match (tap, basis) {
-        (Tap::Cut, Some(basis)) => basis.pitches(),
-        (Tap::Form, None) => FORM_PITCHES,
-        (Tap::Cut, None) => {
-            return Err(
-                Error::new(Code::Missing, Field::Basis).hint_text("3H/4 (1.299 P, inch charts) or 5H/8 (1.0825 P)")
-            );
-        }
         (Tap::Form, Some(_)) => {
             return Err(Error::new(Code::Contradiction, Field::Basis)
                 .hint_text("a form tap has its own 100 %, 0.68 P: give no basis"));
         }
+        (Tap::Form, None) if form.is_pipe() => {
+            return Err(Error::new(Code::NotSourced, Field::Tap).hint_text("0.68 P is a rule for 60 degree M and UN"));
+        }
+        (Tap::Form, None) => FORM_PITCHES,
+        (Tap::Cut, basis) => cut_height(form, basis)?,
     };
-    Ok(pitches * thread.pitch_mm().to_f64())
+    Ok((pitches * thread.pitch_mm().to_f64(), major_of_hole(thread)?))
+}
+
+/// 100 % of a cut thread in pitches: two bases for M and UN, the form's own height for pipe threads.
+fn cut_height(form: Form, basis: Option<Basis>) -> Result<f64, Error> {
+    match (form, basis) {
+        (Form::Metric | Form::Unified, Some(basis)) => Ok(basis.pitches()),
+        (Form::Metric | Form::Unified, None) => {
+            Err(Error::new(Code::Missing, Field::Basis).hint_text("3H/4 (1.299 P, inch charts) or 5H/8 (1.0825 P)"))
+        }
+        (_, Some(_)) => Err(Error::new(Code::Contradiction, Field::Basis).hint_text(
+            "a pipe thread's 100 % is its own height, 1.2807 P at 55 degrees, 1.6 P for NPS: give no basis",
+        )),
+        (Form::Npsf | Form::Nptf, None) => {
+            Err(Error::new(Code::NotSourced, Field::Form).hint_text("the height of dryseal threads has not been read"))
+        }
+        (form, None) if form.is_whitworth() => Ok(WHITWORTH_PITCHES),
+        (_, None) => Ok(NATIONAL_PIPE_PITCHES),
+    }
+}
+
+/// The diameter over the roots of the tapped hole, which the thread's height is measured from.
+fn major_of_hole(thread: &Thread) -> Result<Length, Error> {
+    match thread.form() {
+        // Straight threads on the pipe's name: E1 + 0.8 p.
+        Form::Npsc | Form::Npsm => {
+            let pipe = thread.pipe()?;
+            let gauge_plane = pipe.pitch_diameter_gauge_plane_mm.unwrap_or(Length::ZERO);
+            gauge_plane.plus(pipe.thread_height_mm.unwrap_or(Length::ZERO))
+        }
+        _ => Ok(thread.major_mm()),
+    }
 }
 
 /// The hole for a percent of thread, in millimetres.
@@ -66,11 +105,14 @@ fn full_height(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Result<f64, E
 /// cut:   D − 1.299038 P × percent/100   (basis 3H/4)
 ///        D − 1.082532 P × percent/100   (basis 5H/8)
 /// form:  D − 0.68 P × percent/100
+/// G, Rp: D − 1.280655 P × percent/100   (no basis: the form's own height)
+/// NPSC, NPSM: E1 + 0.8 P − 1.6 P × percent/100
 /// ```
 ///
 /// # Errors
-/// [`Code::Missing`] for a cut tap without a basis, [`Code::Contradiction`] for a form tap with one or
-/// for an external thread, [`Code::OutOfRange`] outside 0 < percent ≤ 100.
+/// [`Code::Missing`] for a cut tap without a basis, [`Code::Contradiction`] for a form tap or a pipe
+/// thread with one or for an external thread, [`Code::OutOfRange`] outside 0 < percent ≤ 100,
+/// [`Code::DoesNotApply`] for taper threads, [`Code::NotSourced`] for NPSF and formed pipe threads.
 ///
 /// # Example
 /// ```
@@ -84,13 +126,13 @@ fn full_height(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Result<f64, E
 ///
 /// # Source
 /// Machinery's Handbook 31, tap drill sizes and percentage of thread (3H/4) and its text formula
-/// (5H/8); form taps: common practice.
+/// (5H/8); form taps: common practice; pipe threads: the heights of ISO 228-1:2000 and ASME B1.20.1-1983.
 pub fn drill_diameter(thread: &Thread, percent: Ratio, tap: Tap, basis: Option<Basis>) -> Result<f64, Error> {
     if !percent.is_positive() || percent > Length::integer(100) {
         return Err(Error::new(Code::OutOfRange, Field::Percent).got(percent.to_f64()).within(0.0, 100.0));
     }
-    let height = full_height(thread, tap, basis)?;
-    Ok(thread.major_mm().to_f64() - height * percent.to_f64() / 100.0)
+    let (height, major) = full_height(thread, tap, basis)?;
+    Ok(major.to_f64() - height * percent.to_f64() / 100.0)
 }
 
 /// The percent of thread that a drilled hole leaves; the inverse of [`drill_diameter`].
@@ -103,14 +145,14 @@ pub fn drill_diameter(thread: &Thread, percent: Ratio, tap: Tap, basis: Option<B
 /// # Source
 /// As [`drill_diameter`].
 pub fn percent_thread(thread: &Thread, drill_mm: Length, tap: Tap, basis: Option<Basis>) -> Result<f64, Error> {
-    if !drill_mm.is_positive() || drill_mm >= thread.major_mm() {
+    let (height, major) = full_height(thread, tap, basis)?;
+    if !drill_mm.is_positive() || drill_mm >= major {
         return Err(Error::new(Code::OutOfRange, Field::Drill)
             .got(drill_mm.to_f64())
-            .within(0.0, thread.major_mm().to_f64())
+            .within(0.0, major.to_f64())
             .hint_text("the hole's diameter in mm, below the major diameter"));
     }
-    let height = full_height(thread, tap, basis)?;
     // The difference is taken exactly, so that equal holes give equal percents.
-    let depth = thread.major_mm().minus(drill_mm)?;
+    let depth = major.minus(drill_mm)?;
     Ok(depth.to_f64() / height * 100.0)
 }

@@ -92,6 +92,6 @@ fn basic(thread: &Thread, depth_e15: i128) -> Result<Length, Error> {
     let top = depth_e15.checked_mul(i128::from(pitch.numerator())).ok_or(overflow)?;
     let bottom = E12.checked_mul(i128::from(pitch.denominator())).ok_or(overflow)?;
     let depth_um = divide(top, bottom, Rounding::HalfEven).and_then(|um| i64::try_from(um).ok()).ok_or(overflow)?;
-    let diameter = thread.nominal_mm().round_to(3, Rounding::HalfEven)?.to_length()?;
+    let diameter = thread.major_mm().round_to(3, Rounding::HalfEven)?.to_length()?;
     diameter.minus(Length::new(depth_um, 1000)?)
 }

@@ -1,12 +1,14 @@
 //! Limits of size: the standards' own rounded decimals.
 
 mod asme_b1_1;
+mod iso_228_1;
 mod iso_965_1;
 
 use crate::error::{Code, Error, Field};
+use crate::form::Form;
 use crate::length::Length;
 use crate::named::named;
-use crate::thread::{Form, Side, Thread};
+use crate::thread::{Side, Thread};
 
 named! {
     /// How sure a limit of size is.
@@ -25,9 +27,9 @@ pub type Range = (Option<Length>, Option<Length>);
 
 /// Limits of size of a thread, exact decimals of the standard, in millimetres.
 ///
-/// This version gives the minor diameter of internal threads. The smallest major and pitch
+/// This version gives all of G and Rp, and the minor diameter of other internal threads. The smallest major and pitch
 /// diameters of an internal thread of zero allowance are the basic ones; their largest values are
-/// `None` here.
+/// `None` there.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct Limits {
@@ -60,8 +62,10 @@ impl Thread {
     /// The limits of size of the tolerance class.
     ///
     /// # Errors
-    /// [`Code::ClassUnset`] without a class; [`Code::NotSourced`] for classes whose tables have not
-    /// been read: external classes, metric internal classes other than 5H and 6H.
+    /// [`Code::ClassUnset`] without a class, where the thread needs one (an internal G and Rp have
+    /// none); [`Code::NotSourced`] for classes whose tables have not been read: external classes of M
+    /// and UN, metric internal classes other than 5H and 6H, NPSC, NPSM and NPSF;
+    /// [`Code::DoesNotApply`] for taper threads.
     ///
     /// # Example
     /// ```
@@ -74,31 +78,51 @@ impl Thread {
     /// ```
     ///
     /// # Source
-    /// ISO 965-1:2013 table of T_D1; ASME B1.1-2003, rule for the internal minor diameter.
+    /// ISO 965-1:2013 table of T_D1; ASME B1.1-2003, rule for the internal minor diameter; ISO 228-1:2000
+    /// (G); ISO 7-1:1994 (Rp).
     pub fn limits(&self) -> Result<Limits, Error> {
+        if self.form().is_pipe() {
+            return pipe_limits(self);
+        }
         let class = self.tolerance_class().ok_or(
             Error::new(Code::ClassUnset, Field::ToleranceClass).hint_text("write the class: M8x1.25-6H, 1/4-20 UNC-2B"),
         )?;
-        if class.side() == Side::External {
+        if class.side() == Some(Side::External) {
             return Err(Error::new(Code::NotSourced, Field::ToleranceClass)
                 .hint_text("this version has the minor diameter of internal threads: 5H, 6H, 1B, 2B, 3B"));
         }
-        match self.form() {
-            Form::Metric => iso_965_1::limits(self, class.as_str()),
-            Form::Unified => asme_b1_1::limits(self, class.as_str()),
+        if self.form() == Form::Metric {
+            iso_965_1::limits(self, class.as_str())
+        } else {
+            asme_b1_1::limits(self, class.as_str())
         }
     }
 
-    /// The standard's medium internal class: 5H up to 1.4 mm, 6H above; 2B.
+    /// The standard's medium internal class: 5H up to 1.4 mm, 6H above; 2B; empty for pipe threads
+    /// without classes.
     ///
     /// # Source
     /// ISO 965-1:2013 (recommended classes, medium, normal engagement); ASME B1.1-2003; from memory.
     #[must_use]
     pub fn medium_internal_class(&self) -> &'static str {
         match self.form() {
-            Form::Metric if self.nominal_mm() <= Length::parts(14, 10) => "5H",
+            Form::Metric if self.major_mm() <= Length::parts(14, 10) => "5H",
             Form::Metric => "6H",
-            Form::Unified => "2B",
+            Form::Unified | Form::Npsm => "2B",
+            _ => "",
+        }
+    }
+}
+
+fn pipe_limits(thread: &Thread) -> Result<Limits, Error> {
+    match thread.form() {
+        Form::G => iso_228_1::fastening(thread),
+        Form::Rp => iso_228_1::jointing(thread),
+        form if form.is_taper() => Err(Error::new(Code::DoesNotApply, Field::Form)
+            .hint_text("a taper thread's size is its depth: it is gauged by turns, see its pipe dimensions")),
+        _ => {
+            Err(Error::new(Code::NotSourced, Field::Form)
+                .hint_text("the limits of NPSC, NPSM and NPSF have not been read"))
         }
     }
 }

@@ -1,11 +1,12 @@
 //! What a plan finds doubtful or wrong.
 
 use crate::depth::{Depths, Hole};
+use crate::drill::DrillSets;
 use crate::feed::FeedMode;
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::length::{Length, Ratio};
 use crate::plan::Machine;
-use crate::thread::{Form, Thread};
+use crate::thread::Thread;
 
 /// Relative lead errors for a rigid holder: from here on it is doubtful, from there on wrong.
 /// Judgement of the trade, 0.1 % and 0.5 %.
@@ -39,10 +40,9 @@ pub(super) fn dialect_unset() -> Finding {
 }
 
 pub(super) fn drill_sets_assumed(thread: &Thread) -> Finding {
-    Finding::new(FindingId::DrillSetsAssumed).with_evidence("drill_sets").with_suggestion(match thread.form() {
-        Form::Metric => "metric",
-        Form::Unified => "number, letter and fractional",
-    })
+    Finding::new(FindingId::DrillSetsAssumed).with_evidence("drill_sets").with_suggestion(
+        if DrillSets::usual(thread.form()) == DrillSets::INCH { "number, letter and fractional" } else { "metric" },
+    )
 }
 
 pub(super) fn of_thread(findings: &mut Findings, thread: &Thread) {

@@ -62,6 +62,7 @@ impl Serialize for Thread {
             "taper_on_diameter": self.taper_on_diameter(),
             "side": self.side(),
             "tolerance_class": self.tolerance_class(),
+            "written_as": self.written_as(),
         )
     }
 }

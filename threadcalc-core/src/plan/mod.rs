@@ -17,6 +17,7 @@ use crate::drill::{Drill, DrillSets, Tap, TapDrill, TapDrillRequest, judge_given
 use crate::error::{Code, Error, Field};
 use crate::feed::{Feed, FeedMode, Unit, exact_speeds, feed, programmed_speed};
 use crate::finding::{FindingId, Findings, Severity};
+use crate::form::Form;
 use crate::length::{Length, Ratio};
 use crate::limits::Limits;
 use crate::profile::Profile;
@@ -158,6 +159,10 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     let mut notes = Findings::new();
     let Given { written, unit, mode, decimals, asked, hole, depth, tap } = given(&job)?;
     job.check_digits()?;
+    if written.form().is_taper() || written.form() == Form::Npsf {
+        return Err(Error::new(Code::UnsupportedForm, Field::Thread)
+            .hint_text("no plan for taper and dryseal threads yet: ask for tap drill and taper depths"));
+    }
     let thread = internal(&written, &mut notes)?;
     let drill = choose_drill(&thread, tap, &mut job, &mut notes)?;
     let step = job.machine.speed_step.unwrap_or(Length::ONE);
@@ -226,10 +231,10 @@ fn internal(written: &Thread, notes: &mut Findings) -> Result<Thread, Error> {
         notes.push(findings::external_class(written));
         // The hole is planned on the medium class all the same; its words are withheld.
         let class = written.medium_internal_class().as_bytes();
-        let (size, pitch, starts) = (written.nominal_mm(), written.pitch_mm(), i64::from(written.starts()));
+        let (size, pitch, starts) = (written.major_mm(), written.pitch_mm(), i64::from(written.starts()));
         return Thread::from_parts(written.form(), size, pitch, starts, written.hand(), None, class);
     }
-    if written.tolerance_class().is_some() {
+    if written.tolerance_class().is_some() || written.medium_internal_class().is_empty() {
         return Ok(*written);
     }
     notes.push(crate::drill::class_assumed(written));
@@ -249,7 +254,8 @@ fn choose_drill(thread: &Thread, tap: Tap, job: &mut Job, notes: &mut Findings) 
         job.drill_sets = DrillSets::usual(thread.form());
         notes.push(findings::drill_sets_assumed(thread));
     }
-    let request = TapDrillRequest { tap, percent: job.percent, basis: job.basis, sets: job.drill_sets };
+    let request =
+        TapDrillRequest { tap, percent: job.percent, basis: job.basis, sets: job.drill_sets, taper_reamer: false };
     tap_drill(thread, &request)
 }
 

@@ -61,9 +61,15 @@ impl<'a> Page<'a> {
             // A separator belongs to what stands before it.
             self.line.write_str(gap.trim_end())?;
             self.next_line()?;
-            return self.put(text.as_str());
+        } else {
+            self.line.write_str(gap)?;
         }
-        self.line.write_str(gap)?;
+        // What is wider than a whole line goes in word by word.
+        let several = words(text.as_str()).nth(1).is_some();
+        if several && INDENT.len().saturating_add(text.as_str().len()) > room {
+            self.fresh = true;
+            return words(text.as_str()).try_for_each(|word| self.item_within(room, " ", format_args!("{word}")));
+        }
         self.put(text.as_str())
     }
 

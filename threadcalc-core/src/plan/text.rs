@@ -7,9 +7,10 @@ use super::{CardRow, Plan};
 use crate::depth::Hole;
 use crate::drill::{Alternative, Basis, Tap, WithinLimits, percent_thread};
 use crate::feed::{FeedMode, Unit};
+use crate::form::Form;
 use crate::length::{Length, Rounding};
 use crate::text::placed;
-use crate::thread::{Form, Hand, Series, Thread};
+use crate::thread::{Hand, Series, Thread};
 
 impl fmt::Display for Plan {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -66,7 +67,7 @@ impl Plan {
     fn thread_lines(&self, page: &mut Page<'_>) -> fmt::Result {
         let thread = &self.thread;
         page.label("Thread")?;
-        page.item("", format_args!("dia {} mm ({} in)", thread.nominal_mm(), Inches(thread.nominal_mm())))?;
+        page.item("", format_args!("dia {} mm ({} in)", thread.major_mm(), Inches(thread.major_mm())))?;
         if let Some(per_inch) = thread.threads_per_inch() {
             page.item("   ", format_args!("{per_inch} threads per inch"))?;
         }
@@ -118,7 +119,10 @@ impl Plan {
                 page.item("   ", format_args!("{} % of 1.299P", Shown(percent(Basis::ThreeQuartersH), 1)))?;
                 page.item(" ", format_args!("= {} % of 1.0825P{asked}", Shown(percent(Basis::FiveEighthsH), 1)))?;
             }
-            None => page.item("   ", format_args!("{} % of a form tap's 0.68P", Shown(chosen.percent, 1)))?,
+            None if tap == Tap::Form => {
+                page.item("   ", format_args!("{} % of a form tap's 0.68P", Shown(chosen.percent, 1)))?;
+            }
+            None => page.item("   ", format_args!("{} % of the thread's own height", Shown(chosen.percent, 1)))?,
         }
         page.next_line()?;
         page.item("", format_args!("{}", verdict(chosen)))?;
@@ -220,6 +224,10 @@ fn series_words(thread: &Thread) -> &'static str {
         (Form::Metric, Some(Series::Coarse)) => "ISO 261 coarse",
         (Form::Metric, Some(_)) => "ISO 261 fine",
         (Form::Unified, series) => series.map_or("UNS", |series| series.name()),
+        (Form::Npt | Form::Npsc | Form::Npsm, _) => "ASME B1.20.1",
+        (Form::Nptf | Form::Npsf, _) => "ASME B1.20.3",
+        (Form::G, _) => "ISO 228-1",
+        (Form::R | Form::Rp | Form::Rc, _) => "ISO 7-1",
     }
 }
 

@@ -1,13 +1,20 @@
 //! Which diameters and pitches the standards list, and what is near a thread that they do not.
 
 mod asme_b1_1;
+mod asme_b1_20_1;
+mod iso_228_1;
 mod iso_261;
 mod near;
+mod pipe;
 
+pub(crate) use asme_b1_20_1::{InchPipe, e4_inches};
+pub(crate) use iso_228_1::{MetricPipe, minor_tolerance, whitworth_height};
 pub use near::{Near, NearThreads, near};
+pub(crate) use pipe::{PipeSize, inch_pipe, metric_pipe, other_system, pipe_size, pipe_sizes};
 
+use crate::form::Form;
 use crate::length::Length;
-use crate::thread::{Form, Series, Thread};
+use crate::thread::{Series, Thread};
 use asme_b1_1::UnifiedSize;
 use iso_261::MetricSize;
 
@@ -64,6 +71,7 @@ pub(crate) fn of(form: Form, diameter: Length, pitch: Length) -> Option<Series> 
         Form::Unified => {
             Some(unified_size(diameter).and_then(|size| unified_series(size, pitch)).unwrap_or(Series::Uns))
         }
+        _ => None,
     }
 }
 
@@ -104,7 +112,7 @@ pub(crate) fn pitch_of(series: Series, diameter: Length) -> Option<Length> {
 pub fn is_iso_262(thread: &Thread) -> bool {
     let selected = || {
         let um = count_of(thread.pitch_mm(), 1000)?;
-        Some(metric_size(thread.nominal_mm())?.iso_262_um.iter().any(|pitch| i64::from(*pitch) == um))
+        Some(metric_size(thread.major_mm())?.iso_262_um.iter().any(|pitch| i64::from(*pitch) == um))
     };
     thread.form() == Form::Metric && thread.starts() == 1 && selected().unwrap_or(false)
 }
@@ -114,8 +122,9 @@ pub fn is_iso_262(thread: &Thread) -> bool {
 #[must_use]
 pub fn choice(thread: &Thread) -> Option<u8> {
     match thread.form() {
-        Form::Metric => metric_size(thread.nominal_mm()).map(|size| size.choice),
-        Form::Unified => unified_size(thread.nominal_mm()).map(|size| if size.secondary { 2 } else { 1 }),
+        Form::Metric => metric_size(thread.major_mm()).map(|size| size.choice),
+        Form::Unified => unified_size(thread.major_mm()).map(|size| if size.secondary { 2 } else { 1 }),
+        _ => None,
     }
 }
 
@@ -142,7 +151,8 @@ fn unified_diameter(size: &UnifiedSize) -> Length {
 
 /// Every thread of the standard series of the forms supported, right hand, without a class.
 ///
-/// `form` or `series` narrow the list; the order is form, diameter, then coarse to fine.
+/// `form` or `series` narrow the list; the order is form, size, then coarse to fine. Pipe threads have
+/// no series.
 ///
 /// ```
 /// use threadcalc_core::{Form, Series, standard_threads};
@@ -152,7 +162,7 @@ fn unified_diameter(size: &UnifiedSize) -> Length {
 /// ```
 ///
 /// # Source
-/// ISO 261:1998 table 2; ASME B1.1-2003 table 1.
+/// ISO 261:1998 table 2; ASME B1.1-2003 table 1; ASME B1.20.1-1983; ASME B1.20.3; ISO 228-1:2000; ISO 7-1:1994.
 pub fn standard_threads(form: Option<Form>, series: Option<Series>) -> impl Iterator<Item = Thread> {
     let metric = iso_261::SIZES
         .iter()
@@ -160,9 +170,11 @@ pub fn standard_threads(form: Option<Form>, series: Option<Series>) -> impl Iter
     let unified = asme_b1_1::SIZES
         .iter()
         .flat_map(|size| unified_pitches(size).map(move |p| (Form::Unified, unified_diameter(size), p)));
+    let pipe = Form::ALL.iter().flat_map(|form| pipe_sizes(*form).map(|size| Thread::of_pipe_size(*form, size)));
     metric
         .chain(unified)
-        .filter(move |(listed, _, _)| form.is_none_or(|form| form == *listed))
         .filter_map(|(form, diameter, pitch)| Thread::build(form, diameter, pitch, 1).ok())
+        .chain(pipe)
+        .filter(move |thread| form.is_none_or(|form| form == thread.form()))
         .filter(move |thread| series.is_none() || thread.series() == series)
 }

@@ -2,11 +2,14 @@
 
 use core::fmt::Write;
 
-use super::{asme_b1_1, iso_261, metric_diameter, metric_pitches, unified_diameter, unified_pitches};
+use super::{
+    PipeSize, asme_b1_1, iso_261, metric_diameter, metric_pitches, pipe_sizes, unified_diameter, unified_pitches,
+};
+use crate::form::Form;
 use crate::length::Length;
 use crate::named::named;
 use crate::text::Text;
-use crate::thread::{Form, Thread};
+use crate::thread::Thread;
 
 named! {
     /// Why a thread is near another one.
@@ -48,29 +51,6 @@ impl NearThreads {
     }
 }
 
-/// Pipe threads that share their figures with a special Unified thread: nominal pipe size in
-/// sixteenths, threads per inch in tenths, the designation. ASME B1.20.1; ISO 228-1.
-const PIPE_FIGURES: [(i64, i64, &str); 18] = [
-    (1, 270, "1/16-27 NPT"),
-    (2, 270, "1/8-27 NPT"),
-    (4, 180, "1/4-18 NPT"),
-    (6, 180, "3/8-18 NPT"),
-    (8, 140, "1/2-14 NPT"),
-    (12, 140, "3/4-14 NPT"),
-    (16, 115, "1-11.5 NPT"),
-    (20, 115, "1 1/4-11.5 NPT"),
-    (24, 115, "1 1/2-11.5 NPT"),
-    (32, 115, "2-11.5 NPT"),
-    (2, 280, "G 1/8"),
-    (4, 190, "G 1/4"),
-    (6, 190, "G 3/8"),
-    (8, 140, "G 1/2"),
-    (10, 140, "G 5/8"),
-    (12, 140, "G 3/4"),
-    (16, 110, "G 1"),
-    (20, 110, "G 1 1/4"),
-];
-
 /// The standard threads nearest to `thread`: same diameter first, then same pitch, then pipe
 /// threads of the same figures. Never made of `thread` itself.
 #[must_use]
@@ -84,24 +64,29 @@ pub fn near(thread: &Thread) -> NearThreads {
         Form::Unified => {
             let sizes = || asme_b1_1::SIZES.iter().map(|size| (unified_diameter(size), size));
             search(&mut found, thread, sizes().flat_map(|(d, size)| unified_pitches(size).map(move |p| (d, p))));
-            for text in pipe_figures(thread) {
-                found.push(text, Near::SameFigures);
-            }
+            same_figures(&mut found, thread);
         }
+        _ => {}
     }
     found
 }
 
-fn pipe_figures(thread: &Thread) -> impl Iterator<Item = Text<24>> {
-    let sixteenths = thread.nominal_mm().over(Length::new(127, 80).unwrap_or(Length::ONE)).ok().and_then(Length::whole);
-    let tenths = super::tenths_per_inch(thread.pitch_mm());
-    let same = move |(size, per_inch, _): &&(i64, i64, &str)| Some(*size) == sixteenths && Some(*per_inch) == tenths;
-    PIPE_FIGURES.iter().filter(same).filter_map(|(_, _, text)| Text::holding(text))
+/// The pipe threads that are written with the same size and threads per inch.
+fn same_figures(found: &mut NearThreads, thread: &Thread) {
+    let sixteenth_mm = Length::parts(127, 80);
+    let size = thread.major_mm().over(sixteenth_mm).ok().and_then(Length::whole);
+    for form in [Form::Npt, Form::G] {
+        let same = |pipe: &PipeSize| Some(i64::from(pipe.sixteenths)) == size && pipe.pitch == thread.pitch_mm();
+        let pipe = pipe_sizes(form).find(same).map(|pipe| Thread::of_pipe_size(form, pipe));
+        if pipe.is_some() {
+            found.push_thread(pipe, Near::SameFigures);
+        }
+    }
 }
 
 /// The two nearest of the same diameter, then the nearest below and above of the same pitch.
 fn search(found: &mut NearThreads, thread: &Thread, listed: impl Iterator<Item = (Length, Length)> + Clone) {
-    let (diameter, pitch) = (thread.nominal_mm(), thread.pitch_mm());
+    let (diameter, pitch) = (thread.major_mm(), thread.pitch_mm());
     let build = |(diameter, pitch)| Thread::build(thread.form(), diameter, pitch, 1).ok();
     let away = |a: Length, b: Length| a.minus(b).map_or(Length::integer(i64::MAX), Length::magnitude);
 

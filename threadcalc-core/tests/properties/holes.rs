@@ -8,19 +8,58 @@ use threadcalc_core::{
 
 use crate::values::{bytes, config, length, parts, thread};
 
-fn internal(thread: &Thread) -> bool {
-    thread.side() != Some(Side::External)
+/// Why there is no percent for this thread with this tap on this basis; `None` if there is one.
+fn refusal(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Option<Code> {
+    let form = thread.form();
+    match (tap, basis, form.is_pipe()) {
+        _ if thread.side() == Some(Side::External) => Some(Code::Contradiction),
+        _ if form.is_taper() => Some(Code::DoesNotApply),
+        (Tap::Form, Some(_), _) | (Tap::Cut, Some(_), true) => Some(Code::Contradiction),
+        (Tap::Form, None, true) => Some(Code::NotSourced),
+        (Tap::Cut, None, true) if form == Form::Npsf => Some(Code::NotSourced),
+        (Tap::Cut, None, false) => Some(Code::Missing),
+        _ => None,
+    }
 }
 
-fn tap() -> impl Strategy<Value = (Tap, Option<Basis>)> {
-    prop_oneof![
-        Just((Tap::Cut, Some(Basis::ThreeQuartersH))),
-        Just((Tap::Cut, Some(Basis::FiveEighthsH))),
-        Just((Tap::Form, None)),
-    ]
+/// 100 % on the diameter in pitches: 2 x 3H/4, 2 x 5H/8, the form tap's 0.68, or the pipe thread's height.
+fn full_height(thread: &Thread, tap: Tap, basis: Option<Basis>) -> f64 {
+    match (tap, basis, thread.form()) {
+        (Tap::Form, _, _) => 0.68,
+        (_, Some(basis), _) => basis.pitches(),
+        (_, _, Form::Npsc | Form::Npsm) => 1.6,
+        _ => 4.0 / 3.0 / (2.0 * 27.5_f64.to_radians().tan()),
+    }
 }
 
-fn sets() -> impl Strategy<Value = DrillSets> {
+/// What the height is measured from: NPSC and NPSM are 0.8 p outside the pitch diameter of NPT's gauge plane.
+fn major_of_hole(thread: &Thread) -> f64 {
+    let gauge_plane = thread.pipe().ok().and_then(|pipe| pipe.pitch_diameter_gauge_plane_mm);
+    match (thread.form(), gauge_plane) {
+        (Form::Npsc | Form::Npsm, Some(diameter)) => diameter.to_f64() + 0.8 * thread.pitch_mm().to_f64(),
+        _ => thread.major_mm().to_f64(),
+    }
+}
+
+pub fn tap() -> impl Strategy<Value = (Tap, Option<Basis>)> {
+    let bases = [None, Some(Basis::ThreeQuartersH), Some(Basis::FiveEighthsH)];
+    (prop_oneof![Just(Tap::Cut), Just(Tap::Form)], proptest::sample::select(bases.to_vec()))
+}
+
+/// A thread with a tap and a basis, mostly such as belong together.
+fn tapped() -> impl Strategy<Value = (Thread, (Tap, Option<Basis>))> {
+    (thread(), tap(), 0..8_u8).prop_map(|(thread, (tap, basis), odd)| {
+        let fitting = match (thread.form().is_pipe(), tap) {
+            _ if odd == 0 => (tap, basis),
+            (true, _) => (Tap::Cut, None),
+            (false, Tap::Form) => (Tap::Form, None),
+            (false, _) => (Tap::Cut, basis.or(Some(Basis::ThreeQuartersH))),
+        };
+        (thread, fitting)
+    })
+}
+
+pub fn sets() -> impl Strategy<Value = DrillSets> {
     (1..16_u8).prop_map(|bits| {
         let held = DrillSet::ALL.iter().enumerate().filter(|(place, _)| bits & (1 << place) != 0);
         held.fold(DrillSets::NONE, |sets, (_, set)| sets.with(*set))
@@ -79,26 +118,27 @@ proptest! {
     #![proptest_config(config(1_500))]
 
     #[test]
-    fn percent_and_hole_are_inverse(thread in thread(), (tap, basis) in tap(), percent in parts(1..=1_000, 10)) {
-        let Ok(hole) = drill_diameter(&thread, percent, tap, basis) else {
-            prop_assert!(!internal(&thread));
-            return Ok(());
-        };
+    fn percent_and_hole_are_inverse((thread, (tap, basis)) in tapped(), percent in parts(1..=1_000, 10)) {
+        let hole = drill_diameter(&thread, percent, tap, basis);
+        prop_assert_eq!(hole.as_ref().err().map(|error| error.code()), refusal(&thread, tap, basis));
+        let Ok(hole) = hole else { return Ok(()) };
         prop_assert!(hole < thread.major_mm().to_f64());
+        let depth = full_height(&thread, tap, basis) * thread.pitch_mm().to_f64() * percent.to_f64() / 100.0;
+        prop_assert!((major_of_hole(&thread) - depth - hole).abs() < 1e-9, "{} {} percent is {}", thread, percent, hole);
         let drill = to_nine_decimals(hole);
         if !drill.is_positive() {
             return Ok(());
         }
         let back = percent_thread(&thread, drill, tap, basis).unwrap();
         // Half a unit of the ninth decimal of the hole, in percent, and some rounding of doubles.
-        let per_mm = 100.0 / (basis.map_or(0.68, Basis::pitches) * thread.pitch_mm().to_f64());
+        let per_mm = 100.0 / (full_height(&thread, tap, basis) * thread.pitch_mm().to_f64());
         let rounding = 8.0 * f64::EPSILON * thread.major_mm().to_f64();
         let most = (0.5e-9 + rounding) * per_mm;
         prop_assert!((back - percent.to_f64()).abs() <= most, "{} {} percent gives {}", thread, percent, back);
     }
 
     #[test]
-    fn a_larger_drill_leaves_less_thread(thread in thread(), (tap, basis) in tap(), a in 1..=999_i64, b in 1..=999_i64) {
+    fn a_larger_drill_leaves_less_thread((thread, (tap, basis)) in tapped(), a in 1..=999_i64, b in 1..=999_i64) {
         let of = |part: i64| {
             let drill = thread.major_mm().times(Length::new(part, 1_000).unwrap()).unwrap();
             percent_thread(&thread, drill, tap, basis)
@@ -109,31 +149,46 @@ proptest! {
     }
 
     #[test]
-    fn any_numbers_give_a_percent_or_an_error(thread in thread(), value in length(), (tap, basis) in tap()) {
+    fn any_numbers_give_a_percent_or_an_error((thread, (tap, basis)) in tapped(), value in length()) {
         if let Ok(hole) = drill_diameter(&thread, value, tap, basis) {
             prop_assert!(value.is_positive() && value <= Length::integer(100) && hole.is_finite());
         }
         if let Ok(percent) = percent_thread(&thread, value, tap, basis) {
             prop_assert!(percent > 0.0 && percent.is_finite());
         }
-        for (tap, basis) in [(Tap::Cut, None), (Tap::Form, Some(Basis::FiveEighthsH))] {
-            prop_assert!(percent_thread(&thread, value, tap, basis).is_err());
+        if let Some(code) = refusal(&thread, tap, basis) {
+            prop_assert_eq!(percent_thread(&thread, value, tap, basis).map_err(|error| error.code()), Err(code));
             prop_assert!(drill_diameter(&thread, value, tap, basis).is_err());
         }
     }
 
     #[test]
     fn a_chosen_drill_agrees_with_itself(
-        thread in thread(), (tap, basis) in tap(), percent in proptest::option::of(parts(1..=100, 1)), sets in sets()
+        (thread, (tap, basis)) in tapped(), percent in proptest::option::of(parts(1..=100, 1)), sets in sets()
     ) {
-        let found = match tap_drill(&thread, &TapDrillRequest { tap, percent, basis, sets }) {
+        if thread.form().is_taper() {
+            return Ok(());
+        }
+        // Without a percent the basis only reports: 3H/4 if not said.
+        let reported = if percent.is_none() && tap == Tap::Cut && !thread.form().is_pipe() {
+            basis.or(Some(Basis::ThreeQuartersH))
+        } else {
+            basis
+        };
+        let refused = refusal(&thread, tap, reported);
+        let request = TapDrillRequest { tap, percent, basis, sets, taper_reamer: false };
+        let reamed = tap_drill(&thread, &TapDrillRequest { taper_reamer: true, ..request });
+        prop_assert_eq!(reamed.map(|_| ()).map_err(|error| error.code()), Err(Code::Contradiction));
+        let found = match tap_drill(&thread, &request) {
             Ok(found) => found,
             Err(error) => {
                 let without_drill = [Code::NoDrill, Code::OutOfRange].contains(&error.code());
-                prop_assert!(without_drill || error.code() == Code::Contradiction && !internal(&thread), "{}", error);
+                prop_assert!(without_drill || Some(error.code()) == refused, "{}", error);
                 return Ok(());
             }
         };
+        prop_assert_eq!(refused, None);
+        let basis = reported;
         let drill = found.chosen.drill;
         prop_assert!(drill.set().is_some_and(|set| sets.holds(set)));
         prop_assert_eq!(found.basis, basis);
@@ -175,10 +230,18 @@ proptest! {
 
     #[test]
     fn more_of_anything_is_never_shallower(thread in thread(), request in request(), more in parts(1..=500, 100)) {
-        let Ok(found) = depths(&thread, &request) else {
-            prop_assert!(request.drill_mm > thread.major_mm());
-            return Ok(());
+        let found = match depths(&thread, &request) {
+            Ok(found) => found,
+            Err(error) if thread.form().is_taper() => {
+                prop_assert_eq!(error.code(), Code::DoesNotApply);
+                return Ok(());
+            }
+            Err(_) => {
+                prop_assert!(request.drill_mm > thread.major_mm());
+                return Ok(());
+            }
         };
+        prop_assert!(!thread.form().is_taper());
         prop_assert!(found.drill_point_mm >= found.full_diameter_mm.to_f64());
         prop_assert!(found.program_tap_mm <= found.tap_mm && found.tap_mm >= request.full_thread_mm);
         let cleared = if request.hole == Hole::Through { request.full_thread_mm } else { found.tap_mm };

@@ -4,5 +4,6 @@ mod feeds;
 mod holes;
 mod jobs;
 mod numbers;
+mod tapers;
 mod threads;
 mod values;

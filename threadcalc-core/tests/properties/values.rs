@@ -3,7 +3,7 @@
 use proptest::collection::vec;
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
-use threadcalc_core::{Form, Hand, Length, Thread};
+use threadcalc_core::{Form, Hand, Length, Thread, standard_threads};
 
 /// The same cases on every run, and no files beside the tests; PROPTEST_RNG_SEED draws others.
 pub fn config(cases: u32) -> ProptestConfig {
@@ -51,6 +51,15 @@ pub fn bytes() -> impl Strategy<Value = Vec<u8>> {
         Just("."),
         Just("4.5"),
         Just("NPT"),
+        Just("G"),
+        Just("RC"),
+        Just("BSP"),
+        Just("UNC"),
+        Just("½"),
+        Just("×"),
+        Just(" LEFT HAND"),
+        Just("2 START"),
+        Just("\""),
         Just("#"),
     ];
     prop_oneof![
@@ -63,8 +72,17 @@ pub fn bytes() -> impl Strategy<Value = Vec<u8>> {
 fn class(form: Form) -> BoxedStrategy<String> {
     match form {
         Form::Metric => prop_oneof![Just(String::new()), "[4-8][GH]", "[3-9][efgh]", "[3-9][g][468][g]"].boxed(),
-        _ => prop_oneof![Just(String::new()), "[123][AB]"].boxed(),
+        Form::Unified => prop_oneof![Just(String::new()), "[123][AB]"].boxed(),
+        Form::G => prop_oneof![Just(String::new()), "[AB]"].boxed(),
+        Form::Npsm => prop_oneof![Just(String::new()), "2[AB]"].boxed(),
+        Form::Nptf => prop_oneof![Just(String::new()), "[12]"].boxed(),
+        _ => Just(String::new()).boxed(),
     }
+}
+
+fn pipe() -> impl Strategy<Value = Thread> {
+    let pipes: Vec<_> = standard_threads(None, None).filter(|thread| thread.form().is_pipe()).collect();
+    proptest::sample::select(pipes)
 }
 
 fn metric() -> impl Strategy<Value = Thread> {
@@ -80,11 +98,12 @@ fn unified() -> impl Strategy<Value = Thread> {
     (diameter, per_inch).prop_filter_map("no thread", |(diameter, per_inch)| Thread::unified(diameter, per_inch).ok())
 }
 
-/// Threads, mostly specials: any number of starts, both hands, every class.
+/// Threads, mostly specials and some pipe threads: any number of starts, both hands, every class.
 pub fn thread() -> impl Strategy<Value = Thread> {
     let starts = prop_oneof![3 => Just(1_i64), 1 => 1_i64..=12];
-    let single = prop_oneof![metric(), unified()];
+    let single = prop_oneof![2 => metric(), 2 => unified(), 1 => pipe()];
     (single, starts, any::<bool>()).prop_flat_map(|(thread, starts, left)| {
+        let starts = if thread.form().is_pipe() { 1 } else { starts };
         let thread = thread.with_starts(starts).unwrap().with_hand(if left { Hand::Left } else { Hand::Right });
         let classed = move |class: String| {
             if class.is_empty() { thread } else { thread.with_class(class.as_bytes()).unwrap() }

@@ -1,5 +1,6 @@
 //! Every table of `tests/reference`, row by row: the same rows that the C and Python doors run.
 
+mod notes;
 mod table;
 
 use table::{Failure, Got, Results, Row, Table};
@@ -185,6 +186,7 @@ fn chooses_tap_drills() {
             percent: optional_number(row, "percent")?,
             basis: basis(row)?,
             sets: job_with("drill_sets", row.cell("sets"))?.drill_sets,
+            taper_reamer: false,
         };
         let found = tap_drill(&thread(row)?, &request)?.chosen;
         Ok(vec![

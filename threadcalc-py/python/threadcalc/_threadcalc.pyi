@@ -21,9 +21,11 @@ __all__ = [
     "Finding",
     "Job",
     "Limits",
+    "Pipe",
     "Plan",
     "Profile",
     "TapDrill",
+    "TaperDepths",
     "Thread",
     "depths",
     "drill_diameter",
@@ -34,15 +36,18 @@ __all__ = [
     "percent_thread",
     "plan",
     "programmed_speed",
+    "read_fit",
     "read_number",
     "standard_threads",
     "tap_drill",
+    "taper_depths",
 ]
 
 _Exact: TypeAlias = int | Fraction | Decimal | str | float
 _Range: TypeAlias = tuple[Fraction | None, Fraction | None]
 _Json: TypeAlias = None | bool | int | float | str | list[_Json] | dict[str, _Json]
 _Field: TypeAlias = None | bool | _Exact | bytes | Thread | list[str] | tuple[str, ...] | set[str] | dict[str, _Field]
+_Form: TypeAlias = Literal["metric", "unified", "npt", "nptf", "npsc", "npsm", "npsf", "g", "r", "rp", "rc"]
 _Unit: TypeAlias = Literal["mm", "inch"]
 _Mode: TypeAlias = Literal["per_minute", "per_revolution"]
 _Tap: TypeAlias = Literal["cut", "form"]
@@ -71,8 +76,10 @@ class Thread:
     Traceback (most recent call last):
     ...
     threadcalc.errors.DesignationError: ...
+    >>> Thread("1/4 NPT")
+    Thread('1/4-18 NPT')
 
-    Source: ISO 965-1, ISO 261; ASME B1.1.
+    Source: ISO 965-1, ISO 261; ASME B1.1; ISO 228-1, ISO 7-1, ASME B1.20.1 and B1.20.3 (pipe threads).
     """
 
     def __new__(cls, designation: str | bytes, /) -> Self: ...
@@ -119,7 +126,7 @@ class Thread:
         """The same thread on this side of the fit.
 
         Raises:
-            ThreadcalcError: ``contradiction`` if the tolerance class belongs to the other side.
+            ThreadcalcError: ``contradiction`` if the form or the tolerance class belongs to the other side.
         """
     def with_hand(self, hand: _Hand, /) -> Thread:
         """The same thread with this hand.
@@ -128,7 +135,7 @@ class Thread:
         M10x1-6H-LH
         """
     def with_starts(self, starts: int, /) -> Thread:
-        """The same thread with this number of starts, 1 to 12.
+        """The same thread with this number of starts, 1 to 12; a pipe thread has 1.
 
         Raises:
             ThreadcalcError: ``out-of-range``.
@@ -137,32 +144,51 @@ class Thread:
         Fraction(3, 1)
         """
     def profile(self) -> Profile:
-        """The basic profile, unrounded.
+        """The basic profile, unrounded; that of a pipe thread at the gauge plane.
 
         >>> round(Thread("M10").profile().pitch_diameter_mm, 3)
         9.026
 
-        Source: ISO 68-1, ISO 724; ASME B1.1.
+        Source: ISO 68-1, ISO 724; ASME B1.1; ISO 228-1, ISO 7-1; ASME B1.20.1.
+        """
+    def pipe(self) -> Pipe:
+        """The dimensions of a pipe thread, in millimetres.
+
+        Raises:
+            ThreadcalcError: ``does-not-apply`` if the thread is none.
+
+        >>> pipe = Thread("1/4-18 NPT").pipe()
+        >>> float(pipe.hand_tight_length_mm / Fraction("25.4"))
+        0.2278
+        >>> Thread("G1/2").pipe().pipe_diameter_mm is None
+        True
+
+        Source: ASME B1.20.1-1983 table 2; ASME B1.20.3; ISO 7-1:1994; ISO 228-1:2000.
         """
     def limits(self) -> Limits:
         """The limits of size of the tolerance class, the standard's own rounded decimals.
 
         Raises:
-            ThreadcalcError: ``class-unset`` without a class; ``not-sourced`` for classes whose
-                tables have not been read.
+            ThreadcalcError: ``class-unset`` without a class, where the thread needs one (an
+                internal G and Rp have none); ``not-sourced`` for classes whose tables have not
+                been read; ``does-not-apply`` for taper threads, which are gauged by turns.
 
         >>> low, high = Thread("M8x1.25-6H").limits().minor_mm
         >>> float(low), float(high)
         (6.647, 6.912)
 
-        Source: ISO 965-1; ASME B1.1.
+        Source: ISO 965-1; ASME B1.1; ISO 228-1 (G); ISO 7-1 (Rp).
         """
     @property
-    def form(self) -> Literal["metric", "unified"]:
-        """The profile."""
+    def form(self) -> _Form:
+        """The profile.
+
+        >>> Thread("Rc 1/2").form
+        'rc'
+        """
     @property
     def series(self) -> str | None:
-        """The standard's series token; None for a metric special.
+        """The standard's series token; None for a metric special and for pipe threads.
 
         >>> Thread("M8").series, Thread("7/16-14").series
         ('coarse', 'UNC')
@@ -178,11 +204,21 @@ class Thread:
         'No. 10'
         """
     @property
-    def nominal_mm(self) -> Fraction:
-        """The diameter that names the thread, in millimetres, exact."""
+    def nominal_mm(self) -> Fraction | None:
+        """The diameter that names the thread, in millimetres, exact; None for a pipe thread.
+
+        >>> Thread("M8").nominal_mm, Thread("G1/2").nominal_mm
+        (Fraction(8, 1), None)
+        """
     @property
     def major_mm(self) -> Fraction:
-        """Basic major diameter in millimetres, exact."""
+        """Basic major diameter in millimetres, exact.
+
+        NPT and its kin: the outside diameter of the pipe. R and Rc: at the gauge plane.
+
+        >>> float(Thread("G1/2").major_mm)
+        20.955
+        """
     @property
     def pitch_mm(self) -> Fraction:
         """Distance between neighbouring threads in millimetres, exact."""
@@ -197,7 +233,7 @@ class Thread:
         """Direction of the helix."""
     @property
     def taper_on_diameter(self) -> Fraction:
-        """Taper on the diameter; 0 for straight threads."""
+        """Taper on the diameter: 1/16 for NPT, NPTF, R and Rc, 0 for straight threads."""
     @property
     def side(self) -> _Side | None:
         """Side of the fit, where class or caller says so."""
@@ -208,11 +244,45 @@ class Thread:
     def wire_insert(self) -> bool:
         """True for the hole of a wire insert; this version reads none."""
     @property
+    def written_as(self) -> Literal["BSP", "BSPP", "BSPT", "PF", "PT", "PS", "NPT(F)"] | None:
+        """The older or open name that a pipe thread was read from; no part of its value.
+
+        >>> thread = Thread("1/2 BSPT")
+        >>> str(thread), thread.written_as, thread == Thread("Rc1/2")
+        ('Rc1/2', 'BSPT', True)
+        """
+    @property
+    def choice(self) -> Literal[1, 2, 3] | None:
+        """How strongly the standard prefers the diameter.
+
+        1 first, 2 second, 3 third choice; Unified: 1 primary, 2 secondary. None if it does not list
+        it, and for pipe threads.
+
+        >>> Thread("M8").choice, Thread("M7").choice, Thread("M8.1x1").choice
+        (1, 2, None)
+
+        Source: ISO 261:1998 table 2; ASME B1.1-2003 table 1.
+        """
+    @property
+    def is_iso_262(self) -> bool:
+        """True if ISO 262 selects this diameter and pitch for screws, bolts and nuts.
+
+        >>> Thread("M8").is_iso_262, Thread("M8x0.75").is_iso_262
+        (True, False)
+
+        Source: ISO 262:1998.
+        """
+    @property
     def findings(self) -> list[Finding]:
-        """What is doubtful about the thread: a special, with what is near.
+        """What is doubtful about the thread.
+
+        A special, with what is near; an older name that leaves something to assume; for a pipe
+        thread the families that it is easily taken for.
 
         >>> [finding.id for finding in Thread("1/4-18").findings]
         ['not-standard']
+        >>> [finding.id for finding in Thread("1/2 BSPT").findings]
+        ['family-assumed', 'pipe-family']
         """
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
@@ -222,42 +292,98 @@ class Thread:
     def _from_parts(
         cls,
         form: str,
-        nominal_mm: tuple[int, int],
+        major_mm: tuple[int, int],
         pitch_mm: tuple[int, int],
         starts: int,
         hand: str,
         side: str | None,
         tolerance_class: str,
+        written_as: str | None = None,
     ) -> Thread: ...
 
 @final
 class Profile:
     """The basic profile of a thread, unrounded formulas, in millimetres.
 
-    Source: ISO 68-1, ISO 724, ISO 898-1 (stress area); ASME B1.1.
+    That of a pipe thread is at the gauge plane. None stands where the standard has none: the stress
+    area of a pipe thread, the crests and roots of NPTF and NPSF.
+
+    Source: ISO 68-1, ISO 724, ISO 898-1 (stress area); ASME B1.1; ISO 228-1, ISO 7-1; ASME B1.20.1.
     """
 
     @property
     def triangle_height_mm(self) -> float:
         """Height of the fundamental triangle, H."""
     @property
-    def major_mm(self) -> float:
+    def major_mm(self) -> float | None:
         """Basic major diameter, D."""
     @property
-    def pitch_diameter_mm(self) -> float:
+    def pitch_diameter_mm(self) -> float | None:
         """Basic pitch diameter, D2."""
     @property
-    def minor_mm(self) -> float:
+    def minor_mm(self) -> float | None:
         """Basic minor diameter of the internal thread, D1."""
     @property
-    def external_minor_mm(self) -> float:
+    def external_minor_mm(self) -> float | None:
         """Minor diameter of the external thread at its rounded root, d3."""
     @property
-    def stress_area_mm2(self) -> float:
+    def stress_area_mm2(self) -> float | None:
         """Tensile stress area of the external thread, in square millimetres."""
     @property
     def flank_angles_deg(self) -> tuple[float, float]:
         """Angles of the two flanks against the normal to the axis, in degrees."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Pipe:
+    """Basic dimensions of a pipe thread, in millimetres, exact; None where its standard has none.
+
+    With D in inches: E0 = D - (0.05 D + 1.1) p, E1 = E0 + L1/16, L2 = (0.80 D + 6.8) p,
+    E2 = E0 + L2/16, K0 = E0 - 0.8 p. G, R, Rp, Rc: D2 = D - h, h = 0.640327 P as printed.
+
+    Source: ASME B1.20.1-1983 table 2; ASME B1.20.3; ISO 7-1:1994; ISO 228-1:2000.
+    """
+
+    @property
+    def pipe_diameter_mm(self) -> Fraction | None:
+        """Outside diameter of the pipe, D."""
+    @property
+    def pitch_diameter_small_end_mm(self) -> Fraction | None:
+        """Pitch diameter at the small end, E0; at the end of the pipe, deepest in the hole."""
+    @property
+    def pitch_diameter_gauge_plane_mm(self) -> Fraction | None:
+        """Pitch diameter at the gauge plane, E1, D2 or d2: at the face of a tapped hole."""
+    @property
+    def hand_tight_length_mm(self) -> Fraction | None:
+        """Length of hand-tight engagement, L1."""
+    @property
+    def effective_length_mm(self) -> Fraction | None:
+        """Length of effective thread, L2."""
+    @property
+    def pitch_diameter_effective_mm(self) -> Fraction | None:
+        """Pitch diameter at the end of the effective thread, E2."""
+    @property
+    def minor_diameter_small_end_mm(self) -> Fraction | None:
+        """Minor diameter at the small end, K0."""
+    @property
+    def thread_height_mm(self) -> Fraction | None:
+        """Height of the thread, h."""
+    @property
+    def gauge_length_mm(self) -> Fraction | None:
+        """Gauge length of ISO 7-1 (R, Rc)."""
+    @property
+    def useful_length_mm(self) -> Fraction | None:
+        """Useful thread of ISO 7-1 at the basic gauge length (R, Rc)."""
+    @property
+    def gauge_tolerance_turns(self) -> Fraction | None:
+        """Turns that the gauge may stand off, either way."""
+    @property
+    def source(self) -> str:
+        """Standard, edition and table or rule."""
+    @property
+    def confidence(self) -> str:
+        """How sure the table's values are: "confirmed", "by rule" or "from memory"."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -407,8 +533,8 @@ class Alternative:
     def drill(self) -> Drill:
         """The drill."""
     @property
-    def percent(self) -> float:
-        """Percent of thread on the basis of the answer."""
+    def percent(self) -> float | None:
+        """Percent of thread on the basis of the answer; None for a taper thread."""
     @property
     def within_limits(self) -> _Within:
         """Whether the hole lies within the class's minor-diameter limits."""
@@ -426,11 +552,14 @@ class TapDrill:
     def drill(self) -> Drill:
         """The drill."""
     @property
-    def percent(self) -> float:
-        """Percent of thread that it leaves, on the basis."""
+    def percent(self) -> float | None:
+        """Percent of thread that it leaves, on the basis; None for a taper thread."""
     @property
     def basis(self) -> _Basis | None:
-        """The basis of every percent here; None for a form tap, whose 100 % is 0.68 P."""
+        """The basis of every percent here.
+
+        None for a form tap, whose 100 % is 0.68 P, and for pipe threads, whose 100 % is their own height.
+        """
     @property
     def within_limits(self) -> _Within:
         """Whether the hole lies within the class's minor-diameter limits; decided exactly."""
@@ -463,6 +592,46 @@ class Depths:
     @property
     def drill_point_mm(self) -> float:
         """To the drill's point."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class TaperDepths:
+    """Depths of a taper pipe hole from the face, in millimetres; turns from the face."""
+
+    @property
+    def hand_tight_mm(self) -> Fraction:
+        """From the face to the plane that the tap's ring stands at: L1 (NPT, NPTF), the gauge length (Rc)."""
+    @property
+    def projection_mm(self) -> Fraction:
+        """How far the tap projects through the ring."""
+    @property
+    def projection_tolerance_mm(self) -> Fraction | None:
+        """How much the table's projection may be off, either way; None for a measured tap."""
+    @property
+    def tap_mm(self) -> Fraction:
+        """To the end of the tap for a thread of basic size."""
+    @property
+    def first_hole_mm(self) -> Fraction:
+        """The same for the first hole: one turn shallow, then gauge."""
+    @property
+    def full_diameter_mm(self) -> Fraction:
+        """To the end of the drill's full diameter: one turn for trimming and the clearance below the tap."""
+    @property
+    def drill_point_mm(self) -> float:
+        """To the drill's point."""
+    @property
+    def tap_turns(self) -> Fraction:
+        """Turns of the tap in the hole for basic size."""
+    @property
+    def hand_tight_turns(self) -> Fraction:
+        """Turns of hand-tight engagement."""
+    @property
+    def diameter_per_turn_mm(self) -> Fraction:
+        """Change of diameter for one turn deeper: P/16."""
+    @property
+    def gauge_tolerance_turns(self) -> Fraction:
+        """Turns that the gauge may stand off, either way."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -582,6 +751,23 @@ class Plan:
     def to_dict(self) -> dict[str, _Json]:
         """The plan as a dict: its JSON, parsed."""
 
+def read_fit(text: str | bytes, /) -> tuple[Thread, Thread]:
+    """Reads a fit: the internal thread, then the external one, whatever their order in the text.
+
+    Args:
+        text: Two threads in one designation, str or bytes: ``M8x1.25-6H/6g``, ``Rp/R 1/2``.
+
+    Raises:
+        DesignationError: If it cannot be read; ``missing`` for a text with one class only,
+            ``contradiction`` for two classes of one side.
+
+    >>> internal, external = read_fit("M8x1.25-6H/6g-LH")
+    >>> print(internal, external)
+    M8x1.25-6H-LH M8x1.25-6g-LH
+
+    Source: ISO 965-1:2013 (designation of a fit); ISO 7-1:1994 (Rp/R, Rc/R); ASME B1.1-2003; from memory.
+    """
+
 def read_number(text: str | bytes, /) -> Fraction:
     """Reads an exact number: 1.25, 1,25, .5, 127/70, 1 1/4. Never a locale; no exponent.
 
@@ -596,21 +782,24 @@ def read_number(text: str | bytes, /) -> Fraction:
     """
 
 def standard_threads(
-    form: Literal["metric", "unified"] | None = None, series: str | None = None
+    form: _Form | None = None, series: str | None = None
 ) -> list[Thread]:
     """Every thread of the standard series, right hand, without a class.
 
     Args:
         form: Only this form.
-        series: Only this series: "coarse", "fine", "UNC", "UNF", "UNEF", "8-UN" and the like.
+        series: Only this series: "coarse", "fine", "UNC", "UNF", "UNEF", "8-UN" and the like; pipe
+            threads have none.
 
     Raises:
         ThreadcalcError: ``unknown-value``.
 
     >>> len(standard_threads("metric", "coarse"))
     40
+    >>> standard_threads("rc")[0]
+    Thread('Rc1/16')
 
-    Source: ISO 261; ASME B1.1.
+    Source: ISO 261; ASME B1.1; ASME B1.20.1 and B1.20.3; ISO 228-1; ISO 7-1.
     """
 
 def near(thread: Thread, /) -> list[tuple[str, Literal["same-diameter", "same-pitch", "same-figures"]]]:
@@ -709,16 +898,19 @@ def drill_diameter(thread: Thread, percent: _Exact, *, tap: _Tap, basis: _Basis 
         thread: The thread.
         percent: Percent of thread, above 0 up to 100.
         tap: Cut: D - 1.299038 P x percent/100 on "3H/4", 1.082532 P on "5H/8". Form: 0.68 P.
-        basis: What 100 % is: required for a cut tap, an error for a form tap.
+            G and Rp: 1.280655 P; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100.
+        basis: What 100 % is: required for a cut tap in a metric or Unified thread, an error for a
+            form tap and for pipe threads, whose 100 % is their own height.
 
     Raises:
-        ThreadcalcError: ``missing``, ``contradiction``, ``out-of-range``, ``unknown-value``.
+        ThreadcalcError: ``missing``, ``contradiction``, ``out-of-range``, ``unknown-value``,
+            ``does-not-apply`` for taper threads, ``not-sourced`` for NPSF and formed pipe threads.
 
     >>> hole = drill_diameter(Thread("1/4-20 UNC-2B"), 75, tap="cut", basis="3H/4")
     >>> round(hole / 25.4, 4)
     0.2013
 
-    Source: Machinery's Handbook 31; form taps: common practice.
+    Source: Machinery's Handbook 31; form taps: common practice; ISO 228-1 and ASME B1.20.1 (heights).
     """
 
 def percent_thread(thread: Thread, drill_mm: _Exact, *, tap: _Tap, basis: _Basis | None = None) -> float:
@@ -728,10 +920,10 @@ def percent_thread(thread: Thread, drill_mm: _Exact, *, tap: _Tap, basis: _Basis
         thread: The thread.
         drill_mm: Diameter of the hole in millimetres, above 0 and below the major diameter.
         tap: Cut or form tap.
-        basis: What 100 % is: required for a cut tap, an error for a form tap.
+        basis: As for ``drill_diameter``.
 
     Raises:
-        ThreadcalcError: ``missing``, ``contradiction``, ``out-of-range``, ``unknown-value``.
+        ThreadcalcError: As ``drill_diameter``.
 
     >>> round(percent_thread(Thread("M8"), 6.8, tap="cut", basis="3H/4"), 1)
     73.9
@@ -746,6 +938,7 @@ def tap_drill(
     percent: _Exact | None = None,
     basis: _Basis | None = None,
     sets: str | Iterable[_Set] | None = None,
+    taper_reamer: bool = False,
 ) -> TapDrill:
     """Chooses the drill of the sets for a tapped hole. Nearest is by diameter, ties to the larger.
 
@@ -754,18 +947,27 @@ def tap_drill(
         tap: Cut or form tap.
         percent: The drill nearest to that hole; without it, the drill nearest to D - P within the
             minor-diameter limits (form: nearest to D - P/2).
-        basis: What 100 % is; required with a percent for a cut tap.
-        sets: Drill sets to choose from; None: metric for metric threads, inch sets for Unified.
+        basis: What 100 % is; required with a percent for a cut tap, an error for pipe threads.
+        sets: Drill sets to choose from; None: metric for M, G, R, Rp and Rc, inch sets for the others.
+        taper_reamer: For a taper thread: the hole is reamed to the taper before it is tapped.
+
+    NPT and NPTF take the drill nearest to K0 = E0 - 0.8 p, with taper reamer to K0 - 3 p/16; Rc the
+    smallest drill not below D1 at the face, with taper reamer nearest to D1 - useful thread/16.
 
     Raises:
-        ThreadcalcError: ``missing``, ``contradiction``, ``no-drill``, ``unknown-value``, ``out-of-range``.
+        ThreadcalcError: ``missing``, ``contradiction``, ``no-drill``, ``unknown-value``, ``out-of-range``;
+            ``does-not-apply`` for a percent or a form tap in a taper thread.
 
     >>> tap_drill(Thread("M10x1.5-6H"), tap="cut").drill.name
     '8.5'
     >>> tap_drill(Thread("1/4-20 UNC-2B"), tap="cut", percent=75, basis="3H/4").drill.name
     '#7'
+    >>> found = tap_drill(Thread("1/4-18 NPT"), tap="cut")
+    >>> found.drill.name, found.percent, [finding.id for finding in found.findings]
+    ('7/16', None, ['taper-hole'])
 
-    Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); form taps: common practice.
+    Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); ASME B94.9-2008 (NPT, direct tapping);
+    form taps, taper reamer and Rc: common practice.
     """
 
 def depths(
@@ -794,7 +996,8 @@ def depths(
         through: True for a through hole.
 
     Raises:
-        ThreadcalcError: ``out-of-range`` names the value that makes no sense.
+        ThreadcalcError: ``out-of-range`` names the value that makes no sense; ``does-not-apply`` for
+            taper threads, see ``taper_depths``.
 
     >>> found = depths(Thread("M8"), 16, chamfer_threads=3, drill_mm=6.8,
     ...                point_angle_deg=118, bottom_clearance_mm=3.75)
@@ -802,6 +1005,40 @@ def depths(
     (19.75, 23.5)
 
     Source: common practice; chamfer lengths by form: DIN 2197.
+    """
+
+def taper_depths(
+    thread: Thread,
+    *,
+    drill_mm: _Exact,
+    point_angle_deg: _Exact,
+    bottom_clearance_mm: _Exact,
+    projection_mm: _Exact | None = None,
+) -> TaperDepths:
+    """How deep to tap and to drill a taper pipe thread, from the face: its depth sets its size.
+
+    tap = L1 + projection; first hole = tap - 1 P; full diameter = tap + 1 P + bottom clearance.
+
+    Args:
+        thread: NPT, NPTF or Rc.
+        drill_mm: Diameter of the drilled hole, in millimetres.
+        point_angle_deg: Point angle of the drill in degrees, above 60 up to 180.
+        bottom_clearance_mm: Room below the tap for chips, in millimetres; one turn more is kept for
+            trimming the depth.
+        projection_mm: How far the small end of this tap projects through its ring gauge, in
+            millimetres: measure yours. None: the projection of ASME B94.9 for NPT and NPTF.
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for straight threads, ``contradiction`` for external ones,
+            ``missing`` for a projection that no table has, ``out-of-range``.
+
+    >>> found = taper_depths(Thread("1/4-18 NPT"), drill_mm="11.1", point_angle_deg=118,
+    ...                      bottom_clearance_mm=3)
+    >>> round(float(found.tap_mm), 3), round(float(found.tap_turns), 2)
+    (17.445, 12.36)
+
+    Source: ASME B1.20.1-1983 (L1); ASME B94.9-2008, table of taper pipe tap limits (projection);
+    ISO 7-1:1994 (gauge length); one turn for trimming: common practice.
     """
 
 def plan(job: Job | dict[str, Any], /) -> Plan:

@@ -1,0 +1,160 @@
+//! Pipe designations: `G1/2A`, `Rc 1/2`, `1/4-18 NPT`, `NPT 1/4`, `1 1/4 BSPT`.
+
+use super::read::{skip_separator, tail};
+use crate::cursor::Cursor;
+use crate::error::{Code, Error, Field};
+use crate::form::{Form, WrittenAs};
+use crate::length::Length;
+use crate::series::{self, PipeSize};
+use crate::thread::{Thread, pitch_of};
+
+/// A family as written.
+#[derive(Clone, Copy)]
+pub(super) enum Family {
+    Named(Form),
+    Open(WrittenAs),
+}
+
+impl Family {
+    const fn form(self) -> Form {
+        match self {
+            Self::Named(form) => form,
+            Self::Open(written_as) => written_as.form(),
+        }
+    }
+}
+
+/// The names of pipe threads, longer ones before those they begin with.
+const FAMILIES: [(&[u8], Family); 15] = [
+    (b"NPTF", Family::Named(Form::Nptf)),
+    (b"NPSC", Family::Named(Form::Npsc)),
+    (b"NPSM", Family::Named(Form::Npsm)),
+    (b"NPSF", Family::Named(Form::Npsf)),
+    (b"NPT", Family::Named(Form::Npt)),
+    (b"BSPP", Family::Open(WrittenAs::Bspp)),
+    (b"BSPT", Family::Open(WrittenAs::Bspt)),
+    (b"BSP", Family::Open(WrittenAs::Bsp)),
+    (b"PF", Family::Open(WrittenAs::Pf)),
+    (b"PT", Family::Open(WrittenAs::Pt)),
+    (b"PS", Family::Open(WrittenAs::Ps)),
+    (b"RC", Family::Named(Form::Rc)),
+    (b"RP", Family::Named(Form::Rp)),
+    (b"G", Family::Named(Form::G)),
+    (b"R", Family::Named(Form::R)),
+];
+
+/// Takes the name of a pipe thread that stands here.
+pub(super) fn family(cursor: &mut Cursor<'_>) -> Option<Family> {
+    if !matches!(cursor.peek()?.to_ascii_uppercase(), b'N' | b'B' | b'P' | b'R' | b'G') {
+        return None;
+    }
+    let (word, family) = FAMILIES.iter().find(|(word, _)| cursor.is_at_word(word))?;
+    cursor.skip(word.len());
+    let open = matches!(family, Family::Named(Form::Npt)) && cursor.rest().get(..3).is_some_and(is_open_f);
+    if open {
+        cursor.skip(3);
+        return Some(Family::Open(WrittenAs::NptOrNptf));
+    }
+    Some(*family)
+}
+
+fn is_open_f(rest: &[u8]) -> bool {
+    rest.eq_ignore_ascii_case(b"(F)")
+}
+
+/// Reads from behind the name that stands first.
+pub(super) fn read(cursor: &mut Cursor<'_>, family: Family) -> Result<Thread, Error> {
+    let place = skip_separator(cursor);
+    let size = cursor.mixed_number().map_err(|e| e.hint_text("a pipe size behind the name, as in G1/2 or NPT 1/4"))?;
+    take_outside_diameter_words(cursor);
+    let before = cursor.place();
+    let pitch_place = skip_separator(cursor);
+    let pitch = if at_pitch(cursor, family) { Some((threads_per_inch(cursor)?, pitch_place)) } else { None };
+    if pitch.is_none() {
+        cursor.go_back_to(before);
+    }
+    finish(cursor, family, (size, place), pitch)
+}
+
+/// A number behind the size is the threads per inch unless it is the class of NPTF.
+fn at_pitch(cursor: &mut Cursor<'_>, family: Family) -> bool {
+    let start = cursor.place();
+    let number = cursor.whole_number().ok().flatten();
+    let next = cursor.peek();
+    cursor.go_back_to(start);
+    let is_class = family.form() == Form::Nptf && matches!(number, Some(1 | 2));
+    number.is_some() && !is_class && !next.is_some_and(|byte| byte.is_ascii_alphabetic())
+}
+
+fn threads_per_inch(cursor: &mut Cursor<'_>) -> Result<Length, Error> {
+    let place = cursor.place();
+    let threads = cursor.mixed_number().map_err(|e| e.hint_text("threads per inch, as in 1/4-18 NPT"))?;
+    pitch_of(threads).map_err(|error| error.about(Field::Designation).at_byte(place))
+}
+
+/// `"`, `IN`, `O.D.` or `OD` behind the size.
+pub(super) fn take_outside_diameter_words(cursor: &mut Cursor<'_>) {
+    cursor.take_inch_mark();
+    let after = cursor.place();
+    cursor.skip_blanks();
+    if !matches!(cursor.peek(), Some(b'O' | b'o' | b'I' | b'i')) {
+        cursor.go_back_to(after);
+        return;
+    }
+    if cursor.take_word(b"OD") || cursor.take_word(b"IN") {
+        return;
+    }
+    if cursor.take_word(b"O") && cursor.take(b'.') && cursor.take_word(b"D") {
+        cursor.take(b'.');
+        return;
+    }
+    cursor.go_back_to(after);
+}
+
+/// The thread of a size and a family, its pitch checked if it was written; then class and hand.
+pub(super) fn finish(
+    cursor: &mut Cursor<'_>,
+    family: Family,
+    (size, place): (Length, usize),
+    pitch: Option<(Length, usize)>,
+) -> Result<Thread, Error> {
+    let form = family.form();
+    let found = pipe_size(form, size).ok_or(
+        Error::new(Code::OutOfRange, Field::Designation).at_byte(place).got(size.to_f64()).hint_text(sizes(form)),
+    )?;
+    if let Some((pitch, place)) = pitch.filter(|(pitch, _)| *pitch != found.pitch) {
+        let per_inch = |pitch: Length| Length::INCH.over(pitch).map_or(f64::NAN, Length::to_f64);
+        return Err(Error::new(Code::SeriesMismatch, Field::ThreadsPerInch)
+            .at_byte(place)
+            .got(per_inch(pitch))
+            .within(per_inch(found.pitch), per_inch(found.pitch))
+            .hint_text("this pipe thread has the threads per inch expected: is it another family?"));
+    }
+    let thread = Thread::of_pipe_size(form, found);
+    let thread = match family {
+        Family::Named(_) => thread,
+        Family::Open(written_as) => thread.with_written_as(written_as)?,
+    };
+    tail(cursor, thread)
+}
+
+fn pipe_size(form: Form, size: Length) -> Option<PipeSize> {
+    let sixteenths = size.times(Length::integer(16)).ok()?.whole()?;
+    series::pipe_sizes(form).find(|listed| i64::from(listed.sixteenths) == sixteenths)
+}
+
+const fn sizes(form: Form) -> &'static str {
+    match form {
+        Form::Npt => {
+            "a size of NPT: 1/16 1/8 1/4 3/8 1/2 3/4 1 1 1/4 1 1/2 2 2 1/2 3 3 1/2 4 5 6 8 10 12 14 16 18 20 24"
+        }
+        Form::Nptf => "a size of NPTF: 1/16 1/8 1/4 3/8 1/2 3/4 1 1 1/4 1 1/2 2 2 1/2 3",
+        Form::Npsc => "a size of NPSC: 1/8 1/4 3/8 1/2 3/4 1 1 1/4 1 1/2 2 2 1/2 3 3 1/2 4",
+        Form::Npsm => "a size of NPSM: 1/8 1/4 3/8 1/2 3/4 1 1 1/4 1 1/2 2 2 1/2 3 3 1/2 4 5 6",
+        Form::Npsf => "a size of NPSF: 1/16 1/8 1/4 3/8 1/2 3/4 1",
+        Form::G => {
+            "a size of G: 1/16 1/8 1/4 3/8 1/2 5/8 3/4 7/8 1 1 1/8 1 1/4 1 1/2 1 3/4 2 2 1/4 2 1/2 2 3/4 3 3 1/2 4 4 1/2 5 5 1/2 6"
+        }
+        _ => "a size of R, Rp, Rc: 1/16 1/8 1/4 3/8 1/2 3/4 1 1 1/4 1 1/2 2 2 1/2 3 4 5 6",
+    }
+}

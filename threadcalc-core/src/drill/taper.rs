@@ -1,0 +1,88 @@
+//! The drill for a taper pipe thread: there is no percent and no limit, only the cone.
+
+use super::choice::{beside, nearest};
+use super::search::{Mark, around};
+use super::{Alternative, Drill, Tap, TapDrill, TapDrillRequest, WithinLimits};
+use crate::error::{Code, Error, Field};
+use crate::finding::{Finding, FindingId, Findings, NumberKey};
+use crate::length::Length;
+use crate::pipe::TAPER;
+use crate::thread::{Side, Thread};
+
+pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill, Error> {
+    let refused = |code, field, hint| Err(Error::new(code, field).hint_text(hint));
+    if thread.side() == Some(Side::External) {
+        return refused(Code::Contradiction, Field::Side, "an external thread has no tap drill");
+    }
+    if request.percent.is_some() || request.basis.is_some() {
+        let field = if request.percent.is_some() { Field::Percent } else { Field::Basis };
+        return refused(Code::DoesNotApply, field, "a taper thread has another percent at each turn: give none");
+    }
+    if request.tap == Tap::Form {
+        return refused(Code::DoesNotApply, Field::Tap, "taper pipe threads are cut");
+    }
+    let hole = hole(thread, request.taper_reamer)?;
+    let usable = around(request.sets, Mark::Exact(hole.diameter))
+        .filter(|drill| !hole.not_below || drill.diameter_mm() >= hole.diameter);
+    let away = |diameter: Length| diameter.minus(hole.diameter).map_or(Length::integer(i64::MAX), Length::magnitude);
+    let chosen = nearest(usable, away)
+        .filter(|drill| away(drill.diameter_mm()) <= thread.pitch_mm())
+        .ok_or(Error::new(Code::NoDrill, Field::DrillSets).got(hole.diameter.to_f64()).hint_text("other sets"))?;
+    let mut findings = Findings::new();
+    if !request.taper_reamer {
+        findings.push(straight_hole(thread, &hole)?);
+    }
+    Ok(TapDrill {
+        chosen: unjudged(chosen),
+        basis: None,
+        limits: None,
+        alternatives: beside(chosen, request.sets).map(|drill| drill.map(unjudged)),
+        findings,
+    })
+}
+
+/// The hole that is wanted, and how deep it gives full threads.
+struct Hole {
+    diameter: Length,
+    not_below: bool,
+    full_threads: Length,
+}
+
+fn hole(thread: &Thread, taper_reamer: bool) -> Result<Hole, Error> {
+    let pipe = thread.pipe()?;
+    let height = pipe.thread_height_mm;
+    if let (Some(diameter), Some(length), Some(height)) =
+        (pipe.pitch_diameter_gauge_plane_mm, pipe.useful_length_mm, height)
+    {
+        let at_face = diameter.minus(height)?;
+        let at_end = at_face.minus(length.times(TAPER)?)?;
+        return Ok(Hole {
+            diameter: if taper_reamer { at_end } else { at_face },
+            not_below: !taper_reamer,
+            // The hole is as wide as the minor diameter at the face, so behind it the crests are cut short.
+            full_threads: Length::ZERO,
+        });
+    }
+    // Dryseal threads share the pitch cone, and the drills of the table.
+    let height = thread.pitch_mm().times(Length::parts(4, 5))?;
+    let small_end = pipe.pitch_diameter_small_end_mm.unwrap_or(Length::ZERO).minus(height)?;
+    let wrench = thread.pitch_mm().times(Length::integer(3))?.times(TAPER)?;
+    Ok(Hole {
+        diameter: if taper_reamer { small_end.minus(wrench)? } else { small_end },
+        not_below: false,
+        full_threads: pipe.hand_tight_length_mm.unwrap_or(Length::ZERO),
+    })
+}
+
+fn unjudged(drill: Drill) -> Alternative {
+    Alternative { drill, percent: f64::NAN, within_limits: WithinLimits::DoesNotApply, left_to_limit_mm: None }
+}
+
+fn straight_hole(thread: &Thread, hole: &Hole) -> Result<Finding, Error> {
+    let turns = hole.full_threads.over(thread.pitch_mm())?;
+    Ok(Finding::new(FindingId::TaperHole)
+        .with_evidence("thread")
+        .with_number(NumberKey::FullThreadMm, hole.full_threads.to_f64())
+        .with_number(NumberKey::Turns, turns.to_f64())
+        .with_suggestion("ream to the taper for full threads all the way"))
+}
