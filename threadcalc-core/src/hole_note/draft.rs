@@ -64,6 +64,11 @@ impl Draft {
         }
     }
 
+    /// Whether the text just before was not understood.
+    pub const fn unread_is_open(&self) -> bool {
+        self.unread_open
+    }
+
     /// What follows was understood: an unread run ends before it.
     pub fn close_unread(&mut self) {
         self.unread_open = false;
