@@ -56,7 +56,7 @@ named! {
         MultiStart = 17 "multi-start",
         /// More findings than there is room for; their number.
         MoreFindings = 18 "more-findings",
-        /// The pipe thread was written in an older or open way; which family is assumed.
+        /// The thread was written in an older or open way; which family is assumed.
         FamilyAssumed = 19 "family-assumed",
         /// Which pipe threads this one is easily taken for.
         PipeFamily = 20 "pipe-family",
@@ -111,7 +111,7 @@ impl FindingId {
             Self::TapComesOut => "the tap comes out below: vice, parallels, table",
             Self::MultiStart => "more than one start: the feed follows the lead",
             Self::MoreFindings => "further findings, not listed",
-            Self::FamilyAssumed => "the name leaves the pipe thread open",
+            Self::FamilyAssumed => "the name is older or leaves the family open",
             Self::PipeFamily => "easily taken for another pipe thread",
             Self::TaperHole => "a straight hole for a taper thread",
             Self::NotRead => "part of the note was not understood",
