@@ -295,6 +295,11 @@ fn divide_wide(top: u64, bottom: u64) -> f64 {
 }
 
 impl Length {
+    /// How `count / parts` compares with this, without bringing it to lowest terms; `parts` is positive.
+    pub(crate) fn order_of(self, count: u32, parts: u32) -> Ordering {
+        wide(i64::from(count), self.denominator).cmp(&wide(self.numerator, i64::from(parts)))
+    }
+
     /// Whether this is more than `top / bottom` of `other`, both small, without making that part.
     /// Beyond 125 bits the products are held at their limit and count as equal.
     pub(crate) fn is_more_than(self, (top, bottom): (i32, i32), other: Self) -> bool {

@@ -90,9 +90,10 @@ impl<const N: usize> core::hash::Hash for Text<N> {
     }
 }
 
+/// In quotes. Not by way of `str`, whose escapes link a panic.
 impl<const N: usize> fmt::Debug for Text<N> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        fmt::Debug::fmt(self.as_str(), f)
+        ["\"", self.as_str(), "\""].into_iter().try_for_each(|part| f.write_str(part))
     }
 }
 

@@ -1,6 +1,9 @@
 //! Which drill of the sets to take.
 
-use super::{Basis, Drill, DrillSets, Tap, drill_diameter, drills, percent_thread};
+use core::cmp::Reverse;
+
+use super::search::{Mark, around, next_larger, next_smaller};
+use super::{Basis, Drill, DrillSet, DrillSets, Tap, drill_diameter, percent_thread};
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey};
 use crate::form::Form;
@@ -108,7 +111,7 @@ pub struct TapDrill {
 /// reamer and for Rc: common practice.
 pub fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill, Error> {
     if request.sets.is_none() {
-        return Err(Error::new(Code::Missing, Field::DrillSets).hint_text(super::DrillSet::CHOICES));
+        return Err(Error::new(Code::Missing, Field::DrillSets).hint_text(DrillSet::CHOICES));
     }
     if thread.form().is_taper() {
         return super::taper::tap_drill(thread, request);
@@ -122,7 +125,8 @@ pub fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill,
     let drill = match request.percent {
         Some(percent) => {
             let hole = drill_diameter(thread, percent, request.tap, basis)?;
-            nearest(drills(request.sets), |diameter| (diameter.to_f64() - hole).abs())
+            let around = around(request.sets, Mark::Derived(hole));
+            nearest(around, |diameter| (diameter.to_f64() - hole).abs())
         }
         None => nearest_by_rule(thread, request, limits.as_ref())?,
     };
@@ -202,20 +206,17 @@ fn outside_limits(judged: &Alternative) -> Finding {
         .with_suggestion("a drill within the minor-diameter limits")
 }
 
-/// The drill with the smallest distance, ties to the larger.
+/// The drill with the smallest distance; ties to the larger, then to the first set.
 pub(super) fn nearest<D: PartialOrd + Copy>(
     drills: impl Iterator<Item = Drill>,
     away: impl Fn(Length) -> D,
 ) -> Option<Drill> {
+    let rank = |drill: &Drill| (Reverse(drill.diameter_mm()), drill.set().map(DrillSet::number));
     drills
         .fold(None, |best: Option<(Drill, D)>, drill| {
             let distance = away(drill.diameter_mm());
             match best {
-                Some((held, least))
-                    if least < distance || (least == distance && held.diameter_mm() >= drill.diameter_mm()) =>
-                {
-                    Some((held, least))
-                }
+                Some((held, least)) if least < distance || (least == distance && rank(&held) <= rank(&drill)) => best,
                 _ => Some((drill, distance)),
             }
         })
@@ -233,8 +234,11 @@ fn nearest_by_rule(
         Tap::Form => pitch.over(Length::integer(2))?,
     };
     let hole = thread.major_mm().minus(depth)?;
-    let usable =
-        drills(request.sets).filter(|drill| limits.and_then(|l| l.minor_holds(drill.diameter_mm())).unwrap_or(true));
+    // Where the limits cut the nearest drill off, the one just inside them is next.
+    let minor = limits.map_or((None, None), |limits| limits.minor_mm);
+    let marks = [Some(hole), minor.0, minor.1];
+    let candidates = marks.into_iter().flatten().flat_map(|mark| around(request.sets, Mark::Exact(mark)));
+    let usable = candidates.filter(|drill| limits.and_then(|l| l.minor_holds(drill.diameter_mm())).unwrap_or(true));
     Ok(nearest(usable, |diameter| diameter.minus(hole).map_or(Length::integer(i64::MAX), Length::magnitude)))
 }
 
@@ -262,11 +266,14 @@ fn judged(
 
 /// The two next smaller and the two next larger diameters, smallest first.
 pub(super) fn beside(chosen: Drill, sets: DrillSets) -> [Option<Drill>; 4] {
-    let below = |than: Length| drills(sets).filter(move |d| d.diameter_mm() < than).max_by_key(Drill::diameter_mm);
-    let above = |than: Length| drills(sets).filter(move |d| d.diameter_mm() > than).min_by_key(Drill::diameter_mm);
-    let lower = below(chosen.diameter_mm());
-    let upper = above(chosen.diameter_mm());
-    [lower.and_then(|d| below(d.diameter_mm())), lower, upper, upper.and_then(|d| above(d.diameter_mm()))]
+    let lower = next_smaller(sets, chosen.diameter_mm());
+    let upper = next_larger(sets, chosen.diameter_mm());
+    [
+        lower.and_then(|drill| next_smaller(sets, drill.diameter_mm())),
+        lower,
+        upper,
+        upper.and_then(|drill| next_larger(sets, drill.diameter_mm())),
+    ]
 }
 
 impl DrillSets {
@@ -274,8 +281,8 @@ impl DrillSets {
     #[must_use]
     pub const fn usual(form: Form) -> Self {
         match form {
-            Form::Metric => Self::NONE.with(super::DrillSet::Metric),
-            _ if form.is_whitworth() => Self::NONE.with(super::DrillSet::Metric),
+            Form::Metric => Self::NONE.with(DrillSet::Metric),
+            _ if form.is_whitworth() => Self::NONE.with(DrillSet::Metric),
             _ => Self::INCH,
         }
     }

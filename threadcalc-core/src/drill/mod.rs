@@ -2,6 +2,7 @@
 
 mod choice;
 mod percent;
+mod search;
 mod sizes;
 mod taper;
 
@@ -101,24 +102,14 @@ impl Drill {
     }
 
     fn at(set: DrillSet, place: u16) -> Option<Self> {
-        let index = usize::from(place);
-        let diameter = match set {
-            DrillSet::Metric => Length::parts(*sizes::METRIC_UM.get(index)?, 1000),
-            DrillSet::Number => ten_thousandths(*sizes::NUMBER_E4_IN.get(index)?),
-            DrillSet::Letter => ten_thousandths(*sizes::LETTER_E4_IN.get(index)?),
-            DrillSet::Fractional if place < FRACTIONS => {
-                Length::parts(u32::from(sixty_fourths(place)).checked_mul(127)?, 320)
-            }
-            DrillSet::Fractional => return None,
-        };
-        Some(Self { set: Some(set), place, diameter })
+        let (count, parts) = counted(set, place)?;
+        Some(Self { set: Some(set), place, diameter: Length::parts(count, parts) })
     }
 
     /// The drill of exactly this diameter in the sets, else one that is named by its diameter.
     #[must_use]
     pub fn of_diameter(diameter_mm: Length) -> Self {
-        let listed = drills(DrillSets::ALL).find(|drill| drill.diameter == diameter_mm);
-        listed.unwrap_or(Self { set: None, place: 0, diameter: diameter_mm })
+        search::exactly(diameter_mm).unwrap_or(Self { set: None, place: 0, diameter: diameter_mm })
     }
 
     /// The drill of a set with this name.
@@ -136,8 +127,17 @@ impl Drill {
     }
 }
 
-const fn ten_thousandths(count: u16) -> Length {
-    Length::parts((count as u32).saturating_mul(127), 50_000)
+/// A listed diameter in millimetres as `count / parts`, not in lowest terms: quick to compare.
+fn counted(set: DrillSet, place: u16) -> Option<(u32, u32)> {
+    let index = usize::from(place);
+    let ten_thousandths = |count: &u16| (u32::from(*count).saturating_mul(127), 50_000);
+    match set {
+        DrillSet::Metric => sizes::METRIC_UM.get(index).map(|um| (*um, 1000)),
+        DrillSet::Number => sizes::NUMBER_E4_IN.get(index).map(ten_thousandths),
+        DrillSet::Letter => sizes::LETTER_E4_IN.get(index).map(ten_thousandths),
+        DrillSet::Fractional if place < FRACTIONS => Some((u32::from(sixty_fourths(place)).checked_mul(127)?, 320)),
+        DrillSet::Fractional => None,
+    }
 }
 
 /// 64ths to 1 3/4, 32nds to 2 1/4, then 16ths to 3 1/2.

@@ -1,7 +1,8 @@
 //! The drill for a taper pipe thread: there is no percent and no limit, only the cone.
 
 use super::choice::{beside, nearest};
-use super::{Alternative, Drill, Tap, TapDrill, TapDrillRequest, WithinLimits, drills};
+use super::search::{Mark, around};
+use super::{Alternative, Drill, Tap, TapDrill, TapDrillRequest, WithinLimits};
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey};
 use crate::length::Length;
@@ -21,7 +22,8 @@ pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<Ta
         return refused(Code::DoesNotApply, Field::Tap, "taper pipe threads are cut");
     }
     let hole = hole(thread, request.taper_reamer)?;
-    let usable = drills(request.sets).filter(|drill| !hole.not_below || drill.diameter_mm() >= hole.diameter);
+    let usable = around(request.sets, Mark::Exact(hole.diameter))
+        .filter(|drill| !hole.not_below || drill.diameter_mm() >= hole.diameter);
     let away = |diameter: Length| diameter.minus(hole.diameter).map_or(Length::integer(i64::MAX), Length::magnitude);
     let chosen = nearest(usable, away)
         .filter(|drill| away(drill.diameter_mm()) <= thread.pitch_mm())

@@ -1,0 +1,19 @@
+//! Entries that rustdoc's list is not enough for: functions that take a function, or a type of any kind.
+//!
+//! ```text
+//! entry!("Report::each", (this: &Report, take: fn(Finding)) => this.each(take));
+//! ```
+
+#![allow(unused_imports, reason = "an entry is to be one line")]
+
+use core::fmt::Formatter;
+use core::hint::black_box;
+
+use threadcalc_core::*;
+
+use crate::sink::Sink;
+use crate::{all, entry};
+
+// Exactly what must not happen in the core: an index that nobody has checked.
+#[cfg(feature = "planted")]
+entry!("planted", (numbers: &[u64], place: usize) => numbers[place]);
