@@ -25,6 +25,9 @@ void bad_json(void)
     CHECK(text[0] == '{' && text[needed - 2] == '}');
     (void)refused(THREADCALC_STATUS_UNKNOWN_KEY, TEXT(GOOD_JSON ",\"speed\":1}"));
     (void)refused(THREADCALC_STATUS_UNKNOWN_KEY, TEXT(GOOD_JSON ",\"machine\":{\"speed\":1}}"));
+    (void)refused(THREADCALC_STATUS_UNKNOWN_KEY, TEXT(GOOD_JSON ",\"machin\":{\"highest_rpm\":3000}}"));
+    (void)refused(THREADCALC_STATUS_UNKNOWN_KEY, TEXT(GOOD_JSON ",\"drill_set\":[\"metric\"]}"));
+    (void)refused(THREADCALC_STATUS_UNSUPPORTED_FIELD, TEXT(GOOD_JSON ",\"machine\":{\"gears\":[[0,600]]}}"));
     (void)refused(bad, TEXT(GOOD_JSON ",\"rpm\":600}"));
     (void)refused(bad, TEXT(GOOD_JSON ",\"schema\":1}"));
     CHECK(refused(bad, TEXT("")) == 0);

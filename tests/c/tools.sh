@@ -36,16 +36,21 @@ skip() {
     echo "skipped: $1 checks: $2"
 }
 
-# need TOOL PACKAGE: whether the tool is there, after an attempt to install Debian's package of it.
+# need FILE PACKAGE...: whether a program or a file is there, after an attempt to install Debian's packages.
 need() {
-    command -v "$1" >/dev/null && return 0
+    there "$1" && return 0
     [ "$(id -u)" -eq 0 ] && command -v apt-get >/dev/null || return 1
-    debian "$2" || { apt-get update -qq && debian "$2"; }
-    command -v "$1" >/dev/null
+    debian "${@:2}" || { apt-get update -qq && debian "${@:2}"; }
+    there "$1"
+}
+
+there() {
+    command -v "$1" >/dev/null || [ -e "$1" ]
 }
 
 debian() {
-    DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "$1" >/dev/null 2>&1
+    DEBIAN_FRONTEND=noninteractive apt-get -o DPkg::Lock::Timeout=300 install -y -qq --no-install-recommends \
+        "$@" >/dev/null 2>&1
 }
 
 # summary NAME: the last line, which tests/run reads.

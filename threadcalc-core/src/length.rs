@@ -253,6 +253,8 @@ impl Length {
     /// # Errors
     /// [`Code::OutOfRange`] if `step` is 0, [`Code::Overflow`] if the result does not fit.
     pub fn down_to_multiple(self, step: Self) -> Result<Self, Error> {
+        // The multiples of a negative step are those of its magnitude.
+        let step = step.magnitude();
         let steps = self.over(step)?.round_to(0, Rounding::Down)?;
         steps.to_length()?.times(step)
     }

@@ -15,6 +15,21 @@ fn figures_too_odd_for_a_designation_are_shown_as_figures() {
 }
 
 #[test]
+fn a_pitch_finer_than_four_decimals_of_an_inch_has_a_designation() {
+    for text in ["2-21110 UNS", "1/4-30000 UNS-2B", "3/4-0.00002P-0.00006L(3 STARTS) UNS"] {
+        assert_eq!(Thread::read(text.as_bytes()).expect("a thread").to_string(), text);
+    }
+}
+
+#[test]
+fn thirds_of_a_thread_per_inch_are_no_part_of_the_size() {
+    for text in ["5-20 1/3 UNS", "10-24 1/3 UNS-2B", "1/4-19 6/7 UNS", "5-0 1/3 UNS"] {
+        assert_eq!(Thread::read(text.as_bytes()).expect("a thread").to_string(), text);
+    }
+    assert_eq!(Thread::read(b"5\"-61/3"), Thread::read(b"5-20 1/3"));
+}
+
+#[test]
 fn a_plan_of_an_odd_pitch_has_a_text() {
     let pitch = odd(999_999_999_989, 700_000_000_001);
     let mut job = Job::default();

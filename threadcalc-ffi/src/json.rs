@@ -130,8 +130,11 @@ impl OneValue<'_> {
     }
 
     fn wrong_shape<E: serde::de::Error>(self, hint: &'static str) -> E {
-        let error = Error::new(Code::UnknownValue, Field::Key).hint_text(hint);
-        self.keys.reading.borrow_mut().fail(error, self.key);
+        let mut reading = self.keys.reading.borrow_mut();
+        // A key that is not known is told as such, whatever stands behind it.
+        if reading.set(self.key, Value::Absent).is_ok() {
+            reading.fail(Error::new(Code::UnknownValue, Field::Key).hint_text(hint), self.key);
+        }
         E::custom("")
     }
 }

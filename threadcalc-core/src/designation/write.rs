@@ -147,20 +147,39 @@ fn write_unified(f: &mut fmt::Formatter<'_>, thread: &Thread) -> Result<fmt::Res
     };
     let per_inch = Length::INCH.over(pitch)?;
     let starts = thread.starts();
-    let printed = printed_pitch(pitch.over(Length::INCH)?)?;
-    let lead = printed_lead(thread.lead_mm().over(Length::INCH)?, printed.decimals())?;
+    // Only a multi-start thread is written by its pitch and lead.
+    let printed = if starts > 1 {
+        let printed = printed_pitch(pitch.over(Length::INCH)?)?;
+        Some((printed, printed_lead(thread.lead_mm().over(Length::INCH)?, printed.decimals())?))
+    } else {
+        None
+    };
     let token = match thread.series().unwrap_or(Series::Uns) {
         Series::Uns => "UNS",
         series => series.token(),
     };
     Ok((|| {
         write_unified_size(f, &size)?;
-        if starts > 1 {
-            write!(f, "-{printed}P-{lead}L({starts} STARTS) {token}")
-        } else {
-            write!(f, "-{per_inch} {token}")
+        match printed {
+            Some((pitch, lead)) => write!(f, "-{pitch}P-{lead}L({starts} STARTS) {token}"),
+            None => {
+                f.write_str("-")?;
+                write_threads(f, per_inch)?;
+                write!(f, " {token}")
+            }
         }
     })())
+}
+
+/// Threads per inch; behind a size, `61/3` would be read as a part of it, so it is `20 1/3`.
+fn write_threads(out: &mut dyn fmt::Write, per_inch: Length) -> fmt::Result {
+    let whole = per_inch.round_to(0, Rounding::Down).map_err(|_| fmt::Error)?.units();
+    match per_inch.minus(Length::integer(whole)) {
+        Ok(part) if per_inch.as_decimal().is_none() => {
+            write!(out, "{whole} {}/{}", part.numerator(), part.denominator())
+        }
+        _ => write_exact(out, per_inch),
+    }
 }
 
 /// A pitch in inches with the fewest decimals (four or more) that read back to the same pitch.
@@ -168,6 +187,9 @@ fn printed_pitch(pitch_in: Length) -> Result<Decimal, Error> {
     let halves = Length::integer(2).over(pitch_in)?;
     for decimals in 4..=8 {
         let printed = pitch_in.round_to(decimals, Rounding::HalfEven)?;
+        if printed.units() == 0 {
+            continue;
+        }
         let back = Length::integer(2).over(printed.to_length()?)?.round_to(0, Rounding::HalfEven)?;
         if printed.to_length()? == pitch_in || back.to_length()? == halves {
             return Ok(printed);

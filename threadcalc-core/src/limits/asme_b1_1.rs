@@ -26,6 +26,12 @@ pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
     let to_three = |e4: i128| divide(e4, 10, Rounding::HalfEven).and_then(|e3| e3.checked_mul(10)).ok_or(OVERFLOW);
     let low = if three_places { to_three(basic_e4)? } else { basic_e4 };
     let high = if three_places && class != "3B" { to_three(largest_e4)? } else { largest_e4 };
+    if low >= high {
+        // Far finer than any thread of the standard, the tolerance is less than the places it is given to.
+        return Err(Error::new(Code::NotSourced, Field::Pitch)
+            .got(thread.pitch_mm().to_f64())
+            .hint_text("the standard's rule leaves no tolerance at so fine a pitch"));
+    }
     Ok(Limits {
         major_mm: (Some(thread.major_mm()), None),
         pitch_diameter_mm: (Some(inches(diameter_less(diameter_e4, 64_951_905, pitch_e8)?)?), None),

@@ -68,7 +68,8 @@ proptest! {
         match value.down_to_multiple(step) {
             Ok(multiple) => {
                 prop_assert!(multiple.over(step).is_ok_and(|steps| steps.whole().is_some()));
-                prop_assert!(step.is_negative() || multiple <= value);
+                prop_assert!(multiple <= value, "{} down to a multiple of {} is {}", value, step, multiple);
+                prop_assert!(value.minus(multiple).map_or(true, |rest| rest < step.magnitude()));
             }
             Err(error) if step == Length::ZERO => prop_assert_eq!(error.code(), Code::OutOfRange),
             Err(error) => prop_assert_eq!(error.code(), Code::Overflow),

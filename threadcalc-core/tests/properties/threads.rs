@@ -118,6 +118,16 @@ fn every_standard_thread_reads_back() {
     assert_eq!(by_series, of(Form::Metric) + of(Form::Unified));
 }
 
+#[test]
+fn a_pitch_too_fine_for_a_tolerance_has_no_limits() {
+    // The rule would give a largest diameter at or below the smallest.
+    for text in ["1 7/8-4381 UNS-3B", "19/54-1752 UNS-2B"] {
+        let thread = Thread::read(text.as_bytes()).unwrap();
+        assert_eq!(thread.limits().map_err(|error| error.code()), Err(Code::NotSourced), "{text}");
+    }
+    assert_limits(&Thread::read(b"1/4-80 UNS-3B").unwrap()).unwrap();
+}
+
 proptest! {
     #![proptest_config(config(3_000))]
 

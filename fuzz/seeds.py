@@ -1,0 +1,56 @@
+#!/usr/bin/env python3
+"""Writes the texts of the reference tables as fuzz inputs: fuzz/seeds.py FOLDER, one folder in it a target."""
+
+import csv
+import hashlib
+import json
+import re
+import sys
+from pathlib import Path
+
+TABLES = Path(__file__).resolve().parent.parent / "tests" / "reference"
+
+JOB = {
+    "schema": 1, "thread": "M8", "unit": "mm", "mode": "per_minute", "decimals": 3, "rpm": 650,
+    "hole": "blind", "full_thread_depth_mm": 20, "tap": "cut", "dialect": "rs274ngc",
+}
+VARIANTS = [
+    {"unit": "inch", "decimals": 4, "hole": "through"},
+    {"mode": "per_revolution", "dialect": {"name": "own", "tap_rh": "G84.2", "tap_lh": "G84.3", "feed_per_revolution": "G95"}},
+    {"tap": "form", "drill_mm": "7.4", "point_angle_deg": 140},
+    {"drill_sets": ["number", "letter"], "percent": "75", "basis": "3H/4", "chamfer_threads": 4.5},
+    {"tap_centre_mm": 2, "tap_set_on": "centre", "bottom_clearance_mm": 1.5, "r_plane_mm": 3},
+    {"machine": {"highest_rpm": 600, "lowest_rpm": 50, "speed_step": "0.5"}, "dialect": None},
+    {"dialect": {"tap_rh": "G84", "needs_spindle_running": False}, "percent": 70, "basis": "5H/8"},
+]
+
+
+def texts(table, column):
+    """The bytes of a column; the tables write what a CSV cannot hold as \\xHH."""
+    with open(TABLES / f"{table}.csv", encoding="utf-8", newline="") as file:
+        for row in csv.DictReader(line for line in file if not line.startswith("#")):
+            if row.get(column):
+                plain = row[column].encode("utf-8")
+                yield re.sub(rb"\\x([0-9a-fA-F]{2})", lambda hit: bytes([int(hit[1], 16)]), plain)
+
+
+def jobs(designations):
+    """Jobs for the JSON door: every designation once, every variant with one."""
+    for number, designation in enumerate(designations):
+        variant = VARIANTS[number % len(VARIANTS)]
+        yield json.dumps(JOB | variant | {"thread": designation.decode("latin-1")}).encode()
+
+
+def main():
+    folder = Path(sys.argv[1])
+    designations = sorted({text for table in TABLES.glob("*.csv") for column in ("text", "thread", "designation")
+                           if table.stem != "read_number" for text in texts(table.stem, column)})
+    numbers = sorted(set(texts("read_number", "text")))
+    pairs = [left + b";" + right for left, right in zip(numbers, numbers[1:])]
+    for target, inputs in (("designation", designations), ("number", numbers + pairs), ("json", jobs(designations))):
+        (folder / target).mkdir(parents=True, exist_ok=True)
+        for text in inputs:
+            (folder / target / hashlib.sha1(text).hexdigest()).write_bytes(text)
+
+
+main()

@@ -1,0 +1,200 @@
+//! Depths, plans, and the calls without structures.
+
+use threadcalc::*;
+
+use super::drills::tap_drill_is_sound;
+use super::memory::Exact;
+use super::protocol::{fixed_text, pointer, request, room, sized, succeeded, text as text_of, text_only};
+use super::threads::{finding_is_sound, place_of, text_in, thread_at, thread_in};
+use super::{Input, State};
+
+pub fn depths(state: &mut State, input: &mut Input<'_>) {
+    let thread = thread_in(state, input);
+    let asked = threadcalc_depth_request_t {
+        size: 0,
+        hole: input.choice(),
+        tap_set_on: input.choice(),
+        reserved: u32::from(input.seldom()),
+        full_thread_mm: input.ratio(state),
+        chamfer_threads: input.ratio(state),
+        drill_mm: input.ratio(state),
+        point_angle_deg: input.ratio(state),
+        bottom_clearance_mm: input.ratio(state),
+        tap_centre_mm: input.ratio(state),
+    };
+    let asked = request(input, &asked);
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |found, size, error| unsafe {
+        threadcalc_depths(thread_at(thread.as_ref()), pointer(asked.as_ref()), found, size, error)
+    };
+    let Some(depths) = sized::<threadcalc_depths_t>(input, call) else { return };
+    assert!(asked.as_ref().is_some_and(|asked| !asked.is_refused), "no such request is taken");
+    assert!(depths.drill_point_mm.is_finite());
+    state.ratio = depths.tap_mm;
+}
+
+/// A job that mostly has all it needs; the input may take a member away or set it to anything.
+fn job(state: &State, input: &mut Input<'_>) -> threadcalc_job_t {
+    // SAFETY: integers and arrays of integers only: all zeros are a value.
+    let mut job: threadcalc_job_t = unsafe { core::mem::zeroed() };
+    let ratio = |numerator| threadcalc_ratio_t { numerator, denominator: 1 };
+    let flags = input.byte();
+    let either = |bit: u8| 1 + i32::from(flags >> bit & 1);
+    (job.unit, job.mode, job.hole, job.tap) = (either(0), either(1), either(2), either(3));
+    job.thread = input.thread(state);
+    (job.decimals, job.rpm, job.full_thread_depth_mm) = (ratio(3), ratio(650), ratio(20));
+    job.dialect.dialect = i32::from(flags >> 4) % 3;
+    for _ in 0..input.byte() % 8 {
+        set(&mut job, state, input);
+    }
+    job
+}
+
+/// Sets one member of a job to what the input says.
+fn set(job: &mut threadcalc_job_t, state: &State, input: &mut Input<'_>) {
+    match input.byte() % 28 {
+        0 => job.unit = input.choice(),
+        1 => job.mode = input.choice(),
+        2 => job.hole = input.choice(),
+        3 => job.tap = input.choice(),
+        4 => job.basis = input.choice(),
+        5 => job.tap_set_on = input.choice(),
+        6 => job.drill_sets = u32::from_ne_bytes(input.choice().to_ne_bytes()),
+        7 => job.thread = input.thread(state),
+        8 => job.decimals = input.ratio(state),
+        9 => job.rpm = input.ratio(state),
+        10 => job.full_thread_depth_mm = input.ratio(state),
+        11 => job.chamfer_threads = input.ratio(state),
+        12 => job.tap_centre_mm = input.ratio(state),
+        13 => job.drill_mm = input.ratio(state),
+        14 => job.percent = input.ratio(state),
+        15 => job.point_angle_deg = input.ratio(state),
+        16 => job.bottom_clearance_mm = input.ratio(state),
+        17 => job.r_plane_mm = input.ratio(state),
+        18 => job.machine_highest_rpm = input.ratio(state),
+        19 => job.machine_lowest_rpm = input.ratio(state),
+        20 => job.machine_speed_step = input.ratio(state),
+        21 => job.dialect.dialect = input.choice(),
+        22 => job.dialect.needs_spindle_running = input.choice(),
+        23 => write(&mut job.dialect.name, input),
+        24 => write(&mut job.dialect.tap_rh, input),
+        25 => write(&mut job.dialect.tap_lh, input),
+        26 => write(&mut job.dialect.feed_per_revolution, input),
+        _ => (job.dialect.dialect, job.dialect.tap_lh) = (2, code(b"G84.3")),
+    }
+}
+
+fn code(text: &[u8]) -> [core::ffi::c_char; 12] {
+    let mut member = [0; 12];
+    member.iter_mut().zip(text).for_each(|(place, byte)| *place = *byte as _);
+    member
+}
+
+/// A code that a control may have, or any bytes, with or without a NUL.
+fn write(member: &mut [core::ffi::c_char], input: &mut Input<'_>) {
+    let text = match input.byte() {
+        0..0x80 => b"G84.2",
+        0x80..0xC0 => &b"G95"[..],
+        length => input.bytes(usize::from(length) % 24),
+    };
+    member.fill(0);
+    member.iter_mut().zip(text).for_each(|(place, byte)| *place = *byte as _);
+}
+
+pub fn plan(state: &mut State, input: &mut Input<'_>) {
+    let asked = job(state, input);
+    let asked = request(input, &asked);
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |found, size, error| unsafe { threadcalc_plan(pointer(asked.as_ref()), found, size, error) };
+    let Some(plan) = sized::<threadcalc_plan_t>(input, call) else { return };
+    assert!(asked.as_ref().is_some_and(|asked| !asked.is_refused), "no such request is taken");
+    plan_is_sound(&plan);
+    state.ratio = plan.feed.lead_cut_mm;
+    state.keep_thread(input, plan.thread);
+}
+
+/// Its counts lie within its lists, its texts are texts, and no words stand beside an error.
+fn plan_is_sound(plan: &threadcalc_plan_t) {
+    let count = |count: i32| usize::try_from(count).expect("a count");
+    let findings = &plan.findings[..count(plan.finding_count)];
+    findings.iter().for_each(finding_is_sound);
+    let has_error = findings.iter().any(|finding| finding.severity == THREADCALC_SEVERITY_ERROR);
+    assert!(!has_error || plan.word_count == 0 && plan.withheld_count > 0, "words while an error stands");
+    assert_eq!(plan.withheld_count == 0, plan.word_count > 0);
+    assert!(plan.withheld[..count(plan.withheld_count)].iter().all(|id| *id > 0));
+    let words: Vec<String> = plan.words[..count(plan.word_count)].iter().map(|word| fixed_text(word)).collect();
+    let blocks: Vec<String> = plan.blocks[..count(plan.block_count)].iter().map(|block| fixed_text(block)).collect();
+    assert_eq!(words.join(" "), blocks.join(" "));
+    assert!(words.is_empty() || words.contains(&fixed_text(&plan.feed.word)));
+    assert!(plan.restore[..count(plan.restore_count)].iter().all(|word| !fixed_text(word).is_empty()));
+    for row in &plan.card[..count(plan.card_count)] {
+        assert!(fixed_text(&row.word).starts_with('F') && row.rpm.denominator > 0);
+    }
+    tap_drill_is_sound(&plan.tap_drill);
+    assert!(plan.depths.drill_point_mm.is_finite());
+    assert_eq!(plan.thread.side, THREADCALC_SIDE_INTERNAL);
+}
+
+pub fn text(state: &mut State, input: &mut Input<'_>) {
+    let asked = job(state, input);
+    let asked = request(input, &asked);
+    let job = pointer(asked.as_ref());
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |place, room, needed, error| unsafe { threadcalc_plan_text(job, place, room, needed, error) };
+    let Some(text) = text_of(input, call) else { return };
+    assert!(asked.as_ref().is_some_and(|asked| !asked.is_refused), "no such request is taken");
+    assert!(text.ends_with('\n'));
+    assert!(text.lines().all(|line| line.chars().count() <= 80), "{text}");
+}
+
+pub fn json(state: &mut State, input: &mut Input<'_>) {
+    let asked = job(state, input);
+    let asked = request(input, &asked);
+    let job = pointer(asked.as_ref());
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |place, room, needed, error| unsafe { threadcalc_plan_json_of_job(job, place, room, needed, error) };
+    let Some(text) = text_of(input, call) else { return };
+    assert!(asked.as_ref().is_some_and(|asked| !asked.is_refused), "no such request is taken");
+    let plan: serde_json::Value = serde_json::from_str(&text).expect("a plan is JSON");
+    assert!(plan["feed"]["word"].as_str().is_some_and(|word| word.starts_with('F')), "{text}");
+}
+
+pub fn lead(state: &mut State, input: &mut Input<'_>) {
+    let (text, length) = text_in(input);
+    let results = [room::<i64>(input), room::<i64>(input)];
+    let text = place_of(text.as_ref());
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let status = unsafe { threadcalc_lead(text, length, results[0].pointer(), results[1].pointer()) };
+    if succeeded(status, &super::memory::Room::null(), &[&results[0], &results[1]]) {
+        let [numerator, denominator] = results.each_ref().map(|room| room.value::<i64>());
+        assert!(numerator > 0 && denominator > 0);
+        state.ratio = threadcalc_ratio_t { numerator, denominator };
+    }
+}
+
+pub fn feed_word(_state: &mut State, input: &mut Input<'_>) {
+    let (text, length) = text_in(input);
+    let (rpm, unit, mode, decimals) = (input.double(), input.choice(), input.choice(), input.choice());
+    let thread = place_of(text.as_ref());
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |place, room, needed| unsafe {
+        threadcalc_feed_word(thread, length, rpm, unit, mode, decimals, place, room, needed)
+    };
+    let Some(word) = text_only(input, call) else { return };
+    assert!(word.starts_with('F') && word.len() < 24, "{word}");
+}
+
+pub fn json_door(_state: &mut State, input: &mut Input<'_>) {
+    let length = input.place(32);
+    let job = Exact::new(&crate::job::json(input.bytes(length)));
+    let (place_of_job, length) = (job.pointer(), job.length());
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let plain = text_only(input, |place, room, needed| unsafe {
+        threadcalc_plan_json(place_of_job, length, place, room, needed)
+    });
+    // SAFETY: as above.
+    let saying = text_of(input, |place, room, needed, error| unsafe {
+        threadcalc_plan_json_with_error(place_of_job, length, place, room, needed, error)
+    });
+    assert!(plain.is_none() || saying.is_none() || plain == saying, "both doors give the same plan");
+}

@@ -1,0 +1,112 @@
+//! What has to hold of any answer, whatever was asked.
+
+use std::collections::hash_map::DefaultHasher;
+use std::hash::{Hash, Hasher};
+
+#[cfg(feature = "planted")]
+use threadcalc_core::Hand;
+use threadcalc_core::{Code, Error, Field, Length, Rounding, Thread, choice, is_iso_262, near, read_number};
+
+/// An error that can be shown and whose numbers are those of the tables.
+pub fn error(error: &Error) {
+    let shown = error.to_string();
+    assert!(shown.starts_with(error.field().name()), "{shown}");
+    assert_eq!(Code::from_number(error.code().number()), Some(error.code()));
+    assert_eq!(Field::from_number(error.field().number()), Some(error.field()));
+}
+
+/// The same, about a text: its byte lies within the text, or just behind it.
+pub fn error_of_text(about: &Error, text: &[u8]) {
+    let at = about.at().expect("an error about a text names the byte");
+    assert!(at as usize <= text.len(), "{about} in {} bytes", text.len());
+    error(about);
+}
+
+/// A number that reads back, and whose doubles and decimals are the nearest ones.
+pub fn number(number: Length) {
+    let text = number.to_string();
+    assert!(text.len() <= 40 && text.is_ascii(), "{text}");
+    assert_eq!(read_number(text.as_bytes()), Ok(number), "{text}");
+    if let Ok(double) = text.parse::<f64>() {
+        assert_eq!(number.to_f64(), double, "{text}");
+    }
+    for decimals in 0..=9 {
+        let rounded = |rounding| number.round_to(decimals, rounding).and_then(|decimal| decimal.to_length());
+        let (Ok(down), Ok(up)) = (rounded(Rounding::Down), rounded(Rounding::Up)) else { continue };
+        let nearest = rounded(Rounding::HalfEven).expect("lies between two results that exist");
+        assert!(down <= number && number <= up, "{text} lies within {down} to {up}");
+        assert!(nearest == down || nearest == up, "{text} to {decimals} decimals is {nearest}");
+        assert!(up == down || number != down && number != up, "{text} has {decimals} decimals already");
+    }
+}
+
+/// A thread that reads back from its own text and agrees with itself in all it says.
+pub fn thread(thread: &Thread) {
+    #[cfg(feature = "planted")]
+    assert!(thread.hand() == Hand::Right, "planted");
+    reads_back(thread);
+    assert_eq!(thread.pitch_mm().times(Length::integer(thread.starts().into())), Ok(thread.lead_mm()));
+    assert!(thread.pitch_mm().is_positive() && thread.pitch_mm() < thread.major_mm());
+    assert!(thread.nominal_mm().is_positive() && !thread.taper_on_diameter().is_negative());
+    assert!(thread.threads_per_inch().is_none_or(Length::is_positive));
+    assert!(thread.tolerance_class().is_none_or(|class| Some(class.side()) == thread.side()));
+    assert!(!thread.is_standard() || thread.series().is_some());
+    assert!(!is_iso_262(thread) || (thread.is_standard() && choice(thread).is_some()));
+    assert!(thread.size().as_str().is_ascii());
+    profile(thread);
+    limits(thread);
+    findings(thread);
+}
+
+fn reads_back(thread: &Thread) {
+    let hash = |thread: &Thread| {
+        let mut hasher = DefaultHasher::new();
+        thread.hash(&mut hasher);
+        hasher.finish()
+    };
+    let text = thread.to_string();
+    assert!(!text.is_empty() && text.is_ascii(), "{text}");
+    let read = Thread::read(text.as_bytes()).unwrap_or_else(|error| panic!("{text}: {error}"));
+    assert_eq!(read, *thread, "{text}");
+    assert_eq!(hash(&read), hash(thread), "{text}");
+    assert_eq!((read.series(), read.to_string()), (thread.series(), text));
+}
+
+fn profile(thread: &Thread) {
+    let profile = thread.profile();
+    // Equal where the pitch is less than a double of the diameter can tell.
+    let falling = [profile.major_mm, profile.pitch_diameter_mm, profile.minor_mm, profile.external_minor_mm];
+    assert!(falling.is_sorted_by(|larger, smaller| larger >= smaller), "{thread}: {falling:?}");
+    assert!(falling.iter().all(|diameter| *diameter > 0.0), "{thread}: {falling:?}");
+    assert!(profile.stress_area_mm2 > 0.0 && profile.triangle_height_mm > 0.0, "{thread}");
+}
+
+fn limits(thread: &Thread) {
+    let limits = match thread.limits() {
+        Ok(limits) => limits,
+        Err(why) => {
+            error(&why);
+            assert!(why.code() != Code::ClassUnset || thread.tolerance_class().is_none(), "{thread}: {why}");
+            return;
+        }
+    };
+    assert!(thread.tolerance_class().is_some() && !limits.source.is_empty(), "{thread}");
+    for (low, high) in [limits.major_mm, limits.pitch_diameter_mm, limits.minor_mm] {
+        assert!(low.zip(high).is_none_or(|(low, high)| low < high), "{thread}: {low:?} to {high:?}");
+        assert!(low.is_none_or(Length::is_positive), "{thread}: {low:?}");
+    }
+    if let (Some(low), Some(high)) = limits.minor_mm {
+        assert_eq!([low, high].map(|end| limits.minor_holds(end)), [Some(true); 2], "{thread}");
+    }
+}
+
+fn findings(thread: &Thread) {
+    for finding in thread.findings().iter() {
+        let shown = finding.to_string();
+        assert!(shown.contains(finding.id().name()) && shown.contains(finding.suggestion()), "{shown}");
+        assert!(finding.numbers().all(|(_, value)| value.is_finite()), "{shown}");
+    }
+    for (text, _) in near(thread).iter() {
+        assert_ne!(text, thread.to_string());
+    }
+}
