@@ -110,6 +110,8 @@ int32_t reference_written(csv_row *row, const char *column, const threadcalc_thr
 int main(void)
 {
     reference_threads();
+    reference_texts();
+    reference_pipes();
     reference_notes();
     reference_feeds();
     reference_drills();

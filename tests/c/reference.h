@@ -29,6 +29,8 @@ void reference_findings(csv_row *row, const threadcalc_finding_t *findings, size
 int32_t reference_written(csv_row *row, const char *column, const threadcalc_thread_t *thread);
 
 void reference_threads(void);
+void reference_texts(void);
+void reference_pipes(void);
 void reference_notes(void);
 void reference_feeds(void);
 void reference_drills(void);

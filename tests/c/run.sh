@@ -15,7 +15,7 @@ warnings=(-Wall -Wextra -Wpedantic -Werror)
 c99=(gcc -std=c99 -O1 -g "${warnings[@]}" -Wconversion -Iinclude)
 system=(-lgcc_s -lutil -lrt -lpthread -lm -ldl)
 reference=(tests/c/csv.c tests/c/reference.c tests/c/reference_thread.c tests/c/reference_feed.c
-    tests/c/reference_drill.c tests/c/reference_note.c)
+    tests/c/reference_drill.c tests/c/reference_text.c tests/c/reference_pipe.c tests/c/reference_note.c)
 bad_input=(tests/c/bad_input.c tests/c/bad_pointers.c tests/c/bad_sizes.c tests/c/bad_buffers.c
     tests/c/bad_values.c tests/c/bad_threads.c tests/c/bad_notes.c tests/c/bad_json.c)
 passed=0

@@ -144,6 +144,13 @@ def comment(row: Cells) -> dict[str, object]:
 
 
 OPERATIONS = (
+    bad_designation,
     comment,
+    fit,
     hole_note,
+    pipe,
+    pipe_drill,
+    pipe_limits,
+    taper_depth,
+    written_form,
 )

@@ -2,6 +2,7 @@
 
 use crate::error::{Code, Error, Field};
 use crate::length::{Length, MOST_DECIMALS, power_of_ten};
+use crate::text::placed;
 
 /// Blanks besides space and tab: no-break (also as the lone Latin-1 byte), en to hair, narrow no-break.
 const BLANKS: [&[u8]; 12] = [
@@ -40,6 +41,8 @@ const INCH_MARKS: [&[u8]; 8] = [
     b"\xE2\x80\x99\xE2\x80\x99",
     b"\xE2\x80\xB2\xE2\x80\xB2",
 ];
+/// Times signs besides `x` and `*`: the sign, also as the lone byte, the cross mark, the cross product.
+const TIMES: [&[u8]; 4] = [b"\xC3\x97", b"\xD7", b"\xE2\x9C\x95", b"\xE2\xA8\xAF"];
 /// Fraction slash and division slash.
 const SLASHES: [&[u8]; 2] = [b"\xE2\x81\x84", b"\xE2\x88\x95"];
 /// One-character fractions.
@@ -86,6 +89,10 @@ impl<'a> Cursor<'a> {
 
     pub(crate) fn since(&self, start: usize) -> &'a [u8] {
         self.text.get(start..self.place).unwrap_or(&[])
+    }
+
+    pub(crate) fn text_from(&self, start: usize) -> &'a [u8] {
+        self.text.get(start..).unwrap_or(&[])
     }
 
     #[inline]
@@ -139,9 +146,9 @@ impl<'a> Cursor<'a> {
 
     /// Takes a times sign: `x`, `X`, `*`, `×` in UTF-8 or as the lone byte 0xD7.
     pub(crate) fn take_times(&mut self) -> bool {
-        match (self.peek(), self.rest().get(1)) {
-            (Some(b'x' | b'X' | b'*' | 0xD7), _) => self.skip(1),
-            (Some(0xC3), Some(0x97)) => self.skip(2),
+        match self.peek() {
+            Some(b'x' | b'X' | b'*') => self.skip(1),
+            Some(byte) if byte >= 0x80 => return self.take_any(&TIMES),
             _ => return false,
         }
         true
@@ -155,6 +162,22 @@ impl<'a> Cursor<'a> {
             _ => return false,
         }
         true
+    }
+
+    /// Takes an inch mark, or `IN`, `IN.`, `INCH` behind blanks.
+    pub(crate) fn take_inch_word(&mut self) -> bool {
+        let start = self.place;
+        if self.take_inch_mark() {
+            return true;
+        }
+        self.skip_blanks();
+        let found = self.take_word(b"INCH") || self.take_word(b"IN");
+        if found {
+            self.take(b'.');
+        } else {
+            self.place = start;
+        }
+        found
     }
 
     fn take_slash(&mut self) -> bool {
@@ -199,6 +222,30 @@ impl<'a> Cursor<'a> {
         found
     }
 
+    /// Takes an abbreviation, plain or dotted: `BSPT`, `B.S.P.T.`
+    pub(crate) fn take_name(&mut self, name: &[u8]) -> bool {
+        self.take_word(name) || self.take_dotted(name)
+    }
+
+    fn take_dotted(&mut self, name: &[u8]) -> bool {
+        let start = self.place;
+        let same = |own: Option<u8>, letter: u8| own.is_some_and(|own| own.eq_ignore_ascii_case(&letter));
+        for (place, letter) in placed(name.iter()) {
+            let dotted = place == 0 || self.take(b'.');
+            if !dotted || !same(self.peek(), *letter) {
+                self.place = start;
+                return false;
+            }
+            self.skip(1);
+        }
+        self.take(b'.');
+        let whole = name.len() > 1 && !self.peek().is_some_and(|byte| byte.is_ascii_alphabetic());
+        if !whole {
+            self.place = start;
+        }
+        whole
+    }
+
     fn digit(&self) -> Option<i64> {
         self.peek().filter(u8::is_ascii_digit).map(|byte| i64::from(byte & 15))
     }
@@ -228,7 +275,13 @@ impl<'a> Cursor<'a> {
 
     fn decimal_parts(&mut self) -> Result<Length, Error> {
         let whole = self.whole_number()?;
-        if !matches!(self.peek(), Some(b'.' | b',')) {
+        // `5.` is a number, but a comma that no digit follows is none of its.
+        let is_decimal = match (self.peek(), self.rest().get(1)) {
+            (Some(b'.'), _) => true,
+            (Some(b','), Some(next)) => next.is_ascii_digit(),
+            _ => false,
+        };
+        if !is_decimal {
             return whole.map(Length::integer).ok_or(self.error(Code::Unreadable));
         }
         self.skip(1);
