@@ -64,11 +64,12 @@ pub(crate) struct Cursor<'a> {
     text: &'a [u8],
     place: usize,
     field: Field,
+    improper: bool,
 }
 
 impl<'a> Cursor<'a> {
     pub(crate) const fn new(text: &'a [u8], field: Field) -> Self {
-        Self { text, place: 0, field }
+        Self { text, place: 0, field, improper: false }
     }
 
     pub(crate) const fn error(&self, code: Code) -> Error {
@@ -178,6 +179,11 @@ impl<'a> Cursor<'a> {
             self.place = start;
         }
         found
+    }
+
+    pub(crate) fn is_at_slash(&self) -> bool {
+        let rest = self.rest();
+        rest.first() == Some(&b'/') || SLASHES.iter().any(|slash| rest.starts_with(slash))
     }
 
     fn take_slash(&mut self) -> bool {
@@ -312,6 +318,18 @@ impl<'a> Cursor<'a> {
         Length::with_decimals(whole.unwrap_or(0), part, power_of_ten(decimals)?)
     }
 
+    /// A number of inches as a drawing has it: `11/2` is a slip for `1 1/2`, and nothing is 5 1/2 by it.
+    pub(crate) fn size_number(&mut self) -> Result<Length, Error> {
+        let start = self.place;
+        self.improper = false;
+        let value = self.mixed_number()?;
+        if self.improper {
+            let error = Error::new(Code::Unreadable, self.field).at_byte(start);
+            return Err(error.hint_text("whole inches and their fraction apart: 1 1/2, not 11/2"));
+        }
+        Ok(value)
+    }
+
     /// A decimal, `3/4`, `1 1/4`, `1-1/4`, `½` or `1½`.
     pub(crate) fn mixed_number(&mut self) -> Result<Length, Error> {
         let start = self.place;
@@ -347,18 +365,17 @@ impl<'a> Cursor<'a> {
         Ok(first)
     }
 
-    /// What may join whole inches and their fraction: a blank or a dash.
+    /// What may join whole inches and their fraction: blanks or a dash.
     fn take_joint(&mut self) -> bool {
-        match self.peek() {
-            Some(b' ' | b'-') => self.skip(1),
-            Some(0x80..) => return self.take_any(&BLANKS) || self.take_dash(),
-            _ => return false,
-        }
-        true
+        let start = self.place;
+        self.skip_blanks();
+        self.place > start || self.take_dash()
     }
 
     fn over_denominator(&mut self, top: Length) -> Result<Length, Error> {
         let bottom = self.whole_number()?.ok_or(self.error(Code::Unreadable))?;
+        // Of the inch's own fractions; others are exact ratios.
+        self.improper = matches!(bottom, 1 | 2 | 4 | 8 | 16 | 32 | 64) && top >= Length::integer(bottom);
         top.over(Length::integer(bottom))
     }
 }

@@ -102,7 +102,7 @@ pub(super) fn unified_size(cursor: &mut Cursor<'_>) -> Result<UnifiedSize, Error
         let number = cursor.whole_number()?;
         UnifiedSize::Number(number.ok_or(cursor.error(Code::Unreadable).hint_text("a number size, as in #10-32"))?)
     } else {
-        let value = cursor.mixed_number()?;
+        let value = cursor.size_number()?;
         // `10` may be a number size; a point, a fraction or an inch mark makes it inches.
         let bare = cursor.since(start).iter().all(u8::is_ascii_digit);
         value.whole().filter(|_| bare).map_or(UnifiedSize::Inches(value), UnifiedSize::Bare)

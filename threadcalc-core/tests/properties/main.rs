@@ -6,4 +6,5 @@ mod jobs;
 mod numbers;
 mod tapers;
 mod threads;
+mod typing;
 mod values;
