@@ -181,11 +181,6 @@ impl<'a> Cursor<'a> {
         found
     }
 
-    pub(crate) fn is_at_slash(&self) -> bool {
-        let rest = self.rest();
-        rest.first() == Some(&b'/') || SLASHES.iter().any(|slash| rest.starts_with(slash))
-    }
-
     fn take_slash(&mut self) -> bool {
         self.take(b'/') || (matches!(self.peek(), Some(0x80..)) && self.take_any(&SLASHES))
     }

@@ -112,29 +112,28 @@ fn threads_per_inch(cursor: &mut Cursor<'_>) -> Result<Length, Error> {
     pitch_of(threads).map_err(|error| error.about(Field::Designation).at_byte(place))
 }
 
-/// `14`, `4.5`, `11 1/2`. Finer pitches have no halves: in `1/4-20 1/2` the fraction is another thing. What
-/// has no decimal is written as a fraction all the same, `5-20 1/3`.
+/// `14`, `4.5`, `11 1/2`. Of finer pitches only a named series has parts, `20 1/3 UNS`: in `1/4-20 1/2` the
+/// fraction is another thing.
 pub(super) fn threads_number(cursor: &mut Cursor<'_>) -> Result<Length, Error> {
     let start = cursor.place();
-    match cursor.decimal() {
-        Ok(threads) if threads > Length::integer(11) && !cursor.is_at_slash() => {
-            let behind = cursor.place();
-            if cursor.peek() != Some(b' ') {
-                return Ok(threads);
-            }
-            cursor.go_back_to(start);
-            match cursor.mixed_number() {
-                Ok(odd) if odd.as_decimal().is_none() => Ok(odd),
-                _ => {
-                    cursor.go_back_to(behind);
-                    Ok(threads)
-                }
-            }
+    let whole = cursor.decimal();
+    let after = cursor.place();
+    // Only a blank, a dash or a one-character fraction can lead to more of the number.
+    if whole.is_ok() && !matches!(cursor.peek(), Some(b' ' | b'-' | b'/' | 0x80..)) {
+        return whole;
+    }
+    cursor.go_back_to(start);
+    let mixed = cursor.mixed_number();
+    let end = cursor.place();
+    cursor.skip_blanks();
+    let named = matches!(cursor.peek(), Some(b'U' | b'u'));
+    cursor.go_back_to(end);
+    match whole {
+        Ok(threads) if threads > Length::integer(11) && !named => {
+            cursor.go_back_to(after);
+            whole
         }
-        _ => {
-            cursor.go_back_to(start);
-            cursor.mixed_number()
-        }
+        _ => mixed,
     }
 }
 
