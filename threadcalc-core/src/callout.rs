@@ -235,13 +235,22 @@ fn is_evident(text: &[u8]) -> bool {
 fn is_damning(error: &Error, piece: &[u8]) -> bool {
     let at = error.at().map_or(0, |at| at as usize);
     match error.code() {
-        Code::Contradiction | Code::Fit => true,
+        Code::Contradiction => !is_drill_diameter(piece, at),
+        Code::Fit => true,
         Code::SeriesMismatch => !is_apart(piece, at),
         Code::UnknownClass => is_class_like(piece, at),
         // The form is part of the thread: `1/4-20 STI` is no 1/4-20.
         Code::UnsupportedForm if at > 0 => is_one_of(leading_word(piece.get(at..).unwrap_or(&[])).0, &SERIES_WORDS),
         _ => false,
     }
+}
+
+/// `#7 (.201) DRILL` is a drill with its diameter, and no thread of another one.
+fn is_drill_diameter(piece: &[u8], at: usize) -> bool {
+    let in_brackets = at.checked_sub(1).and_then(|before| piece.get(before)) == Some(&b'(');
+    let behind = piece.get(at..).and_then(|rest| rest.split(|byte| *byte == b')').nth(1)).unwrap_or(&[]);
+    let (word, _) = leading_word(after_blanks(behind));
+    in_brackets && !word.is_empty() && !is_one_of(word, &SERIES_WORDS)
 }
 
 /// The depth of `Rc 1/4 12 DEEP` is offered as threads per inch that the size does not have.
