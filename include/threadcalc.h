@@ -139,6 +139,11 @@
 #define THREADCALC_WRITTEN_AS_NPT_OR_NPTF 7
 
 /**
+ * NC, NF or NEF: American National. Read as UNC, UNF or UNEF.
+ */
+#define THREADCALC_WRITTEN_AS_AMERICAN_NATIONAL 8
+
+/**
  * Not given.
  */
 #define THREADCALC_SERIES_UNSET 0
@@ -577,6 +582,11 @@
  * A number behind a times sign was read as the depth of the thread.
  */
 #define THREADCALC_FINDING_DEPTH_READ 32
+
+/**
+ * The drilled hole of a note leaves no thread, or is less deep than its thread.
+ */
+#define THREADCALC_FINDING_HOLE_DOES_NOT_FIT 33
 
 /**
  * Not given.

@@ -68,6 +68,8 @@ named! {
         UnitAssumed = 31 "unit-assumed",
         /// A number behind a times sign was read as the depth of the thread.
         DepthRead = 32 "depth-read",
+        /// The drilled hole of a note leaves no thread, or is less deep than its thread.
+        HoleDoesNotFit = 33 "hole-does-not-fit",
     }
 }
 
@@ -83,6 +85,7 @@ impl FindingId {
             | Self::DeepThread
             | Self::MultiStart
             | Self::FamilyAssumed
+            | Self::HoleDoesNotFit
             | Self::NotRead
             | Self::MoreFindings => Severity::Warning,
             _ => Severity::Info,
@@ -117,6 +120,7 @@ impl FindingId {
             Self::NotRead => "part of the note was not understood",
             Self::UnitAssumed => "lengths without a unit are read in the system of the thread",
             Self::DepthRead => "the number behind the times sign is read as the thread's depth",
+            Self::HoleDoesNotFit => "the drilled hole does not fit the thread",
         }
     }
 }

@@ -47,6 +47,8 @@ pub const THREADCALC_WRITTEN_AS_PT: i32 = 5;
 pub const THREADCALC_WRITTEN_AS_PS: i32 = 6;
 /// NPT(F): NPT or NPTF, not said which. Read as NPT.
 pub const THREADCALC_WRITTEN_AS_NPT_OR_NPTF: i32 = 7;
+/// NC, NF or NEF: American National. Read as UNC, UNF or UNEF.
+pub const THREADCALC_WRITTEN_AS_AMERICAN_NATIONAL: i32 = 8;
 
 /// The standard's token for a row of diameters and pitches.
 pub type threadcalc_series = i32;
@@ -271,6 +273,8 @@ pub const THREADCALC_FINDING_NOT_READ: i32 = 30;
 pub const THREADCALC_FINDING_UNIT_ASSUMED: i32 = 31;
 /// A number behind a times sign was read as the depth of the thread.
 pub const THREADCALC_FINDING_DEPTH_READ: i32 = 32;
+/// The drilled hole of a note leaves no thread, or is less deep than its thread.
+pub const THREADCALC_FINDING_HOLE_DOES_NOT_FIT: i32 = 33;
 
 /// The name of a number that a finding carries.
 pub type threadcalc_number = i32;

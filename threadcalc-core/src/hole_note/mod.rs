@@ -21,8 +21,8 @@ use crate::thread::Thread;
 const LONGEST: usize = 400;
 /// Room for the plain text: vulgar fractions take more than they did.
 const PLAIN: usize = 640;
-/// How many findings a note holds: two of the thread, two readings, four unread runs, the rest.
-const MOST_FINDINGS: usize = 9;
+/// How many findings a note holds: two of the thread, three readings, four unread runs, the rest.
+const MOST_FINDINGS: usize = 10;
 
 named! {
     /// Which side of the part a note speaks of.
@@ -195,7 +195,7 @@ impl HoleNote {
 
     /// What was assumed, what is doubtful, and what was not understood.
     #[must_use]
-    pub const fn findings(&self) -> &Findings<9> {
+    pub const fn findings(&self) -> &Findings<10> {
         &self.findings
     }
 }
