@@ -288,7 +288,7 @@ void csv_double(csv_row *row, const char *column, double got)
     }
 }
 
-/* A failure's name, and its byte where the table has that column. */
+/* A failure's name, and its byte and field where the table has these columns. */
 static void compare_status(csv_row *row, int32_t status)
 {
     const char *want = csv_cell(row, "status");
@@ -305,6 +305,13 @@ static void compare_status(csv_row *row, int32_t status)
             char shown[32];
             snprintf(shown, sizeof shown, "%lld", (long long)row->error.at);
             differs(row, "at", at, shown);
+        }
+    }
+    if (column_place(row->table, "field") != CSV_MOST_COLUMNS) {
+        const char *field = csv_cell(row, "field");
+        const char *said = threadcalc_field_name(row->error.field);
+        if (*field && status != THREADCALC_STATUS_OK && strcmp(field, said) != 0) {
+            differs(row, "field", field, said);
         }
     }
 }

@@ -8,7 +8,7 @@
 
 #include "threadcalc.h"
 
-enum { CSV_MOST_COLUMNS = 32, CSV_MOST_HEADS = 32, CSV_MOST_ROWS = 8192 };
+enum { CSV_MOST_COLUMNS = 48, CSV_MOST_HEADS = 32, CSV_MOST_ROWS = 8192 };
 
 typedef struct csv_table {
     char name[64];

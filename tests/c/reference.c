@@ -43,8 +43,12 @@ int32_t reference_basis(csv_row *row)
 
 uint32_t reference_sets(csv_row *row)
 {
+    return reference_sets_of(csv_cell(row, "sets"));
+}
+
+uint32_t reference_sets_of(const char *names)
+{
     static const char *const known[] = {"metric", "number", "letter", "fractional"};
-    const char *names = csv_cell(row, "sets");
     uint32_t bits = 0;
     while (*names) {
         const size_t length = strcspn(names, " ");
@@ -115,6 +119,9 @@ int main(void)
     reference_notes();
     reference_feeds();
     reference_drills();
+    reference_lists();
+    reference_jobs();
+    reference_borders();
     printf("reference: %lu rows passed, %lu failed\n", (unsigned long)csv_passed, (unsigned long)csv_failed);
     return csv_failed > 0 || csv_passed == 0;
 }

@@ -19,6 +19,9 @@ int32_t reference_basis(csv_row *row);
 /* The bits of the sets in the column `sets`; a set not known is a bit not known. */
 uint32_t reference_sets(csv_row *row);
 
+/* The same of a cell's text. */
+uint32_t reference_sets_of(const char *names);
+
 /* A length in mm as an exact number of the row's unit, in lowest terms; 0/0 stays 0/0. */
 threadcalc_ratio_t reference_in_unit(csv_row *row, threadcalc_ratio_t mm);
 
@@ -34,5 +37,8 @@ void reference_pipes(void);
 void reference_notes(void);
 void reference_feeds(void);
 void reference_drills(void);
+void reference_lists(void);
+void reference_jobs(void);
+void reference_borders(void);
 
 #endif

@@ -5,6 +5,27 @@
 #include <stdio.h>
 #include <string.h>
 
+/* The same word through the call without structures, from the nearest double of the speed. */
+static void flat_word(csv_row *row, const threadcalc_feed_request_t *asked)
+{
+    uint8_t designation[1024];
+    char word[24] = "";
+    size_t needed = 0;
+    double rpm = 0.0;
+    threadcalc_ratio_t again = {0, 0};
+    const size_t length = csv_bytes(row, "designation", designation, sizeof designation);
+    if (asked->rpm.denominator != 0) {
+        (void)threadcalc_nearest_double(&asked->rpm, &rpm, NULL);
+        (void)threadcalc_exact_number(rpm, &again, NULL);
+    }
+    /* A third of a turn has no double that stands for it. */
+    if (again.numerator == asked->rpm.numerator && again.denominator == asked->rpm.denominator) {
+        (void)threadcalc_feed_word(designation, length, rpm, asked->unit, asked->mode,
+                                   (int32_t)asked->decimals.numerator, word, sizeof word, &needed);
+        csv_text(row, "word", word);
+    }
+}
+
 static int32_t feed(csv_row *row)
 {
     static const char *const modes[] = {"per_minute", "per_revolution"};
@@ -25,6 +46,7 @@ static int32_t feed(csv_row *row)
         status = threadcalc_feed(&asked, &found, sizeof found, &row->error);
     }
     if (status == THREADCALC_STATUS_OK) {
+        flat_word(row, &asked);
         csv_text(row, "word", found.word);
         csv_exact(row, "exact", found.exact);
         csv_exact(row, "lead_error", found.lead_error);

@@ -8,12 +8,20 @@
 static int32_t lead(csv_row *row)
 {
     threadcalc_thread_t thread;
+    threadcalc_ratio_t flat = {0, 0};
+    uint8_t text[1024];
     char starts[16];
+    const size_t length = csv_bytes(row, "designation", text, sizeof text);
     const int32_t status = reference_thread(row, &thread);
+    /* The call without structures says the same. */
+    if (threadcalc_lead(text, length, &flat.numerator, &flat.denominator) != status) {
+        return THREADCALC_STATUS_INTERNAL_FAULT;
+    }
     if (status != THREADCALC_STATUS_OK) {
         return status;
     }
     snprintf(starts, sizeof starts, "%ld", (long)thread.starts);
+    csv_exact(row, "lead_mm", flat);
     csv_exact(row, "pitch_mm", thread.pitch_mm);
     csv_exact(row, "lead_mm", thread.lead_mm);
     csv_text(row, "starts", starts);

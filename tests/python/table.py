@@ -67,6 +67,8 @@ class Table:
             faults = [] if raised.name == want else [f"want {want} got {raised.name} ({raised})"]
             if "at" in row and row["at"] not in ("", str(raised.at)):
                 faults.append(f"at: want {row['at']} got {raised.at}")
+            if "field" in row and row["field"] not in ("", raised.field):
+                faults.append(f"field: want {row['field']} got {raised.field}")
             return faults
         except TypeError as raised:
             # A required value that is left out is no result either: its type says so.

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+import jobs
+import lists
 import operations
 import pytest
 import threadcalc as tc
@@ -119,6 +121,8 @@ OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
         read_number,
         tap_drill,
         *operations.OPERATIONS,
+        *lists.OPERATIONS,
+        *jobs.OPERATIONS,
     )
 }
 

@@ -1,5 +1,7 @@
 //! Every table of `tests/reference`, row by row: the same rows that the C and Python doors run.
 
+mod jobs;
+mod lists;
 mod notes;
 mod pipes;
 mod table;

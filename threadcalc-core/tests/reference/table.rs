@@ -14,6 +14,8 @@ const ABOUT: [&str; 4] = ["id", "status", "origin", "source"];
 pub enum Failure {
     /// The core says so.
     Core(Error),
+    /// A name that is no choice, which the types of the Rust door do not let a caller write either.
+    NoChoice,
     /// A required input is absent, which the types of the Rust door do not let a caller write.
     ByType,
     /// What should have been refused was read as this.
@@ -137,6 +139,7 @@ impl<'t> Row<'t> {
         let (code, at) = match failure {
             Failure::Core(error) => (error.code().name(), error.at()),
             Failure::ByType => ("missing", None),
+            Failure::NoChoice => ("unknown-value", None),
             Failure::Read(text) => return vec![format!("want {} got {text}", self.cell("status"))],
         };
         let mut differences = Vec::new();
@@ -149,6 +152,13 @@ impl<'t> Row<'t> {
             let got = at.map(|at| at.to_string()).unwrap_or_default();
             if !want.is_empty() && want != got {
                 differences.push(format!("at: want {want} got {got}"));
+            }
+        }
+        if self.table.columns.iter().any(|column| column == "field") {
+            let (want, got) =
+                (self.cell("field"), if let Failure::Core(error) = failure { error.field().name() } else { "" });
+            if !want.is_empty() && want != got {
+                differences.push(format!("field: want {want} got {got}"));
             }
         }
         differences

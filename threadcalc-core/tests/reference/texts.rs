@@ -9,10 +9,24 @@ pub fn ids<'f>(findings: impl Iterator<Item = &'f Finding>) -> Got {
     Got::TextOrNone(findings.map(|finding| finding.id().name()).collect::<Vec<_>>().join(" "))
 }
 
+/// The thread again, as a door makes it of what it was given back.
+fn of_its_parts(thread: &Thread) -> Result<Thread, Failure> {
+    let (form, starts, hand, side) = (thread.form(), i64::from(thread.starts()), thread.hand(), thread.side());
+    let class = thread.tolerance_class();
+    let class = class.as_ref().map_or("", |class| class.as_str()).as_bytes();
+    let again = Thread::from_parts(form, thread.major_mm(), thread.pitch_mm(), starts, hand, side, class)?;
+    assert_eq!(again, *thread);
+    Ok(match thread.written_as() {
+        Some(written_as) => again.with_written_as(written_as)?,
+        None => again,
+    })
+}
+
 #[test]
 fn reads_written_forms() {
     Table::open("written_form").check(|row| {
         let thread = Thread::read(&row.bytes("text"))?;
+        assert_eq!(of_its_parts(&thread)?.findings(), thread.findings(), "{}: made of its parts", row.cell("id"));
         Ok(vec![("canonical", Got::Text(thread.to_string())), ("findings", ids(thread.findings().iter()))])
     });
 }

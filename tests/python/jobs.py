@@ -1,0 +1,68 @@
+"""The operations of the tables of plans and of single fields of a job."""
+
+from __future__ import annotations
+
+import json
+
+import threadcalc as tc
+from operations import given
+from table import Cells
+
+FIELDS = (
+    "unit",
+    "mode",
+    "decimals",
+    "rpm",
+    "hole",
+    "full_thread_depth_mm",
+    "tap",
+    "drill_sets",
+    "drill_mm",
+    "percent",
+    "basis",
+    "tap_set_on",
+    "tap_centre_mm",
+)
+
+
+def fields_of(row: Cells) -> dict[str, object]:
+    """The fields of the row's job; the codes of the control's own dialect are a dict."""
+    fields: dict[str, object] = {**given(row, *FIELDS, thread="designation")}
+    machine = given(row, speed_step="speed_step", highest_rpm="highest_rpm")
+    own = given(row, "tap_rh", "tap_lh")
+    dialect = own if row["dialect"] == "own" else row["dialect"]
+    return fields | ({"machine": machine} if machine else {}) | ({"dialect": dialect} if dialect else {})
+
+
+def plan(row: Cells) -> dict[str, object]:
+    fields = fields_of(row)
+    found = tc.plan(tc.Job(**fields))
+    data = found.to_dict()
+    # A dict is planned like a job; the JSON says the same as the object.
+    assert tc.plan(fields).to_json() == found.to_json()
+    assert (json.loads(found.to_json()), data["feed"]["word"]) == (data, found.feed.word)
+    assert found.feed.word in str(found)
+    return {
+        "thread": str(found.thread),
+        "drill": found.drill.drill.name,
+        "programmed_rpm": found.programmed_rpm,
+        "word": found.feed.word,
+        "axial_error_mm": found.axial_error_mm,
+        "program_tap_mm": found.depths.program_tap_mm,
+        "card": [f"S{row.rpm}={row.feed.word}" for row in found.card],
+        "blocks": ["; ".join(found.blocks)],
+        "restore": found.restore,
+        "withheld": found.withheld,
+        "findings": [f"{finding.id}/{finding.severity}" for finding in found.findings],
+        "confidence": [found.limits.confidence.replace(" ", "-") if found.limits else ""],
+    }
+
+
+def job_field(row: Cells) -> dict[str, object]:
+    room, dot, key = row["key"].rpartition(".")
+    value = row.bytes("value")
+    job = tc.Job(**({room: {key: value}} if dot else {key: value}))
+    return {"next_missing": job.missing[0]}
+
+
+OPERATIONS = (job_field, plan)

@@ -1,0 +1,104 @@
+//! Whole plans, and single fields of a job.
+
+use crate::Failure;
+use crate::table::{Got, Results, Row, Table};
+use threadcalc_core::{Dialect, Finding, FindingId, Job, Plan, Value, WithinLimits, plan};
+
+/// Columns that are fields of the job by the same name.
+const FIELDS: [&str; 13] = [
+    "unit",
+    "mode",
+    "decimals",
+    "rpm",
+    "hole",
+    "full_thread_depth_mm",
+    "tap",
+    "drill_sets",
+    "drill_mm",
+    "percent",
+    "basis",
+    "tap_set_on",
+    "tap_centre_mm",
+];
+const DOTTED: [(&str, &str); 4] = [
+    ("speed_step", "machine.speed_step"),
+    ("highest_rpm", "machine.highest_rpm"),
+    ("tap_rh", "dialect.tap_rh"),
+    ("tap_lh", "dialect.tap_lh"),
+];
+
+fn job(row: Row<'_>) -> Result<Job, Failure> {
+    let mut job = Job::default();
+    let dialect = Some(row.cell("dialect")).filter(|name| *name != "own");
+    let named = [("thread", row.cell("designation")), ("dialect", dialect.unwrap_or(""))];
+    let same = FIELDS.map(|key| (key, row.cell(key)));
+    let dotted = DOTTED.map(|(column, key)| (key, row.cell(column)));
+    for (key, cell) in named.into_iter().chain(same).chain(dotted).filter(|(_, cell)| !cell.is_empty()) {
+        job.set(key, Value::Text(cell.as_bytes()))?;
+    }
+    if row.cell("dialect") == "rs274ngc" {
+        assert_eq!(job.dialect, Some(Dialect::built_in(b"rs274ngc")?));
+        assert_eq!(job.dialect, Some(Dialect::rs274ngc()));
+    }
+    Ok(job)
+}
+
+/// What the parts of a plan say of each other.
+fn agrees(job: &Job, plan: &Plan, place: &str) {
+    let assumed = plan.findings.iter().any(|finding| finding.id() == FindingId::ClassAssumed);
+    if assumed {
+        let class = plan.thread.tolerance_class().map(|class| class.as_str().to_owned());
+        let medium = job.thread.map(|thread| thread.medium_internal_class().to_owned());
+        assert_eq!(class, medium, "{place}: the class assumed");
+    }
+    let hole = plan.drill.chosen.drill.diameter_mm();
+    let within = plan.limits.and_then(|limits| limits.minor_holds(hole));
+    let said = plan.drill.chosen.within_limits;
+    assert_eq!(within, Some(said == WithinLimits::Yes), "{place}: within the limits");
+    let words: Vec<_> = plan.cycle.words().collect();
+    let blocks: Vec<_> = plan.cycle.blocks().map(|block| block.to_string()).collect();
+    assert_eq!(words.join(" "), blocks.join(" "), "{place}: the words are those of the blocks");
+    assert_eq!(plan.findings.has_error(), plan.findings.iter().any(|finding| finding.severity().name() == "error"));
+    assert!(plan.to_string().contains(plan.feed.word()), "{place}: the page shows the word");
+}
+
+fn list<T: ToString>(items: impl Iterator<Item = T>, between: &str) -> Got {
+    Got::TextOrNone(items.map(|item| item.to_string()).collect::<Vec<_>>().join(between))
+}
+
+fn results(row: Row<'_>) -> Result<Results, Failure> {
+    let job = job(row)?;
+    let plan = plan(&job)?;
+    agrees(&job, &plan, row.cell("id"));
+    let graded = |finding: &Finding| format!("{}/{}", finding.id().name(), finding.severity());
+    let confidence = plan.limits.map(|limits| limits.confidence.name().replace(' ', "-"));
+    Ok(vec![
+        ("thread", Got::Text(plan.thread.to_string())),
+        ("drill", Got::Text(plan.drill.chosen.drill.name().to_string())),
+        ("programmed_rpm", Got::Exact(Some(plan.programmed_rpm))),
+        ("word", Got::Text(plan.feed.word().into())),
+        ("axial_error_mm", Got::Exact(Some(plan.axial_error_mm))),
+        ("program_tap_mm", Got::Exact(Some(plan.depths.program_tap_mm))),
+        ("card", list(plan.card().map(|row| format!("S{}={}", row.rpm, row.feed.word())), " ")),
+        ("blocks", list(plan.cycle.blocks(), "; ")),
+        ("restore", list(plan.cycle.restore(), " ")),
+        ("withheld", list(plan.withheld.iter().flatten().map(|id| id.name()), " ")),
+        ("findings", list(plan.findings.iter().map(graded), " ")),
+        ("confidence", Got::TextOrNone(confidence.unwrap_or_default())),
+    ])
+}
+
+#[test]
+fn plans_jobs() {
+    Table::open("plan").check(results);
+}
+
+#[test]
+fn sets_fields_of_a_job() {
+    Table::open("job_field").check(|row| {
+        let mut job = Job::default();
+        job.set(row.cell("key"), Value::Text(&row.bytes("value")))?;
+        let next = job.missing().next().map(|error| error.field().name());
+        Ok(vec![("next_missing", Got::Text(next.unwrap_or_default().into()))])
+    });
+}
