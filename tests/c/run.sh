@@ -39,6 +39,24 @@ sanitized() {
         "${system[@]}" -o "$out/$name" && "$out/$name"
 }
 
+# The same with ThreadSanitizer, which sees what the C side and the C library's own functions touch.
+racing() {
+    "${c99[@]}" -fsanitize=thread tests/c/threads.c "$libraries/libthreadcalc.a" "${system[@]}" -o "$out/threads_racing"
+}
+
+# Whether ThreadSanitizer runs here: some kernels lay memory out in a way it does not know, unless told not to.
+thread_sanitizer() {
+    echo 'int main(void) { return 0; }' | gcc -fsanitize=thread -x c - -o "$out/empty_racing" 2>/dev/null || return 1
+    "$out/empty_racing" 2>/dev/null && return 0
+    fixed=(setarch "$(uname -m)" -R)
+    "${fixed[@]}" "$out/empty_racing" 2>/dev/null
+}
+
+# memcheck [OPTIONS] PROGRAM: valgrind over everything the program does, the library's part included.
+memcheck() {
+    valgrind -q --error-exitcode=99 "$@"
+}
+
 # windows_words FLAGS WORD: how often a word stands in the header as Windows would see it.
 windows_words() {
     gcc -E -D_WIN32 '-D__declspec(word)=declspec_word' -D__cdecl=cdecl_word ${1:+"$1"} include/threadcalc.h | grep -cw "$2"
@@ -62,12 +80,37 @@ count header_cpp17 g++ -std=c++17 "${warnings[@]}" -Iinclude -c tests/c/header_c
 count reference shared reference "${reference[@]}"
 count bad_input shared bad_input "${bad_input[@]}"
 count same_bits shared same_bits tests/c/same_bits.c
+count threads shared threads tests/c/threads.c
 count "bad_input with sanitizers" sanitized bad_input_sanitized "${bad_input[@]}"
 count "reference with sanitizers" sanitized reference_sanitized "${reference[@]}"
-if command -v valgrind >/dev/null; then
-    count "bad_input under valgrind" valgrind -q --leak-check=full --error-exitcode=1 "$out/bad_input"
+count "same_bits with sanitizers" sanitized same_bits_sanitized tests/c/same_bits.c
+count "no fault planted, with sanitizers" sanitized planted_sanitized tests/c/planted.c
+for fault in leak overflow undefined; do
+    refused "a planted $fault, with sanitizers," "$out/planted_sanitized" "$fault"
+done
+
+fixed=()
+if thread_sanitizer; then
+    count "threads, built with ThreadSanitizer" racing
+    count "threads with ThreadSanitizer" "${fixed[@]}" "$out/threads_racing"
+    refused "a planted race, with ThreadSanitizer," "${fixed[@]}" "$out/threads_racing" race
 else
-    skip 1 'bad_input under valgrind, which is not installed'
+    skip 3 'threads with ThreadSanitizer, which does not run here'
+fi
+
+if command -v valgrind >/dev/null; then
+    count "bad_input under valgrind" memcheck --leak-check=full "$out/bad_input"
+    count "reference under valgrind" memcheck --leak-check=full "$out/reference"
+    count "planted, built for valgrind" shared planted tests/c/planted.c
+    count "no fault planted, under valgrind" memcheck --leak-check=full "$out/planted"
+    # The overrun is a write of the library's own: no sanitizer is built into that.
+    for fault in leak overflow overrun; do
+        refused "a planted $fault, under valgrind," memcheck --leak-check=full "$out/planted" "$fault"
+    done
+    count "threads under helgrind" memcheck --tool=helgrind "$out/threads"
+    refused "a planted race, under helgrind," memcheck --tool=helgrind "$out/threads" race
+else
+    skip 9 'bad_input, reference, planted faults and threads under valgrind, which is not installed'
 fi
 
 summary c
