@@ -15,10 +15,8 @@ out=build/c
 warnings=(-Wall -Wextra -Wpedantic -Werror)
 c99=(gcc -std=c99 -O1 -g "${warnings[@]}" -Wconversion -Iinclude)
 system=(-lgcc_s -lutil -lrt -lpthread -lm -ldl)
-reference=(tests/c/csv.c tests/c/reference.c tests/c/reference_thread.c tests/c/reference_feed.c
-    tests/c/reference_drill.c)
-bad_input=(tests/c/bad_input.c tests/c/bad_pointers.c tests/c/bad_sizes.c tests/c/bad_buffers.c
-    tests/c/bad_values.c tests/c/bad_threads.c tests/c/bad_json.c)
+reference=(tests/c/csv.c tests/c/reference*.c)
+bad_input=(tests/c/bad_*.c)
 
 rm -rf "$out"
 mkdir -p "$out"

@@ -64,11 +64,12 @@ pub(crate) struct Cursor<'a> {
     text: &'a [u8],
     place: usize,
     field: Field,
+    improper: bool,
 }
 
 impl<'a> Cursor<'a> {
     pub(crate) const fn new(text: &'a [u8], field: Field) -> Self {
-        Self { text, place: 0, field }
+        Self { text, place: 0, field, improper: false }
     }
 
     pub(crate) const fn error(&self, code: Code) -> Error {
@@ -312,6 +313,18 @@ impl<'a> Cursor<'a> {
         Length::with_decimals(whole.unwrap_or(0), part, power_of_ten(decimals)?)
     }
 
+    /// A number of inches as a drawing has it: `11/2` is a slip for `1 1/2`, and nothing is 5 1/2 by it.
+    pub(crate) fn size_number(&mut self) -> Result<Length, Error> {
+        let start = self.place;
+        self.improper = false;
+        let value = self.mixed_number()?;
+        if self.improper {
+            let error = Error::new(Code::Unreadable, self.field).at_byte(start);
+            return Err(error.hint_text("whole inches and their fraction apart: 1 1/2, not 11/2"));
+        }
+        Ok(value)
+    }
+
     /// A decimal, `3/4`, `1 1/4`, `1-1/4`, `½` or `1½`.
     pub(crate) fn mixed_number(&mut self) -> Result<Length, Error> {
         let start = self.place;
@@ -356,6 +369,8 @@ impl<'a> Cursor<'a> {
 
     fn over_denominator(&mut self, top: Length) -> Result<Length, Error> {
         let bottom = self.whole_number()?.ok_or(self.error(Code::Unreadable))?;
+        // Of the inch's own fractions; others are exact ratios.
+        self.improper = matches!(bottom, 1 | 2 | 4 | 8 | 16 | 32 | 64) && top >= Length::integer(bottom);
         top.over(Length::integer(bottom))
     }
 }

@@ -131,11 +131,22 @@ impl threadcalc_thread_t {
             optional(self.side, Side::from_number, Field::Side, Side::CHOICES)?,
             text_of(&self.tolerance_class),
         )?;
-        self.check_the_rest(&thread)?;
+        if !self.says_the_rest_of(&thread) {
+            self.check_the_rest(&thread)?;
+        }
         match optional(self.written_as, WrittenAs::from_number, Field::WrittenAs, WrittenAs::CHOICES)? {
             Some(written_as) => thread.with_written_as(written_as),
             None => Ok(thread),
         }
+    }
+
+    /// Whether the members that follow from the others are as this library writes them: the usual case,
+    /// in which no number has to be brought to lowest terms.
+    fn says_the_rest_of(&self, thread: &Thread) -> bool {
+        self.series == thread.series().map_or(0, Series::number)
+            && self.nominal_mm == threadcalc_ratio_t::of_option(thread.nominal_mm())
+            && self.lead_mm == threadcalc_ratio_t::of(thread.lead_mm())
+            && self.taper_on_diameter == threadcalc_ratio_t::of(thread.taper_on_diameter())
     }
 
     /// The members that follow from the others: not given, or what the thread built again says.

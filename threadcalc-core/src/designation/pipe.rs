@@ -73,7 +73,7 @@ pub(super) fn read(cursor: &mut Cursor<'_>, family: Family) -> Result<Thread, Er
     }
     let behind_name = cursor.place();
     let place = skip_separator(cursor);
-    let size = cursor.mixed_number().map_err(|e| e.hint_text("a pipe size behind the name, as in G1/2 or NPT 1/4"))?;
+    let size = cursor.size_number().map_err(|e| with_hint(e, "a pipe size behind the name, as in G1/2 or NPT 1/4"))?;
     if family.form() == Form::Nptf && is_class_and_size(cursor.text_from(behind_name)) {
         return Err(cursor
             .error(Code::Unreadable)
@@ -135,6 +135,11 @@ pub(super) fn threads_number(cursor: &mut Cursor<'_>) -> Result<Length, Error> {
         }
         _ => mixed,
     }
+}
+
+/// The error with this hint unless it has one of its own.
+fn with_hint(error: Error, hint: &'static str) -> Error {
+    if error.hint().is_empty() { error.hint_text(hint) } else { error }
 }
 
 /// `-1 1/4` and `-2-1/4` behind NPTF may begin with its class.

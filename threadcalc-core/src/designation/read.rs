@@ -37,7 +37,10 @@ pub(crate) fn read(text: &[u8]) -> Result<Thread, Error> {
         Some(b'0'..=b'9' | b'.' | b'#' | 0x80..) => unified::read(&mut cursor),
         _ => read_word(&mut cursor),
     };
-    let thread = thread.map_err(|error| if error.at().is_none() { error.at_byte(cursor.place()) } else { error })?;
+    let thread =
+        thread.map_err(|error| if error.at().is_none() { error.at_byte(cursor.place()) } else { error }).map_err(
+            |error| if error.hint().is_empty() && error.low().is_nan() { error.hint_text(EXAMPLES) } else { error },
+        )?;
     match leading {
         None => Ok(thread),
         Some(hand) => with_leading_hand(thread, hand, text, start),
@@ -211,7 +214,7 @@ impl Said {
             if self.starts && count != i64::from(self.thread.starts()) {
                 return Err(other_starts(count, place));
             }
-            let thread = self.thread.with_starts(count).map_err(|e| e.about(Field::Designation).at_byte(place))?;
+            let thread = self.thread.with_starts(count).map_err(|e| e.at_byte(place))?;
             (self.starts, self.thread) = (true, thread);
             return Ok(());
         }

@@ -1,6 +1,6 @@
 //! Sizes of Unified threads: `1/4`, `#10`, `No. 10`, `1-1/4`, `.250`, `10 (.190)`.
 
-use super::read::{closes, unreadable};
+use super::read::{closes, skip_separator, unreadable};
 use crate::cursor::Cursor;
 use crate::error::{Code, Error, Field};
 use crate::form::Form;
@@ -102,24 +102,37 @@ pub(super) fn unified_size(cursor: &mut Cursor<'_>) -> Result<UnifiedSize, Error
         let number = cursor.whole_number()?;
         UnifiedSize::Number(number.ok_or(cursor.error(Code::Unreadable).hint_text("a number size, as in #10-32"))?)
     } else {
-        let value = cursor.mixed_number()?;
+        let value = cursor.size_number()?;
         // `10` may be a number size; a point, a fraction or an inch mark makes it inches.
         let bare = cursor.since(start).iter().all(u8::is_ascii_digit);
         value.whole().filter(|_| bare).map_or(UnifiedSize::Inches(value), UnifiedSize::Bare)
     };
-    if let [b'0', b'0', ..] = cursor.since(start) {
-        if !matches!(size, UnifiedSize::Inches(_)) {
-            return Err(Error::new(Code::OutOfRange, Field::Designation)
-                .at_byte(start)
-                .hint_text("ASME B1.1 has number sizes from 0 to 12, none of 00 or 000"));
+    let zeros = matches!(cursor.since(start), [b'0', b'0', ..]) && !matches!(size, UnifiedSize::Inches(_));
+    let size = match size {
+        UnifiedSize::Number(number) => {
+            number_diameter(number).map_err(|error| error.at_byte(start))?;
+            size
         }
+        size if cursor.take_inch_word() => inches(size),
+        size => size,
+    };
+    let none_such = Error::new(Code::OutOfRange, Field::Designation)
+        .at_byte(start)
+        .hint_text("ASME B1.1 has number sizes from 0 to 12, none of 00 or 000");
+    let size = with_decimal(cursor, size).map_err(|error| if zeros { none_such } else { error })?;
+    if zeros && (cursor.is_at_end() || is_before_pitch(cursor)) {
+        return Err(none_such);
     }
-    if let UnifiedSize::Number(number) = size {
-        number_diameter(number).map_err(|error| error.at_byte(start))?;
-    } else if cursor.take_inch_word() {
-        return with_decimal(cursor, inches(size));
-    }
-    with_decimal(cursor, size)
+    Ok(size)
+}
+
+/// Whether figures follow, as threads per inch do.
+fn is_before_pitch(cursor: &mut Cursor<'_>) -> bool {
+    let start = cursor.place();
+    skip_separator(cursor);
+    let figures = matches!(cursor.peek(), Some(b'0'..=b'9' | b'.'));
+    cursor.go_back_to(start);
+    figures
 }
 
 /// `#`, `No.`, `Nr.`, `Nº` or `№` before a number size.
@@ -147,6 +160,7 @@ fn take_number_mark(cursor: &mut Cursor<'_>) -> bool {
 
 /// A size with its decimal behind it, `10 (.190)`: it settles whether a bare number is a number size.
 fn with_decimal(cursor: &mut Cursor<'_>, size: UnifiedSize) -> Result<UnifiedSize, Error> {
+    let before = cursor.place();
     let Some((decimal, place)) = bracketed_decimal(cursor) else { return Ok(size) };
     // A decimal of three places may be rounded: .312 for 5/16.
     let agrees = |diameter: Option<Length>| {
@@ -159,6 +173,11 @@ fn with_decimal(cursor: &mut Cursor<'_>, size: UnifiedSize) -> Result<UnifiedSiz
             Ok(UnifiedSize::Number(*bare))
         }
         ((_, from_inches), _) if agrees(from_inches) => Ok(inches(size)),
+        // `#7 (.201) DRILL`: no thread, and the bracket is not ours.
+        _ if !is_before_pitch(cursor) => {
+            cursor.go_back_to(before);
+            Ok(size)
+        }
         _ => Err(Error::new(Code::Contradiction, Field::Designation)
             .at_byte(place)
             .got(decimal.to_f64())
