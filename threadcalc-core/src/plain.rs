@@ -43,10 +43,11 @@ impl<const N: usize> Plain<N> {
         while let Some(rest) = text.get(place..).filter(|rest| !rest.is_empty()) {
             let (sign, width) = sign(rest);
             let (before, next) = (plain.text().last().copied(), rest.get(width).copied());
-            if !plain.push_sign(sign, place..place.saturating_add(width), before, next) {
+            let behind = place.saturating_add(width);
+            if !plain.push_sign(sign, place..behind, before, next) {
                 break;
             }
-            place = place.saturating_add(width);
+            place = behind;
         }
         plain.end = u16::try_from(place).unwrap_or(u16::MAX);
         (plain, place >= text.len())
@@ -64,17 +65,16 @@ impl<const N: usize> Plain<N> {
     }
 
     fn push_sign(&mut self, sign: Sign, places: Range<usize>, before: Option<u8>, next: Option<u8>) -> bool {
-        let place = places.start;
         let digit = |byte: Option<u8>| byte.is_some_and(|byte| byte.is_ascii_digit());
+        let Range { start: place, end: behind } = places;
         match sign {
             Sign::Nothing => true,
             Sign::Byte(byte) => self.push(byte, place),
-            // `1½` is 1 1/2, and what follows is no part of the denominator. The blank behind it comes from
-            // behind it, so that what ends there is not empty.
+            // `1½` is 1 1/2, and what follows is no part of the denominator.
             Sign::Fraction(text) => {
                 (!digit(before) || self.push(b' ', place))
                     && text.iter().all(|byte| self.push(*byte, place))
-                    && (!digit(next) || self.push(b' ', places.end))
+                    && (!digit(next) || self.push(b' ', behind))
             }
         }
     }

@@ -128,6 +128,15 @@ pub(crate) fn optional<T>(
     read(number).map(Some).ok_or_else(unknown)
 }
 
+/// A flag says 0 or 1 and nothing else, so that a stray number is noticed.
+pub(crate) fn flag(number: i32, field: Field) -> Result<bool, Error> {
+    match number {
+        0 => Ok(false),
+        1 => Ok(true),
+        _ => Err(Error::new(Code::UnknownValue, field).got(f64::from(number)).hint_text("0 no, 1 yes")),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -251,6 +251,11 @@ impl threadcalc_drill_t {
     }
 }
 
+/// A place or a length in a text, in bytes. No text in memory is longer than 63 bits say.
+pub(crate) fn offset(bytes: usize) -> i64 {
+    i64::try_from(bytes).unwrap_or(i64::MAX)
+}
+
 /// Sets of drills from their bits.
 pub(crate) fn drill_sets(bits: u32) -> Result<DrillSets, Error> {
     let known = [

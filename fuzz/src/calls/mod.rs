@@ -6,6 +6,7 @@ mod drills;
 mod input;
 pub mod memory;
 mod names;
+mod notes;
 mod numbers;
 mod plans;
 pub mod protocol;
@@ -33,7 +34,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 35] = [
+const OPERATIONS: [Operation; 37] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -69,6 +70,8 @@ const OPERATIONS: [Operation; 35] = [
     threads::pipe,
     threads::preference,
     plans::taper_depths,
+    notes::hole_note,
+    notes::comment,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.

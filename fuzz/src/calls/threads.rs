@@ -19,7 +19,7 @@ pub fn known(designation: &[u8]) -> threadcalc_thread_t {
 
 /// A thread that the library gave is one that it takes. Its text is the same thread, unless it was made
 /// of numbers that no designation has.
-fn keep(state: &mut State, input: &mut Input<'_>, thread: threadcalc_thread_t, has_designation: bool) {
+pub fn keep(state: &mut State, input: &mut Input<'_>, thread: threadcalc_thread_t, has_designation: bool) {
     let given = Exact::of(&thread);
     let (written, needed) = (Room::new(81), Room::of::<usize>());
     // SAFETY: the pointers are of live memory of these lengths.
