@@ -11,10 +11,10 @@ pub(super) const LONGEST: usize = 80;
 const EXAMPLES: &str = "a designation such as M8x1.25-6H, 1/4-20 UNC-2B, G1/2 or 1/4-18 NPT";
 
 /// Words that name a form this version does not read, before the size or behind it.
-const OTHER_FORMS: [&[u8]; 35] = [
-    b"ACME", b"STUB", b"BSW", b"BSF", b"BA", b"MJ", b"TR", b"NC", b"NF", b"NEF", b"UNRC", b"UNRF", b"UNREF", b"UNRS",
-    b"UNR", b"UNJC", b"UNJF", b"UNJEF", b"UNJS", b"UNJ", b"STI", b"PTF", b"NS", b"UNM", b"BUTT", b"W", b"WHIT", b"EG",
-    b"RD", b"PG", b"NPS", b"NPSL", b"NPSH", b"NPTR", b"ANPT",
+const OTHER_FORMS: [&[u8]; 32] = [
+    b"ACME", b"STUB", b"BSW", b"BSF", b"BA", b"MJ", b"TR", b"UNRC", b"UNRF", b"UNREF", b"UNRS", b"UNR", b"UNJC",
+    b"UNJF", b"UNJEF", b"UNJS", b"UNJ", b"STI", b"PTF", b"NS", b"UNM", b"BUTT", b"W", b"WHIT", b"EG", b"RD", b"PG",
+    b"NPS", b"NPSL", b"NPSH", b"NPTR", b"ANPT",
 ];
 
 /// Reads one whole designation.

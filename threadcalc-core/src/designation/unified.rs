@@ -5,7 +5,7 @@ use super::read::{at_tail_word, closes, other_starts, read_starts, skip_separato
 use super::unified_size::{UnifiedSize, unified_size};
 use crate::cursor::Cursor;
 use crate::error::{Code, Error, Field};
-use crate::form::Form;
+use crate::form::{Form, WrittenAs};
 use crate::length::{Length, Rounding};
 use crate::series;
 use crate::thread::{MOST_STARTS, Series, Thread, pitch_of};
@@ -61,7 +61,8 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
     if let Some((named, place)) = leading {
         check_series(&thread, named, place)?;
     }
-    if let Some(named) = series_token(cursor) {
+    let following = series_token(cursor);
+    if let Some(named) = following {
         check_series(&thread, named, series_place)?;
     } else if leading.is_none() && crossed {
         return Err(cursor.error(Code::Unreadable).hint_text("the series behind it, or a dash: 1/4-20"));
@@ -71,6 +72,7 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
     } else {
         cursor.go_back_to(after_pitch);
     }
+    let thread = noted(thread, following.or(leading.map(|(named, _)| named)))?;
     tail(cursor, thread)
 }
 
@@ -119,7 +121,7 @@ fn without_pitch(
         cursor.go_back_to(after_size);
     }
     let missing = Error::new(Code::Missing, Field::ThreadsPerInch).at_byte(place);
-    let NamedSeries::Graded(series) = named else {
+    let (NamedSeries::Graded(series) | NamedSeries::Older(series)) = named else {
         return Err(missing.hint_text("UN is several series: write the threads per inch, as in 5/16-20 UN"));
     };
     let (first, second) = size.readings();
@@ -138,7 +140,7 @@ fn without_pitch(
         }
     };
     let thread = Thread::build(Form::Unified, diameter, pitch, 1).map_err(|error| error.at_byte(size_place))?;
-    tail(cursor, thread)
+    tail(cursor, noted(thread, Some(named))?)
 }
 
 /// Threads per inch, or pitch and lead of a multi-start thread, `0.0625P-0.1875L(3 STARTS)`.
@@ -162,7 +164,7 @@ fn multi_start(cursor: &mut Cursor<'_>, pitch_in: Length, place: usize) -> Resul
     let hint = "pitch and lead in inches, as in 3/4-0.0625P-0.1875L(3 STARTS) UN";
     skip_separator(cursor);
     let lead_place = cursor.place();
-    let lead_in = cursor.decimal().map_err(|e| e.hint_text(hint))?;
+    let lead_in = pipe::threads_number(cursor).map_err(|e| e.hint_text(hint))?;
     if !matches!(cursor.peek(), Some(b'L' | b'l')) {
         return Err(cursor.error(Code::Unreadable).hint_text(hint));
     }
@@ -215,12 +217,15 @@ fn unrounded_pitch(printed: Length) -> Result<Length, Error> {
 #[derive(Clone, Copy)]
 enum NamedSeries {
     Graded(Series),
+    Older(Series),
     Constant,
 }
 
 fn series_token(cursor: &mut Cursor<'_>) -> Option<NamedSeries> {
-    if !matches!(cursor.peek(), Some(b'U' | b'u')) {
-        return None;
+    match cursor.peek() {
+        Some(b'U' | b'u') => {}
+        Some(b'N' | b'n') => return american_national(cursor),
+        _ => return None,
     }
     let graded = [Series::Unc, Series::Unf, Series::Unef, Series::Uns];
     if let Some(series) = graded.into_iter().find(|series| cursor.take_name(series.token().as_bytes())) {
@@ -229,10 +234,25 @@ fn series_token(cursor: &mut Cursor<'_>) -> Option<NamedSeries> {
     cursor.take_name(b"UN").then_some(NamedSeries::Constant)
 }
 
+/// NC, NF and NEF, which UNC, UNF and UNEF followed with the same sizes and pitches.
+fn american_national(cursor: &mut Cursor<'_>) -> Option<NamedSeries> {
+    let older: [(&[u8], Series); 3] = [(b"NC", Series::Unc), (b"NF", Series::Unf), (b"NEF", Series::Unef)];
+    let (_, series) = older.into_iter().find(|(name, _)| cursor.take_name(name))?;
+    Some(NamedSeries::Older(series))
+}
+
+/// The thread with a note of the older name that its series was written with.
+fn noted(thread: Thread, named: Option<NamedSeries>) -> Result<Thread, Error> {
+    match named {
+        Some(NamedSeries::Older(_)) => thread.with_written_as(WrittenAs::AmericanNational),
+        _ => Ok(thread),
+    }
+}
+
 fn check_series(thread: &Thread, named: NamedSeries, place: usize) -> Result<(), Error> {
     let actual = thread.series().unwrap_or(Series::Uns);
     let agrees = match named {
-        NamedSeries::Graded(series) => series == actual,
+        NamedSeries::Graded(series) | NamedSeries::Older(series) => series == actual,
         NamedSeries::Constant => actual.token() == "UN" || thread.starts() > 1,
     };
     if agrees || (thread.starts() > 1 && matches!(named, NamedSeries::Graded(Series::Uns))) {
@@ -240,7 +260,9 @@ fn check_series(thread: &Thread, named: NamedSeries, place: usize) -> Result<(),
     }
     let per_inch = |pitch: Length| Length::INCH.over(pitch).map_or(f64::NAN, Length::to_f64);
     let listed = match named {
-        NamedSeries::Graded(series) => series::pitch_of(series, thread.major_mm()).map_or(f64::NAN, per_inch),
+        NamedSeries::Graded(series) | NamedSeries::Older(series) => {
+            series::pitch_of(series, thread.major_mm()).map_or(f64::NAN, per_inch)
+        }
         NamedSeries::Constant => f64::NAN,
     };
     Err(Error::new(Code::SeriesMismatch, Field::ThreadsPerInch)
