@@ -44,10 +44,17 @@ def jobs(designations):
 def main():
     folder = Path(sys.argv[1])
     designations = sorted({text for table in TABLES.glob("*.csv") for column in ("text", "thread", "designation")
-                           if table.stem != "read_number" for text in texts(table.stem, column)})
+                           if table.stem not in ("read_number", "hole_note", "comment") for text in texts(table.stem, column)})
     numbers = sorted(set(texts("read_number", "text")))
     pairs = [left + b";" + right for left, right in zip(numbers, numbers[1:])]
-    for target, inputs in (("designation", designations), ("number", numbers + pairs), ("json", jobs(designations))):
+    inputs_of = {
+        "designation": designations,
+        "number": numbers + pairs,
+        "json": jobs(designations),
+        "hole_note": set(texts("hole_note", "text")),
+        "comment": set(texts("comment", "text")),
+    }
+    for target, inputs in inputs_of.items():
         (folder / target).mkdir(parents=True, exist_ok=True)
         for text in inputs:
             (folder / target / hashlib.sha1(text).hexdigest()).write_bytes(text)

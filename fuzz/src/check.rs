@@ -5,7 +5,7 @@ use std::hash::{Hash, Hasher};
 
 #[cfg(feature = "planted")]
 use threadcalc_core::Hand;
-use threadcalc_core::{Code, Error, Field, Length, Rounding, Thread, choice, is_iso_262, near, read_number};
+use threadcalc_core::{Code, Error, Field, Form, Length, Rounding, Thread, choice, is_iso_262, near, read_number};
 
 /// An error that can be shown and whose numbers are those of the tables.
 pub fn error(error: &Error) {
@@ -45,16 +45,22 @@ pub fn thread(thread: &Thread) {
     #[cfg(feature = "planted")]
     assert!(thread.hand() == Hand::Right, "planted");
     reads_back(thread);
+    let form = thread.form();
     assert_eq!(thread.pitch_mm().times(Length::integer(thread.starts().into())), Ok(thread.lead_mm()));
     assert!(thread.pitch_mm().is_positive() && thread.pitch_mm() < thread.major_mm());
-    assert!(thread.nominal_mm().is_positive() && !thread.taper_on_diameter().is_negative());
+    assert!(thread.nominal_mm().is_none_or(Length::is_positive));
+    assert_eq!(thread.nominal_mm().is_none(), form.is_pipe());
+    assert_eq!(thread.taper_on_diameter().is_positive(), form.is_taper());
     assert!(thread.threads_per_inch().is_none_or(Length::is_positive));
-    assert!(thread.tolerance_class().is_none_or(|class| Some(class.side()) == thread.side()));
-    assert!(!thread.is_standard() || thread.series().is_some());
+    let of_class = thread.tolerance_class().and_then(|class| class.side());
+    assert!(of_class.is_none_or(|side| Some(side) == thread.side()));
+    assert!(thread.written_as().is_none_or(|name| thread.with_written_as(name).is_ok()));
+    assert!(!thread.is_standard() || thread.series().is_some() || form.is_pipe());
     assert!(!is_iso_262(thread) || (thread.is_standard() && choice(thread).is_some()));
     assert!(thread.size().as_str().is_ascii());
     profile(thread);
     limits(thread);
+    pipe(thread);
     findings(thread);
 }
 
@@ -74,11 +80,13 @@ fn reads_back(thread: &Thread) {
 
 fn profile(thread: &Thread) {
     let profile = thread.profile();
-    // Equal where the pitch is less than a double of the diameter can tell.
+    // Equal where the pitch is less than a double of the diameter can tell; NaN where nothing was read.
     let falling = [profile.major_mm, profile.pitch_diameter_mm, profile.minor_mm, profile.external_minor_mm];
-    assert!(falling.is_sorted_by(|larger, smaller| larger >= smaller), "{thread}: {falling:?}");
-    assert!(falling.iter().all(|diameter| *diameter > 0.0), "{thread}: {falling:?}");
-    assert!(profile.stress_area_mm2 > 0.0 && profile.triangle_height_mm > 0.0, "{thread}");
+    let is_read = !matches!(thread.form(), Form::Nptf | Form::Npsf);
+    assert_eq!(falling.is_sorted_by(|larger, smaller| larger >= smaller), is_read, "{thread}: {falling:?}");
+    assert!(!falling.iter().any(|diameter| *diameter <= 0.0), "{thread}: {falling:?}");
+    assert_eq!(profile.stress_area_mm2 > 0.0, !thread.form().is_pipe(), "{thread}");
+    assert!(profile.triangle_height_mm > 0.0, "{thread}");
 }
 
 fn limits(thread: &Thread) {
@@ -90,13 +98,27 @@ fn limits(thread: &Thread) {
             return;
         }
     };
-    assert!(thread.tolerance_class().is_some() && !limits.source.is_empty(), "{thread}");
+    assert!(!limits.source.is_empty() && limits.decimals <= 9, "{thread}");
     for (low, high) in [limits.major_mm, limits.pitch_diameter_mm, limits.minor_mm] {
         assert!(low.zip(high).is_none_or(|(low, high)| low < high), "{thread}: {low:?} to {high:?}");
         assert!(low.is_none_or(Length::is_positive), "{thread}: {low:?}");
     }
     if let (Some(low), Some(high)) = limits.minor_mm {
         assert_eq!([low, high].map(|end| limits.minor_holds(end)), [Some(true); 2], "{thread}");
+    }
+}
+
+fn pipe(thread: &Thread) {
+    match thread.pipe() {
+        Ok(pipe) => {
+            assert!(thread.form().is_pipe() && !pipe.source.is_empty(), "{thread}");
+            let ends = pipe.pitch_diameter_small_end_mm.zip(pipe.pitch_diameter_effective_mm);
+            assert!(ends.is_none_or(|(small, large)| small < large), "{thread}: {ends:?}");
+        }
+        Err(why) => {
+            error(&why);
+            assert!(!thread.form().is_pipe(), "{thread}: {why}");
+        }
     }
 }
 

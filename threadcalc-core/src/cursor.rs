@@ -167,6 +167,9 @@ impl<'a> Cursor<'a> {
 
     /// Takes an inch mark, or `IN`, `IN.`, `INCH` behind blanks.
     pub(crate) fn take_inch_word(&mut self) -> bool {
+        if matches!(self.peek(), None | Some(b'-' | b'0'..=b'9' | b'(')) {
+            return false;
+        }
         let start = self.place;
         if self.take_inch_mark() {
             return true;
@@ -229,6 +232,9 @@ impl<'a> Cursor<'a> {
     }
 
     fn take_dotted(&mut self, name: &[u8]) -> bool {
+        if self.rest().get(1) != Some(&b'.') {
+            return false;
+        }
         let start = self.place;
         let same = |own: Option<u8>, letter: u8| own.is_some_and(|own| own.eq_ignore_ascii_case(&letter));
         for (place, letter) in placed(name.iter()) {

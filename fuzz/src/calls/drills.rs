@@ -89,7 +89,8 @@ pub fn tap_drill_is_sound(found: &threadcalc_tap_drill_t) {
     let count = |count: i32| usize::try_from(count).expect("a count");
     for judged in &found.alternatives[..count(found.alternative_count)] {
         drill_is_sound(&judged.drill);
-        assert!((1..=3).contains(&judged.within_limits) && judged.percent.is_finite());
+        // Of a taper thread there is no percent.
+        assert!((1..=3).contains(&judged.within_limits) && !judged.percent.is_infinite());
     }
     found.findings[..count(found.finding_count)].iter().for_each(finding_is_sound);
     assert!((0..=1).contains(&found.limits.is_given));
@@ -103,6 +104,8 @@ pub fn tap_drill(state: &mut State, input: &mut Input<'_>) {
         tap: input.choice(),
         basis: input.choice(),
         sets: u32::from_ne_bytes(input.choice().to_ne_bytes()),
+        taper_reamer: i32::from(input.byte() >> 6),
+        reserved: u32::from(input.seldom()),
         percent: input.ratio(state),
     };
     let asked = request(input, &asked);

@@ -8,7 +8,7 @@ use super::State;
 pub struct Input<'a>(&'a [u8]);
 
 /// Texts that lead somewhere.
-const TEXTS: [&str; 24] = [
+const TEXTS: [&str; 32] = [
     "M8",
     "M8x1.25-6H",
     "M10x1-6g-LH",
@@ -19,6 +19,14 @@ const TEXTS: [&str; 24] = [
     "1/4-20 UNC-2B",
     "#10-32 UNF-3A",
     "1/4-18",
+    "1/4-18 NPT",
+    "1/2-14 NPTF-1",
+    "1/8-27 NPSF",
+    "G1/2A",
+    "Rc 1/2",
+    "R1/4-LH",
+    "BSPT 3/4",
+    "Rp/R 1/2",
     "1/4-20 UNF",
     "2 1/2-8 UN-2B",
     "0.3",
@@ -158,6 +166,10 @@ impl<'a> Input<'a> {
         let pick = self.byte();
         let mut thread = state.threads[usize::from(pick) % state.threads.len()];
         match pick >> 4 {
+            2 => thread.written_as = self.choice(),
+            3 => thread.wire_insert = self.choice(),
+            4 => thread.major_mm = self.ratio(state),
+            5 => thread.taper_on_diameter = self.ratio(state),
             6 => thread.form = self.choice(),
             7 => thread.series = self.choice(),
             8 => thread.starts = self.choice(),

@@ -6,6 +6,7 @@ mod drills;
 mod input;
 pub mod memory;
 mod names;
+mod notes;
 mod numbers;
 mod plans;
 pub mod protocol;
@@ -18,23 +19,22 @@ pub use input::Input;
 /// What calls leave for the calls behind them.
 pub struct State {
     /// Threads, a blank one among them.
-    pub threads: [threadcalc_thread_t; 6],
+    pub threads: [threadcalc_thread_t; 8],
     /// The last number that a call gave.
     pub ratio: threadcalc_ratio_t,
 }
 
 impl State {
     fn keep_thread(&mut self, input: &mut Input<'_>, thread: threadcalc_thread_t) {
-        self.threads[input.place(5)] = thread;
+        self.threads[input.place(7)] = thread;
     }
 }
 
 /// One call, or a few that belong together.
 type Operation = fn(&mut State, &mut Input<'_>);
 
-/// Every operation; each function of the header stands in one of them. New ones go to the end: the
-/// committed inputs name them by their place.
-const OPERATIONS: [Operation; 31] = [
+/// Every operation; each function of the header stands in one of them.
+const OPERATIONS: [Operation; 37] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -66,6 +66,12 @@ const OPERATIONS: [Operation; 31] = [
     plans::feed_word,
     plans::json_door,
     names::all,
+    threads::read_fit,
+    threads::pipe,
+    threads::preference,
+    plans::taper_depths,
+    notes::hole_note,
+    notes::comment,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.
@@ -75,8 +81,9 @@ const MOST_CALLS: usize = 12;
 pub fn run(bytes: &[u8]) {
     let mut input = Input::new(bytes);
     let blank = threadcalc_thread_t::default();
-    let known = [&b"M8-6H"[..], b"1/4-20 UNC-2B", b"M10x1-6g-LH", b"M16xPh3P1.5", b"1/4-18"].map(threads::known);
-    let mut state = State { threads: [blank; 6], ratio: threadcalc_ratio_t::default() };
+    let known = [&b"M8-6H"[..], b"1/4-20 UNC-2B", b"M10x1-6g-LH", b"M16xPh3P1.5", b"1/4-18", b"1/4-18 NPT", b"G1/2"]
+        .map(threads::known);
+    let mut state = State { threads: [blank; 8], ratio: threadcalc_ratio_t::default() };
     state.threads[..known.len()].copy_from_slice(&known);
     for _ in 0..MOST_CALLS {
         if input.is_at_end() {

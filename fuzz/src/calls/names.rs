@@ -6,7 +6,7 @@ use threadcalc::*;
 
 use super::{Input, State};
 
-const NAMES: [extern "C" fn(i32) -> *const c_char; 13] = [
+const NAMES: [extern "C" fn(i32) -> *const c_char; 17] = [
     threadcalc_status_name,
     threadcalc_field_name,
     threadcalc_finding_name,
@@ -14,9 +14,13 @@ const NAMES: [extern "C" fn(i32) -> *const c_char; 13] = [
     threadcalc_severity_name,
     threadcalc_number_name,
     threadcalc_form_name,
+    threadcalc_form_symbol,
+    threadcalc_written_as_name,
     threadcalc_series_name,
     threadcalc_hand_name,
     threadcalc_side_name,
+    threadcalc_sides_name,
+    threadcalc_plating_name,
     threadcalc_drill_set_name,
     threadcalc_within_limits_name,
     threadcalc_confidence_name,

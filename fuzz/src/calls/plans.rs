@@ -33,6 +33,27 @@ pub fn depths(state: &mut State, input: &mut Input<'_>) {
     state.ratio = depths.tap_mm;
 }
 
+pub fn taper_depths(state: &mut State, input: &mut Input<'_>) {
+    let thread = thread_in(state, input);
+    let asked = threadcalc_taper_depth_request_t {
+        size: 0,
+        reserved: u32::from(input.seldom()),
+        projection_mm: input.ratio(state),
+        drill_mm: input.ratio(state),
+        point_angle_deg: input.ratio(state),
+        bottom_clearance_mm: input.ratio(state),
+    };
+    let asked = request(input, &asked);
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |found, size, error| unsafe {
+        threadcalc_taper_depths(thread_at(thread.as_ref()), pointer(asked.as_ref()), found, size, error)
+    };
+    let Some(depths) = sized::<threadcalc_taper_depths_t>(input, call) else { return };
+    assert!(asked.as_ref().is_some_and(|asked| !asked.is_refused), "no such request is taken");
+    assert!(depths.drill_point_mm.is_finite());
+    state.ratio = depths.tap_mm;
+}
+
 /// A job that mostly has all it needs; the input may take a member away or set it to anything.
 fn job(state: &State, input: &mut Input<'_>) -> threadcalc_job_t {
     // SAFETY: integers and arrays of integers only: all zeros are a value.

@@ -19,7 +19,7 @@ pub fn known(designation: &[u8]) -> threadcalc_thread_t {
 
 /// A thread that the library gave is one that it takes. Its text is the same thread, unless it was made
 /// of numbers that no designation has.
-fn keep(state: &mut State, input: &mut Input<'_>, thread: threadcalc_thread_t, has_designation: bool) {
+pub fn keep(state: &mut State, input: &mut Input<'_>, thread: threadcalc_thread_t, has_designation: bool) {
     let given = Exact::of(&thread);
     let (written, needed) = (Room::new(81), Room::of::<usize>());
     // SAFETY: the pointers are of live memory of these lengths.
@@ -34,8 +34,9 @@ fn keep(state: &mut State, input: &mut Input<'_>, thread: threadcalc_thread_t, h
     let length: usize = needed.value();
     let again = known(&written.bytes()[..length - 1]);
     let same = |mut thread: threadcalc_thread_t| {
-        // A side that was set by hand stands in no text.
+        // A side that was set by hand stands in no text, and a name that was replaced neither.
         thread.side = if thread.tolerance_class[0] == 0 { 0 } else { thread.side };
+        thread.written_as = 0;
         thread
     };
     assert!(bytes_of(&same(again)) == bytes_of(&same(thread)), "{}", String::from_utf8_lossy(written.bytes()));
@@ -95,6 +96,20 @@ pub fn read(state: &mut State, input: &mut Input<'_>) {
     // SAFETY: the pointers are NULL or of live memory of these lengths.
     let call = |thread, error| unsafe { threadcalc_thread_read(place_of(text.as_ref()), length, thread, error) };
     one_thread(state, input, call, Some(length));
+}
+
+pub fn read_fit(state: &mut State, input: &mut Input<'_>) {
+    let (text, length) = text_in(input);
+    let (error, results) = (error_room(input), [(); 2].map(|()| room::<threadcalc_thread_t>(input)));
+    let [internal, external] = results.each_ref().map(Room::pointer);
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let status = unsafe { threadcalc_read_fit(place_of(text.as_ref()), length, internal, external, error.pointer()) };
+    if succeeded(status, &error, &[&results[0], &results[1]]) {
+        let [internal, external] = results.each_ref().map(Room::value::<threadcalc_thread_t>);
+        assert_eq!([internal.side, external.side], [THREADCALC_SIDE_INTERNAL, THREADCALC_SIDE_EXTERNAL]);
+        keep(state, input, internal, true);
+        keep(state, input, external, true);
+    }
 }
 
 pub fn metric(state: &mut State, input: &mut Input<'_>) {
@@ -177,9 +192,38 @@ pub fn profile(state: &mut State, input: &mut Input<'_>) {
     // SAFETY: the pointers are NULL or of live memory of these lengths.
     let call = |profile, size, error| unsafe { threadcalc_profile(thread, profile, size, error) };
     if let Some(profile) = sized::<threadcalc_profile_t>(input, call) {
-        assert!(profile.major_mm >= profile.minor_mm && profile.stress_area_mm2 > 0.0);
+        // NaN where the standard has not been read.
+        assert!((profile.major_mm > 0.0 || profile.major_mm.is_nan()) && profile.triangle_height_mm > 0.0);
     }
 }
+
+pub fn pipe(state: &mut State, input: &mut Input<'_>) {
+    let thread = thread_in(state, input);
+    let thread = thread_at(thread.as_ref());
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |pipe, size, error| unsafe { threadcalc_pipe(thread, pipe, size, error) };
+    if let Some(pipe) = sized::<threadcalc_pipe_t>(input, call) {
+        assert!((1..=3).contains(&pipe.confidence) && !fixed_text(&pipe.source).is_empty());
+        state.ratio = pipe.pipe_diameter_mm;
+    }
+}
+
+/// The calls that say one small number of a thread.
+pub fn preference(state: &mut State, input: &mut Input<'_>) {
+    let thread = thread_in(state, input);
+    let thread = thread_at(thread.as_ref());
+    for (call, most) in [(threadcalc_choice as Preference, 3), (threadcalc_is_iso_262, 1)] {
+        let (error, result) = (error_room(input), room::<i32>(input));
+        // SAFETY: the pointers are NULL or of live memory.
+        let status = unsafe { call(thread, result.pointer(), error.pointer()) };
+        if succeeded(status, &error, &[&result]) {
+            assert!((0..=most).contains(&result.value::<i32>()));
+        }
+    }
+}
+
+type Preference =
+    unsafe extern "C" fn(*const threadcalc_thread_t, *mut i32, *mut threadcalc_error_t) -> threadcalc_status;
 
 pub fn limits(state: &mut State, input: &mut Input<'_>) {
     let thread = thread_in(state, input);

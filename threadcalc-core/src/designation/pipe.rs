@@ -118,8 +118,8 @@ pub(super) fn threads_number(cursor: &mut Cursor<'_>) -> Result<Length, Error> {
     let start = cursor.place();
     let whole = cursor.decimal();
     let after = cursor.place();
-    // Only a blank, a dash or a one-character fraction can lead to more of the number.
-    if whole.is_ok() && !matches!(cursor.peek(), Some(b' ' | b'-' | b'/' | 0x80..)) {
+    // Only a joint before a figure, a slash or a one-character fraction can lead to more of the number.
+    if whole.is_ok() && !matches!(cursor.rest(), [b' ' | b'-', b'0'..=b'9' | 0x80.., ..] | [b'/' | 0x80.., ..]) {
         return whole;
     }
     cursor.go_back_to(start);

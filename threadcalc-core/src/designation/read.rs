@@ -141,6 +141,10 @@ pub(super) fn read_starts(cursor: &mut Cursor<'_>) -> Option<i64> {
         (b"EIGHT", 8),
     ];
     let start = cursor.place();
+    // A class, `2B`, is met most.
+    if matches!(cursor.rest(), [b'0'..=b'9', b'A' | b'B' | b'G' | b'H' | b'g' | b'h', ..]) {
+        return None;
+    }
     let count = match cursor.whole_number() {
         Ok(Some(count)) => Some(count),
         _ => COUNTS.iter().find(|(word, _)| cursor.take_word(word)).map(|(_, count)| *count),
@@ -160,6 +164,9 @@ pub(super) fn tail(cursor: &mut Cursor<'_>, thread: Thread) -> Result<Thread, Er
         let before = cursor.place();
         skip_separator(cursor);
         if cursor.is_at_end() {
+            if cursor.place() == before {
+                return Ok(said.thread);
+            }
             // Blanks may end a designation, a dash may not.
             let mut between = Cursor::new(cursor.since(before), Field::Designation);
             between.skip_blanks();

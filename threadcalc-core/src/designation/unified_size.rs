@@ -148,8 +148,10 @@ fn take_number_mark(cursor: &mut Cursor<'_>) -> bool {
         b"n\xBA",
         b"n\xB0",
     ];
-    if cursor.take(b'#') {
-        return true;
+    match cursor.peek() {
+        Some(b'#') => return cursor.take(b'#'),
+        Some(b'N' | b'n' | 0x80..) => {}
+        _ => return false,
     }
     let found = cursor.take_any(&SIGNS) || cursor.take_word(b"NO") || cursor.take_word(b"NR");
     if found {
@@ -160,6 +162,9 @@ fn take_number_mark(cursor: &mut Cursor<'_>) -> bool {
 
 /// A size with its decimal behind it, `10 (.190)`: it settles whether a bare number is a number size.
 fn with_decimal(cursor: &mut Cursor<'_>, size: UnifiedSize) -> Result<UnifiedSize, Error> {
+    if !matches!(cursor.peek(), Some(b'(' | b' ' | b'\t' | 0x80..)) {
+        return Ok(size);
+    }
     let before = cursor.place();
     let Some((decimal, place)) = bracketed_decimal(cursor) else { return Ok(size) };
     // A decimal of three places may be rounded: .312 for 5/16.

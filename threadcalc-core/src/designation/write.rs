@@ -148,11 +148,10 @@ fn write_unified(f: &mut fmt::Formatter<'_>, thread: &Thread) -> Result<fmt::Res
     let per_inch = Length::INCH.over(pitch)?;
     let starts = thread.starts();
     // Only a multi-start thread is written by its pitch and lead.
-    let printed = if starts > 1 {
-        let printed = printed_pitch(pitch.over(Length::INCH)?)?;
-        Some((printed, printed_lead(thread.lead_mm().over(Length::INCH)?, printed.decimals())?))
-    } else {
-        None
+    let (pitch_in, lead_in) = (pitch.over(Length::INCH)?, thread.lead_mm().over(Length::INCH)?);
+    let printed = match if starts > 1 { printed_pitch(pitch_in)? } else { None } {
+        Some(printed) => Some((printed, lead_in.round_to(printed.decimals(), Rounding::HalfEven)?)),
+        None => None,
     };
     let token = match thread.series().unwrap_or(Series::Uns) {
         Series::Uns => "UNS",
@@ -162,42 +161,46 @@ fn write_unified(f: &mut fmt::Formatter<'_>, thread: &Thread) -> Result<fmt::Res
         write_unified_size(f, &size)?;
         match printed {
             Some((pitch, lead)) => write!(f, "-{pitch}P-{lead}L({starts} STARTS) {token}"),
+            None if starts > 1 => {
+                f.write_str("-")?;
+                write_mixed(f, pitch_in)?;
+                f.write_str("P-")?;
+                write_mixed(f, lead_in)?;
+                write!(f, "L({starts} STARTS) {token}")
+            }
             None => {
                 f.write_str("-")?;
-                write_threads(f, per_inch)?;
+                write_mixed(f, per_inch)?;
                 write!(f, " {token}")
             }
         }
     })())
 }
 
-/// Threads per inch; behind a size, `61/3` would be read as a part of it, so it is `20 1/3`.
-fn write_threads(out: &mut dyn fmt::Write, per_inch: Length) -> fmt::Result {
-    let whole = per_inch.round_to(0, Rounding::Down).map_err(|_| fmt::Error)?.units();
-    match per_inch.minus(Length::integer(whole)) {
-        Ok(part) if per_inch.as_decimal().is_none() => {
+/// A number behind a size: `61/3` would be read as a part of the size, so it is `20 1/3`.
+fn write_mixed(out: &mut dyn fmt::Write, number: Length) -> fmt::Result {
+    let whole = number.round_to(0, Rounding::Down).map_err(|_| fmt::Error)?.units();
+    match number.minus(Length::integer(whole)) {
+        Ok(part) if number.as_decimal().is_none() => {
             write!(out, "{whole} {}/{}", part.numerator(), part.denominator())
         }
-        _ => write_exact(out, per_inch),
+        _ => write_exact(out, number),
     }
 }
 
-/// A pitch in inches with the fewest decimals (four or more) that read back to the same pitch.
-fn printed_pitch(pitch_in: Length) -> Result<Decimal, Error> {
+/// A pitch in inches with the fewest decimals (four or more) that read back to the same pitch; `None` if
+/// none do, as for 0.7 threads per inch.
+fn printed_pitch(pitch_in: Length) -> Result<Option<Decimal>, Error> {
     let halves = Length::integer(2).over(pitch_in)?;
-    for decimals in 4..=8 {
+    for decimals in 4..=9 {
         let printed = pitch_in.round_to(decimals, Rounding::HalfEven)?;
         if printed.units() == 0 {
             continue;
         }
         let back = Length::integer(2).over(printed.to_length()?)?.round_to(0, Rounding::HalfEven)?;
         if printed.to_length()? == pitch_in || back.to_length()? == halves {
-            return Ok(printed);
+            return Ok(Some(printed));
         }
     }
-    pitch_in.round_to(9, Rounding::HalfEven)
-}
-
-fn printed_lead(lead_in: Length, decimals: u8) -> Result<Decimal, Error> {
-    lead_in.round_to(decimals, Rounding::HalfEven)
+    Ok(None)
 }
