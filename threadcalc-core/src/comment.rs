@@ -192,7 +192,7 @@ impl About<'_> {
         let whole =
             figures.clone().take_while(|byte| matches!(byte, b'0'..=b'9' | b'.' | b',')).all(u8::is_ascii_digit);
         if !whole || classed {
-            return true;
+            return thread.series().is_some();
         }
         // M03 is a code: sizes have no leading zero.
         let leading_zero = figures.clone().next() == Some(&b'0');
