@@ -266,10 +266,9 @@ pub(crate) fn fixed_text<const N: usize>(text: &str) -> [c_char; N] {
 /// A short text of the core in a longer member: a copy of fixed size, which is cheaper than one of a length.
 pub(crate) fn padded_text<const M: usize, const N: usize>(text: Text<M>) -> [c_char; N] {
     const { assert!(M < N, "a NUL has to follow") };
-    let mut held = [0; N];
-    for (place, byte) in held.iter_mut().zip(text.padded()) {
-        *place = byte as c_char;
-    }
+    let (bytes, mut held) = (text.padded(), [0; N]);
+    // SAFETY: M is less than N; a c_char is one byte.
+    unsafe { core::ptr::copy_nonoverlapping(bytes.as_ptr(), held.as_mut_ptr().cast::<u8>(), M) };
     held
 }
 
