@@ -90,6 +90,11 @@ fn line_agrees(job: &[u8], said: Result<&Value, i32>) {
     let reply = answer_line(job);
     assert!(!reply.contains('\n'), "{reply}");
     let reply: Value = serde_json::from_str(&reply).expect("a reply is JSON");
+    // It belongs to whoever asks, so the line door never speaks of it.
+    assert!(
+        !reply["error"]["message"].as_str().is_some_and(|message| message.starts_with("id: key: unknown key")),
+        "{reply}"
+    );
     let own_key = said == Err(THREADCALC_STATUS_UNKNOWN_KEY);
     assert!(reply["ok"] == said.is_ok() || own_key, "{said:?}: {reply}");
     match said {
