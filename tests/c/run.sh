@@ -64,10 +64,22 @@ count bad_input shared bad_input "${bad_input[@]}"
 count same_bits shared same_bits tests/c/same_bits.c
 count "bad_input with sanitizers" sanitized bad_input_sanitized "${bad_input[@]}"
 count "reference with sanitizers" sanitized reference_sanitized "${reference[@]}"
+count shared shared shared -D_POSIX_C_SOURCE=200809L -std=c11 -pthread tests/c/shared.c
+count "shared with sanitizers" sanitized shared_sanitized -std=c11 -pthread tests/c/shared.c
+# The tools have to see a fault, or their silence says nothing.
+sanitized planted_sanitized tests/c/planted.c
+for fault in leak overflow; do
+    refused "planted $fault with sanitizers" "$out/planted_sanitized" $fault
+done
 if command -v valgrind >/dev/null; then
-    count "bad_input under valgrind" valgrind -q --leak-check=full --error-exitcode=1 "$out/bad_input"
+    checked=(valgrind -q --leak-check=full --error-exitcode=1)
+    count "bad_input under valgrind" "${checked[@]}" "$out/bad_input"
+    shared planted tests/c/planted.c
+    for fault in leak overflow; do
+        refused "planted $fault under valgrind" "${checked[@]}" "$out/planted" $fault
+    done
 else
-    skip 1 'bad_input under valgrind, which is not installed'
+    skip 3 'bad_input and planted faults under valgrind, which is not installed'
 fi
 
 summary c
