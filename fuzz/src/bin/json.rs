@@ -13,6 +13,9 @@ use threadcalc_fuzz::calls::memory::{Exact, Room};
 use threadcalc_fuzz::calls::protocol::{succeeded, text_in};
 use threadcalc_fuzz::{check, job};
 
+/// How the message of an unknown key `id` begins; the name of a known key ends it.
+const UNKNOWN_ID: &str = "id: key: unknown key; the nearest known key is ";
+
 /// No JSON text begins with this byte: behind it stand picks for a well-formed job.
 const PICKS: u8 = 0xFF;
 
@@ -90,6 +93,9 @@ fn line_agrees(job: &[u8], said: Result<&Value, i32>) {
     let reply = answer_line(job);
     assert!(!reply.contains('\n'), "{reply}");
     let reply: Value = serde_json::from_str(&reply).expect("a reply is JSON");
+    // It belongs to whoever asks, so the line door never says that it is unknown.
+    let unknown = reply["error"]["message"].as_str().and_then(|message| message.strip_prefix(UNKNOWN_ID));
+    assert!(unknown.is_none_or(|nearest| nearest.contains(':')), "{reply}");
     // A value of `id` that is no number for the one door is skipped by the other.
     let own_key = said == Err(THREADCALC_STATUS_UNKNOWN_KEY) || job.windows(4).any(|key| key == b"\"id\"");
     assert!(reply["ok"] == said.is_ok() || own_key, "{said:?}: {reply}");

@@ -181,10 +181,11 @@ pub fn request<T: Copy>(input: &mut Input<'_>, value: &T) -> Option<Request> {
     let own = size_of::<T>();
     let mut bytes = bytes_of(value).to_vec();
     let mut is_refused = false;
-    let size = match input.byte() {
+    let pick = input.byte();
+    let size = match pick {
         0xFF => return None,
-        0xF8.. => input.int32() as u32,
-        0xF0.. => u32::try_from(own + input.place(64)).expect("a small size"),
+        0xFC.. => input.int32() as u32,
+        0xE8.. => u32::try_from(own + input.place(64)).expect("a small size"),
         0xE0.. => u32::try_from(input.place(own)).expect("a small size"),
         _ => u32::try_from(own).expect("a small size"),
     };
@@ -192,7 +193,8 @@ pub fn request<T: Copy>(input: &mut Input<'_>, value: &T) -> Option<Request> {
         promised if promised > LARGEST => is_refused = true,
         promised if promised > own => {
             bytes.resize(promised, 0);
-            is_refused = input.seldom();
+            // A member behind the last one that this version knows, and it is set.
+            is_refused = pick % 2 == 1;
             *bytes.last_mut().expect("longer than nothing") = u8::from(is_refused);
         }
         promised => bytes.truncate(promised.max(size_of::<u32>())),

@@ -125,8 +125,10 @@ pub(super) fn threads_number(cursor: &mut Cursor<'_>) -> Result<Length, Error> {
     cursor.go_back_to(start);
     let mixed = cursor.mixed_number();
     let end = cursor.place();
+    // A pitch in inches, beside its lead.
+    let is_pitch = matches!(cursor.rest(), [b'P' | b'p', b'-', ..]);
     cursor.skip_blanks();
-    let named = matches!(cursor.peek(), Some(b'U' | b'u'));
+    let named = is_pitch || matches!(cursor.peek(), Some(b'U' | b'u'));
     cursor.go_back_to(end);
     match whole {
         Ok(threads) if threads > Length::integer(11) && !named => {

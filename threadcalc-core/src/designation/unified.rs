@@ -164,7 +164,7 @@ fn multi_start(cursor: &mut Cursor<'_>, pitch_in: Length, place: usize) -> Resul
     let hint = "pitch and lead in inches, as in 3/4-0.0625P-0.1875L(3 STARTS) UN";
     skip_separator(cursor);
     let lead_place = cursor.place();
-    let lead_in = pipe::threads_number(cursor).map_err(|e| e.hint_text(hint))?;
+    let lead_in = cursor.mixed_number().map_err(|e| e.hint_text(hint))?;
     if !matches!(cursor.peek(), Some(b'L' | b'l')) {
         return Err(cursor.error(Code::Unreadable).hint_text(hint));
     }
