@@ -276,7 +276,8 @@ pub(crate) fn padded_text<const M: usize, const N: usize>(text: Text<M>) -> [c_c
 pub(crate) fn text_of<const N: usize>(held: &[c_char; N]) -> &[u8] {
     // SAFETY: c_char is one byte, with or without a sign.
     let bytes = unsafe { core::slice::from_raw_parts(held.as_ptr().cast::<u8>(), N) };
-    bytes.split(|byte| *byte == 0).next().unwrap_or(&[])
+    let end = bytes.iter().position(|byte| *byte == 0).unwrap_or(N);
+    bytes.get(..end).unwrap_or(&[])
 }
 
 /// The first items of an array, the rest as they were, and how many there are.
