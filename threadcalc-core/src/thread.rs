@@ -284,7 +284,7 @@ impl Thread {
             .ok()
             .filter(|_| (1..=most).contains(&starts))
             .ok_or(Error::new(Code::OutOfRange, Field::Starts).got(starts as f64).within(1.0, most as f64))?;
-        let lead = self.pitch.times(Length::integer(starts))?;
+        let lead = if count == 1 { self.pitch } else { self.pitch.times(Length::integer(starts))? };
         Ok(Self { starts: count, lead, ..self })
     }
 

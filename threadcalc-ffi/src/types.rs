@@ -118,10 +118,9 @@ impl threadcalc_thread_t {
             return Err(Error::new(Code::UnsupportedForm, Field::Form)
                 .hint_text("this version has no threads of wire inserts: leave wire_insert at 0"));
         }
-        let major = match self.major_mm.read(Field::Diameter)? {
-            None => self.nominal_mm.read(Field::Diameter)?,
-            given => given,
-        };
+        // What is not given is 0/0; the usual thread has both, and one is enough to build it.
+        let diameter = if self.major_mm == threadcalc_ratio_t::default() { self.nominal_mm } else { self.major_mm };
+        let major = diameter.read(Field::Diameter)?;
         let thread = Thread::from_parts(
             required(self.form, Form::from_number, Field::Form, Form::CHOICES)?,
             major.ok_or_else(|| Error::new(Code::Missing, Field::Diameter))?,
