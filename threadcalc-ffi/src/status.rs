@@ -77,7 +77,8 @@ fn refuse(error: *mut threadcalc_error_t, fault: &Fault) -> threadcalc_status {
         got: fault.error.value(),
         low: fault.error.low(),
         high: fault.error.high(),
-        message: fixed_text(&fault.to_string()),
+        // A key of the caller's JSON stands in it, and may hold a NUL, which would end it early.
+        message: fixed_text(&fault.to_string().replace('\0', "?")),
     });
     code
 }
