@@ -68,6 +68,8 @@ named! {
         UnitAssumed = 31 "unit-assumed",
         /// A number behind a times sign was read as the depth of the thread.
         DepthRead = 32 "depth-read",
+        /// The standard's tables have no tolerance for this thread; its formula made the limits.
+        ToleranceByFormula = 40 "tolerance-by-formula",
     }
 }
 
@@ -84,6 +86,7 @@ impl FindingId {
             | Self::MultiStart
             | Self::FamilyAssumed
             | Self::NotRead
+            | Self::ToleranceByFormula
             | Self::MoreFindings => Severity::Warning,
             _ => Severity::Info,
         }
@@ -117,6 +120,7 @@ impl FindingId {
             Self::NotRead => "part of the note was not understood",
             Self::UnitAssumed => "lengths without a unit are read in the system of the thread",
             Self::DepthRead => "the number behind the times sign is read as the thread's depth",
+            Self::ToleranceByFormula => "the standard's tables have no such tolerance, its formula is used",
         }
     }
 }

@@ -3,6 +3,7 @@
 mod feeds;
 mod holes;
 mod jobs;
+mod limits;
 mod numbers;
 mod tapers;
 mod threads;

@@ -149,6 +149,37 @@ fn gives_limits_of_size() {
     });
 }
 
+/// All six limits in the unit of the row, and which one the standard does not set.
+fn size_limits(row: Row<'_>) -> Result<Results, Failure> {
+    let limits = thread(row)?.limits()?;
+    let unit = unit(row)?;
+    let shown = |limit: Option<Length>| Got::Exact(limit.map(|limit| limit.over(unit.in_mm()).unwrap()));
+    let (major, pitch, minor) = (limits.major_mm, limits.pitch_diameter_mm, limits.minor_mm);
+    let named = [
+        ("major_min", major.0),
+        ("major_max", major.1),
+        ("pitch_min", pitch.0),
+        ("pitch_max", pitch.1),
+        ("minor_min", minor.0),
+        ("minor_max", minor.1),
+    ];
+    let absent: Vec<_> = named.iter().filter(|(_, limit)| limit.is_none()).map(|(name, _)| *name).collect();
+    let mut results: Results = named.map(|(name, limit)| (name, shown(limit))).into();
+    results.push(("unit", Got::Text(limits.native_unit.to_string())));
+    results.push(("absent", Got::TextOrNone(absent.join(" "))));
+    Ok(results)
+}
+
+#[test]
+fn gives_metric_limits_of_size() {
+    Table::open("limits_metric").check(size_limits);
+}
+
+#[test]
+fn gives_unified_limits_of_size() {
+    Table::open("limits_unified").check(size_limits);
+}
+
 #[test]
 fn knows_the_drills() {
     Table::open("drill").check(|row| {
