@@ -59,8 +59,8 @@ impl Size {
             Some(Series::Unc | Series::Unf | Series::Un4 | Series::Un6 | Series::Un8) => diameter_e8,
             _ => times(self.pitch_e8, 9)?,
         };
-        let of_diameter_e12 = cube_root(times(diameter_e8, 10_i128.pow(28))?);
-        let of_length_e12 = square_root(times(engaged_e8, 10_i128.pow(16))?);
+        let of_diameter_e12 = cube_root(times(diameter_e8, 10_000_000_000_000_000_000_000_000_000)?);
+        let of_length_e12 = square_root(times(engaged_e8, 10_000_000_000_000_000)?);
         let short_e16 = times(of_diameter_e12.checked_add(of_length_e12).ok_or(OVERFLOW)?, 15)?;
         short_e16.checked_add(times(self.pitch_power_e12, 150)?).ok_or(OVERFLOW)
     }

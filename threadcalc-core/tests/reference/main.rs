@@ -5,8 +5,9 @@ mod table;
 
 use table::{Failure, Got, Results, Row, Table};
 use threadcalc_core::{
-    Basis, Drill, DrillSet, Error, Feed, FeedMode, Job, Length, Ratio, Tap, TapDrillRequest, Thread, Unit, Value,
-    drill_diameter, exact_speeds, feed, percent_thread, programmed_speed, read_number, tap_drill,
+    Basis, Drill, DrillSet, EngagementRequest, Error, Feed, FeedMode, Job, Length, Ratio, Tap, TapDrillRequest, Thread,
+    Unit, Value, drill_diameter, engagement, exact_speeds, feed, percent_thread, programmed_speed, read_number,
+    tap_drill,
 };
 
 type Made<T> = Result<T, Error>;
@@ -178,6 +179,39 @@ fn gives_metric_limits_of_size() {
 #[test]
 fn gives_unified_limits_of_size() {
     Table::open("limits_unified").check(size_limits);
+}
+
+/// What a fit carries, from its own columns.
+fn strengths(row: Row<'_>) -> Result<Results, Failure> {
+    let [internal, external] = ["internal", "external"].map(|side| Thread::read(&row.bytes(side)));
+    let double = |column| number(row, column).map(Length::to_f64);
+    let request = EngagementRequest {
+        length_mm: number(row, "length_mm")?,
+        without_full_thread_mm: optional_number(row, "without_full_thread_mm")?.unwrap_or(Length::ZERO),
+        internal_shear_mpa: double("internal_shear_mpa")?,
+        external_shear_mpa: double("external_shear_mpa")?,
+        external_tensile_mpa: double("external_tensile_mpa")?,
+        drilled_mm: optional_number(row, "drilled_mm")?,
+        load_n: optional_number(row, "load_n")?.map(Length::to_f64),
+    };
+    let found = engagement(&internal?, &external?, &request)?;
+    Ok(vec![
+        ("tensile_area_mm2", Got::Double(found.tensile_area_mm2)),
+        ("internal_shear_area_mm2", Got::Double(found.internal_shear_area_mm2)),
+        ("external_shear_area_mm2", Got::Double(found.external_shear_area_mm2)),
+        ("tensile_load_n", Got::Double(found.tensile_load_n)),
+        ("internal_strip_load_n", Got::Double(found.internal_strip_load_n)),
+        ("external_strip_load_n", Got::Double(found.external_strip_load_n)),
+        ("weakest", Got::Text(found.weakest.to_string())),
+        ("required_length_mm", Got::Double(found.required_length_mm)),
+        ("strip_ratio", Got::Double(found.strip_ratio)),
+        ("safety_factor", Got::Double(found.safety_factor.unwrap_or(f64::NAN))),
+    ])
+}
+
+#[test]
+fn gives_what_a_fit_carries() {
+    Table::open("engagement").check(strengths);
 }
 
 #[test]
