@@ -1,5 +1,7 @@
 //! ASME B1.1-2003, tolerance of the internal minor diameter; and the whole-number arithmetic of the rule.
 
+use core::cmp::Ordering;
+
 use super::asme_b1_1::{OVERFLOW, Size};
 use crate::error::Error;
 use crate::length::{Length, Rounding, divide};
@@ -49,14 +51,15 @@ pub(super) fn times(a: i128, b: i128) -> Result<i128, Error> {
 pub(super) fn divided(top: i128, bottom: i128) -> Result<i128, Error> {
     // Nearly every quotient fits 64 bits, where a division costs a fraction.
     if let (Ok(top), Ok(bottom)) = (i64::try_from(top), i64::try_from(bottom)) {
-        let (quotient, rest) = (top.checked_div_euclid(bottom), top.checked_rem_euclid(bottom));
-        let (quotient, rest) = (quotient.ok_or(OVERFLOW)?, rest.ok_or(OVERFLOW)?);
-        let up = match rest.cmp(&bottom.checked_sub(rest).ok_or(OVERFLOW)?) {
-            core::cmp::Ordering::Less => false,
-            core::cmp::Ordering::Greater => true,
-            core::cmp::Ordering::Equal => quotient & 1 == 1,
+        let quotient = top.checked_div(bottom).ok_or(OVERFLOW)?;
+        let rest = top.checked_rem(bottom).ok_or(OVERFLOW)?.unsigned_abs();
+        let up = match rest.cmp(&bottom.unsigned_abs().wrapping_sub(rest)) {
+            Ordering::Less => 0,
+            Ordering::Greater => 1,
+            Ordering::Equal => quotient & 1,
         };
-        return Ok(i128::from(quotient).wrapping_add(i128::from(up)));
+        let away = if (top < 0) == (bottom < 0) { up } else { up.wrapping_neg() };
+        return quotient.checked_add(away).map(i128::from).ok_or(OVERFLOW);
     }
     divide(top, bottom, Rounding::HalfEven).ok_or(OVERFLOW)
 }
@@ -90,4 +93,33 @@ fn exact(value: i128, near: f64, power: impl Fn(i128) -> Option<i128>) -> i128 {
         root = root.wrapping_add(1);
     }
     root
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{cube_root, divide, divided, square_root};
+    use crate::length::Rounding;
+
+    #[test]
+    fn short_and_long_divisions_agree() {
+        const LONG: i128 = 10_000_000_000_000_000_000;
+        for bottom in 1..=12 {
+            for top in -60..=60 {
+                let exact = divide(top, bottom, Rounding::HalfEven);
+                assert_eq!(divided(top, bottom).ok(), exact, "{top} / {bottom}");
+                assert_eq!(divided(top * LONG, bottom * LONG).ok(), exact, "{top} / {bottom}, long");
+            }
+        }
+        assert!(divided(1, 0).is_err() && divided(i128::MAX, 0).is_err());
+    }
+
+    #[test]
+    fn roots_are_the_largest_whole_numbers_below() {
+        for root in [1, 2, 3, 999, 1_000_000_007, 400_000_000_001, 5_540_000_000_000] {
+            assert_eq!([-1, 0].map(|off| cube_root(root * root * root + off)), [root - 1, root]);
+            let root = root * 1_000;
+            assert_eq!([-1, 0].map(|off| square_root(root * root + off)), [root - 1, root]);
+        }
+        assert_eq!((cube_root(0), square_root(0), square_root(3)), (0, 0, 1));
+    }
 }
