@@ -99,7 +99,7 @@ fn every_standard_thread_reads_back() {
             assert!(thread.is_standard(), "{thread}");
         }
         let classes: &[&[u8]] = match thread.form() {
-            Form::Metric => &[b"4H", b"6H", b"8G", b"4h", b"6g", b"5g6g", b"9e8e"],
+            Form::Metric => &[b"4H", b"5H", b"6H", b"8G", b"5H6H", b"4h", b"6g", b"5g6g", b"9e8e"],
             Form::Unified => &[b"1A", b"2A", b"3A", b"1B", b"2B", b"3B"],
             Form::G => &[b"A", b"B"],
             Form::Nptf => &[b"1", b"2"],
@@ -109,8 +109,10 @@ fn every_standard_thread_reads_back() {
         assert_limits(&thread).unwrap();
         for class in classes {
             let thread = thread.with_class(class).unwrap();
-            assert_reads_back(&thread).unwrap();
-            assert_limits(&thread).unwrap();
+            for hand in [Hand::Right, Hand::Left] {
+                assert_reads_back(&thread.with_hand(hand)).unwrap();
+                assert_limits(&thread.with_hand(hand)).unwrap();
+            }
         }
         count += 1;
     }
