@@ -137,5 +137,19 @@ named! {
         BoltCircle = 68 "bolt_circle_mm",
         /// Whether the class is meant before or after plating.
         Plating = 69 "plating",
+        /// Length of engagement.
+        EngagementLength = 80 "length_mm",
+        /// What of the engagement has no full thread.
+        WithoutFullThread = 81 "without_full_thread_mm",
+        /// Shear strength of the tapped part.
+        InternalShear = 82 "internal_shear_mpa",
+        /// Shear strength of the screw.
+        ExternalShear = 83 "external_shear_mpa",
+        /// Tensile strength of the screw.
+        ExternalTensile = 84 "external_tensile_mpa",
+        /// The hole of an engagement as drilled.
+        Drilled = 85 "drilled_mm",
+        /// An axial load.
+        Load = 86 "load_n",
     }
 }

@@ -70,6 +70,8 @@ named! {
         DepthRead = 32 "depth-read",
         /// The drilled hole of a note leaves no thread, or is less deep than its thread.
         HoleDoesNotFit = 33 "hole-does-not-fit",
+        /// The standard's tables have no tolerance for this thread; its formula made the limits.
+        ToleranceByFormula = 40 "tolerance-by-formula",
     }
 }
 
@@ -87,6 +89,7 @@ impl FindingId {
             | Self::FamilyAssumed
             | Self::HoleDoesNotFit
             | Self::NotRead
+            | Self::ToleranceByFormula
             | Self::MoreFindings => Severity::Warning,
             _ => Severity::Info,
         }
@@ -121,6 +124,7 @@ impl FindingId {
             Self::UnitAssumed => "lengths without a unit are read in the system of the thread",
             Self::DepthRead => "the number behind the times sign is read as the thread's depth",
             Self::HoleDoesNotFit => "the drilled hole does not fit the thread",
+            Self::ToleranceByFormula => "the standard's tables have no such tolerance, its formula is used",
         }
     }
 }

@@ -26,6 +26,7 @@ mod depth;
 mod designation;
 mod doubts;
 mod drill;
+mod engagement;
 mod error;
 mod feed;
 mod field;
@@ -54,6 +55,7 @@ pub use drill::{
     Alternative, Basis, Drill, DrillSet, DrillSets, Tap, TapDrill, TapDrillRequest, WithinLimits, drill_diameter,
     drills, percent_thread, tap_drill,
 };
+pub use engagement::{Engagement, EngagementRequest, PropertyClass, StartingStrength, Weakest, engagement};
 pub use error::{Code, Error, Field};
 pub use feed::{ExactSpeeds, Feed, FeedMode, Unit, exact_speeds, feed, programmed_speed};
 pub use finding::{Finding, FindingId, Findings, NumberKey, Severity};
