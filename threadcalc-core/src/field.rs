@@ -137,5 +137,17 @@ named! {
         BoltCircle = 68 "bolt_circle_mm",
         /// Whether the class is meant before or after plating.
         Plating = 69 "plating",
+        /// Surface speed of a tap.
+        SurfaceSpeed = 100 "surface_speed_m_min",
+        /// Specific cutting force.
+        CuttingForce = 101 "cutting_force_n_mm2",
+        /// What multiplies a torque: kind of tap, forming, taper.
+        TorqueFactor = 102 "torque_factor",
+        /// A torque.
+        Torque = 103 "torque_nm",
+        /// The gears of a spindle.
+        Gears = 104 "gears",
+        /// The torque curve of a gear.
+        TorqueCurve = 105 "torque_curve",
     }
 }

@@ -20,6 +20,7 @@ extern crate std;
 mod callout;
 mod comment;
 mod cursor;
+mod cutting;
 mod cycle;
 mod decimal;
 mod depth;
@@ -40,6 +41,7 @@ mod pipe;
 mod plain;
 mod plan;
 mod profile;
+mod range;
 mod series;
 mod taper_depth;
 mod text;
@@ -47,6 +49,11 @@ mod thread;
 mod tolerance_class;
 
 pub use comment::{Comment, FoundThread, read_comment};
+pub use cutting::{
+    FORMING_FACTOR, FactorRange, ForceByChipArea, ForceByPitch, Gear, GearFit, MOST_GEARS, Material, TAPER_FACTOR,
+    TorqueBand, TorquePoint, gear_fit, power_kw, spindle_speed, spindle_speed_feet, surface_speed_m_min,
+    torque_by_chip_area, torque_by_pitch,
+};
 pub use cycle::{CodeText, Cycle, Dialect};
 pub use depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
 pub use designation::read_fit;
