@@ -149,5 +149,27 @@ named! {
         Gears = 104 "gears",
         /// The torque curve of a gear.
         TorqueCurve = 105 "torque_curve",
+        /// Travel of a stroke.
+        Travel = 106 "travel_mm",
+        /// Acceleration of the spindle.
+        Acceleration = 107 "acceleration_rpm_s",
+        /// Speed on the way out over speed on the way in.
+        RetractFactor = 108 "retract_factor",
+        /// Wait at the bottom of a stroke.
+        Dwell = 109 "dwell_s",
+        /// Turns of the spindle.
+        Turns = 110 "turns",
+        /// Feed limit of an axis.
+        FeedLimit = 111 "feed_limit_mm_min",
+        /// How far the feed is below the lead.
+        Underfeed = 112 "underfeed_percent",
+        /// Turns that the spindle coasts on.
+        OverTravel = 113 "over_travel_turns",
+        /// Way of a rapid move.
+        RapidDistance = 114 "rapid_distance_mm",
+        /// Feed of a rapid move.
+        RapidFeed = 115 "rapid_feed_mm_min",
+        /// Time of a hole.
+        SecondsPerHole = 116 "seconds_per_hole",
     }
 }

@@ -35,6 +35,7 @@ mod form;
 mod hole_note;
 mod length;
 mod limits;
+mod motion;
 mod named;
 mod number;
 mod pipe;
@@ -68,6 +69,10 @@ pub use form::{Form, WrittenAs};
 pub use hole_note::{HoleNote, Plating, Sides, read_hole_note};
 pub use length::{Decimal, Length, Ratio, Rounding};
 pub use limits::{Confidence, Limits, Range};
+pub use motion::{
+    FeedFit, Holder, HolderClearance, HolderTravel, TappingMotion, TappingTime, feed_fit, holder_clearance,
+    holder_travel, pattern_time_s, speed_after_turns, tapping_time, turns_to_speed,
+};
 pub use number::read_number;
 pub use pipe::Pipe;
 pub use plan::{CardRow, Job, Machine, Plan, SCHEMA, Value, plan};

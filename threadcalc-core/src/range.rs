@@ -18,3 +18,11 @@ pub(crate) fn above_zero(value: Length, field: Field, most: i64) -> Result<Lengt
     }
     Err(Error::new(Code::OutOfRange, field).got(value.to_f64()).within(0.0, most as f64).hint_text("above 0"))
 }
+
+/// The exact value if it lies within `0..=most`.
+pub(crate) fn zero_or_more(value: Length, field: Field, most: i64) -> Result<Length, Error> {
+    if !value.is_negative() && value <= Length::integer(most) {
+        return Ok(value);
+    }
+    Err(Error::new(Code::OutOfRange, field).got(value.to_f64()).within(0.0, most as f64))
+}
