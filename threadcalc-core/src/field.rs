@@ -171,5 +171,15 @@ named! {
         RapidFeed = 115 "rapid_feed_mm_min",
         /// Time of a hole.
         SecondsPerHole = 116 "seconds_per_hole",
+        /// The mark on a tap's shank.
+        TapMark = 117 "tap_mark",
+        /// H, L or D limit of a tap.
+        TapLimit = 118 "tap_limit",
+        /// Thickness of a plating.
+        PlatingThickness = 119 "plating_um",
+        /// Pitch diameter.
+        PitchDiameter = 120 "pitch_diameter_mm",
+        /// Threads of room for a chamfer.
+        RoomThreads = 121 "room_threads",
     }
 }

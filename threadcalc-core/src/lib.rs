@@ -44,6 +44,7 @@ mod plan;
 mod profile;
 mod range;
 mod series;
+mod tap;
 mod taper_depth;
 mod text;
 mod thread;
@@ -78,6 +79,10 @@ pub use pipe::Pipe;
 pub use plan::{CardRow, Job, Machine, Plan, SCHEMA, Value, plan};
 pub use profile::Profile;
 pub use series::{Near, NearThreads, choice, is_iso_262, near, standard_threads};
+pub use tap::{
+    ChamferForm, IsoTap, IsoTapClass, LimitLetter, ShankMark, Suits, TapAdvice, TapJob, TapKind, TapLimit,
+    chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark,
+};
 pub use taper_depth::{TaperDepthRequest, TaperDepths, taper_depths};
 pub use text::Text;
 pub use thread::{Hand, Series, Side, Thread};

@@ -4,6 +4,7 @@ mod cutting;
 mod motion;
 mod notes;
 mod table;
+mod taps;
 
 use table::{Failure, Got, Results, Row, Table};
 use threadcalc_core::{
