@@ -181,5 +181,9 @@ named! {
         PitchDiameter = 120 "pitch_diameter_mm",
         /// Threads of room for a chamfer.
         RoomThreads = 121 "room_threads",
+        /// Turns that a taper gauge stands off.
+        StandOff = 122 "stand_off_turns",
+        /// Diameter of a measuring wire.
+        Wire = 123 "wire_mm",
     }
 }

@@ -32,6 +32,7 @@ mod feed;
 mod field;
 mod finding;
 mod form;
+mod gauge;
 mod hole_note;
 mod length;
 mod limits;
@@ -67,6 +68,10 @@ pub use error::{Code, Error, Field};
 pub use feed::{ExactSpeeds, Feed, FeedMode, Unit, exact_speeds, feed, programmed_speed};
 pub use finding::{Finding, FindingId, Findings, NumberKey, Severity};
 pub use form::{Form, WrittenAs};
+pub use gauge::{
+    Gauge, GaugeKind, GaugeResult, Gauges, Move, NextMove, NotGoRule, RE_ENTRY_RULE, ReEntry, Verdict, best_wire_mm,
+    gauges, next_move, not_go_rule, over_wires, re_entry_r, trimmed_depth_mm,
+};
 pub use hole_note::{HoleNote, Plating, Sides, read_hole_note};
 pub use length::{Decimal, Length, Ratio, Rounding};
 pub use limits::{Confidence, Limits, Range};
