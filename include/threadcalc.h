@@ -139,6 +139,11 @@
 #define THREADCALC_WRITTEN_AS_NPT_OR_NPTF 7
 
 /**
+ * NC, NF or NEF: American National. Read as UNC, UNF or UNEF.
+ */
+#define THREADCALC_WRITTEN_AS_AMERICAN_NATIONAL 8
+
+/**
  * Not given.
  */
 #define THREADCALC_SERIES_UNSET 0
@@ -242,6 +247,41 @@
  * A screw.
  */
 #define THREADCALC_SIDE_EXTERNAL 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_SIDES_UNSET 0
+
+/**
+ * The side that is seen.
+ */
+#define THREADCALC_SIDES_NEAR 1
+
+/**
+ * The side away from the viewer.
+ */
+#define THREADCALC_SIDES_FAR 2
+
+/**
+ * Both sides, or both ends.
+ */
+#define THREADCALC_SIDES_BOTH 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_PLATING_UNSET 0
+
+/**
+ * The limits are those of the plated thread: it is tapped oversize.
+ */
+#define THREADCALC_PLATING_AFTER 1
+
+/**
+ * The limits are those of the thread before it is plated.
+ */
+#define THREADCALC_PLATING_BEFORE 2
 
 /**
  * Not given.
@@ -529,6 +569,26 @@
 #define THREADCALC_FINDING_TAPER_HOLE 21
 
 /**
+ * Words of a note that were not understood, by byte and length.
+ */
+#define THREADCALC_FINDING_NOT_READ 30
+
+/**
+ * Lengths without a mark were read in the system of the thread.
+ */
+#define THREADCALC_FINDING_UNIT_ASSUMED 31
+
+/**
+ * A number behind a times sign was read as the depth of the thread.
+ */
+#define THREADCALC_FINDING_DEPTH_READ 32
+
+/**
+ * The drilled hole of a note leaves no thread, or is less deep than its thread.
+ */
+#define THREADCALC_FINDING_HOLE_DOES_NOT_FIT 33
+
+/**
  * Not given.
  */
 #define THREADCALC_NUMBER_UNSET 0
@@ -622,6 +682,21 @@
  * Turns of the thread.
  */
 #define THREADCALC_NUMBER_TURNS 18
+
+/**
+ * Byte offset in a text.
+ */
+#define THREADCALC_NUMBER_BYTE 30
+
+/**
+ * Length in a text, in bytes.
+ */
+#define THREADCALC_NUMBER_LENGTH 31
+
+/**
+ * A depth in mm.
+ */
+#define THREADCALC_NUMBER_DEPTH_MM 32
 
 /**
  * Metric sizes.
@@ -1089,6 +1164,56 @@
 #define THREADCALC_FIELD_WRITTEN_AS 56
 
 /**
+ * A hole note of a drawing.
+ */
+#define THREADCALC_FIELD_NOTE 60
+
+/**
+ * Number of holes of a note.
+ */
+#define THREADCALC_FIELD_HOLE_COUNT 61
+
+/**
+ * Depth of full thread in a note.
+ */
+#define THREADCALC_FIELD_THREAD_DEPTH_MM 62
+
+/**
+ * Depth of the drilled hole in a note.
+ */
+#define THREADCALC_FIELD_DRILL_DEPTH_MM 63
+
+/**
+ * Diameter of a countersink.
+ */
+#define THREADCALC_FIELD_COUNTERSINK_MM 64
+
+/**
+ * Angle of a countersink.
+ */
+#define THREADCALC_FIELD_COUNTERSINK_ANGLE_DEG 65
+
+/**
+ * Diameter of a counterbore or spotface.
+ */
+#define THREADCALC_FIELD_COUNTERBORE_MM 66
+
+/**
+ * Depth of a counterbore or spotface.
+ */
+#define THREADCALC_FIELD_COUNTERBORE_DEPTH_MM 67
+
+/**
+ * Diameter of a bolt circle.
+ */
+#define THREADCALC_FIELD_BOLT_CIRCLE_MM 68
+
+/**
+ * Whether the class is meant before or after plating.
+ */
+#define THREADCALC_FIELD_PLATING 69
+
+/**
  * Version of the binary interface: raised on any break.
  */
 #define THREADCALC_ABI_VERSION 1
@@ -1207,6 +1332,63 @@ typedef struct {
 } threadcalc_thread_t;
 
 /**
+ * A thread that a comment mentions. Frozen.
+ */
+typedef struct {
+    /**
+     * The thread.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * Where its text begins, in bytes.
+     */
+    int64_t at;
+    /**
+     * How many bytes its text is.
+     */
+    int64_t length;
+} threadcalc_found_thread_t;
+
+/**
+ * The value that an error speaks of.
+ */
+typedef int32_t threadcalc_field;
+
+/**
+ * Why a call failed. Frozen. Written only on failure; may be left out (NULL) in every call.
+ */
+typedef struct {
+    /**
+     * What the call returned.
+     */
+    threadcalc_status code;
+    /**
+     * The value that the error speaks of.
+     */
+    threadcalc_field field;
+    /**
+     * Byte offset, from 0, in the text that was read; -1 if there is none.
+     */
+    int64_t at;
+    /**
+     * What was given, NaN if that is not a number.
+     */
+    double got;
+    /**
+     * Lower end of what would do, NaN if open.
+     */
+    double low;
+    /**
+     * Upper end of what would do, NaN if open.
+     */
+    double high;
+    /**
+     * All of it in words, for people; not for programs.
+     */
+    char message[256];
+} threadcalc_error_t;
+
+/**
  * Whether the hole goes through the part.
  */
 typedef int32_t threadcalc_hole;
@@ -1283,45 +1465,6 @@ typedef struct {
      */
     double drill_point_mm;
 } threadcalc_depths_t;
-
-/**
- * The value that an error speaks of.
- */
-typedef int32_t threadcalc_field;
-
-/**
- * Why a call failed. Frozen. Written only on failure; may be left out (NULL) in every call.
- */
-typedef struct {
-    /**
-     * What the call returned.
-     */
-    threadcalc_status code;
-    /**
-     * The value that the error speaks of.
-     */
-    threadcalc_field field;
-    /**
-     * Byte offset, from 0, in the text that was read; -1 if there is none.
-     */
-    int64_t at;
-    /**
-     * What was given, NaN if that is not a number.
-     */
-    double got;
-    /**
-     * Lower end of what would do, NaN if open.
-     */
-    double low;
-    /**
-     * Upper end of what would do, NaN if open.
-     */
-    double high;
-    /**
-     * All of it in words, for people; not for programs.
-     */
-    char message[256];
-} threadcalc_error_t;
 
 /**
  * Several sets of drills, one bit each; 0 is "not given".
@@ -1643,6 +1786,111 @@ typedef struct {
      */
     threadcalc_ratio_t lead_cut_mm;
 } threadcalc_feed_t;
+
+/**
+ * Which side of the part a note speaks of.
+ */
+typedef int32_t threadcalc_sides;
+
+/**
+ * When the limits of the thread are to be met.
+ */
+typedef int32_t threadcalc_plating;
+
+/**
+ * A hole note as read; lengths in mm, exact, 0/0 where the note says none. New members are added at the
+ * end only.
+ */
+typedef struct {
+    /**
+     * The thread; all zeros without one.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * Where the thread's callout begins in the note, in bytes; 0 without a thread.
+     */
+    int64_t thread_at;
+    /**
+     * How many bytes of the note the thread's callout is; 0 without a thread.
+     */
+    int64_t thread_length;
+    /**
+     * Depth of full thread.
+     */
+    threadcalc_ratio_t thread_depth_mm;
+    /**
+     * Diameter of the drilled hole.
+     */
+    threadcalc_ratio_t drill_mm;
+    /**
+     * Depth of the drilled hole.
+     */
+    threadcalc_ratio_t drill_depth_mm;
+    /**
+     * Diameter of the countersink.
+     */
+    threadcalc_ratio_t countersink_mm;
+    /**
+     * Included angle of the countersink in degrees.
+     */
+    threadcalc_ratio_t countersink_angle_deg;
+    /**
+     * Diameter of the counterbore or spotface.
+     */
+    threadcalc_ratio_t counterbore_mm;
+    /**
+     * Depth of the counterbore or spotface.
+     */
+    threadcalc_ratio_t counterbore_depth_mm;
+    /**
+     * Diameter of the circle that the holes lie on.
+     */
+    threadcalc_ratio_t bolt_circle_mm;
+    /**
+     * How many holes; 0 where the note does not say.
+     */
+    uint32_t count;
+    /**
+     * 1 if the thread goes through.
+     */
+    int32_t thread_through;
+    /**
+     * 1 if the drilled hole goes through.
+     */
+    int32_t drill_through;
+    /**
+     * 1 if the hole is countersunk, with sizes or without.
+     */
+    int32_t has_countersink;
+    /**
+     * 1 if the hole is counterbored or spotfaced, with sizes or without.
+     */
+    int32_t has_counterbore;
+    /**
+     * 1 if the counterbore is a spotface: only as deep as it takes to clean up.
+     */
+    int32_t is_spotface;
+    /**
+     * 1 if the holes are equally spaced.
+     */
+    int32_t equally_spaced;
+    /**
+     * Near, far or both sides.
+     */
+    threadcalc_sides sides;
+    /**
+     * Whether the thread's limits are meant after or before plating.
+     */
+    threadcalc_plating plating;
+    /**
+     * How many of the findings there are.
+     */
+    int32_t finding_count;
+    /**
+     * What was assumed, what is doubtful, and what was not understood.
+     */
+    threadcalc_finding_t findings[12];
+} threadcalc_hole_note_t;
 
 /**
  * Basic dimensions of a pipe thread in mm, exact; 0/0 where its standard has none. Frozen.
@@ -2110,6 +2358,26 @@ extern "C" {
 #endif // __cplusplus
 
 /**
+ * Finds the threads that a comment or a line of a tool list mentions, the first four in order. Dates, part
+ * numbers, tool diameters and words of a program are none; nor is a designation that contradicts itself.
+ *
+ * tool_is_tap is 1 if the tool list says that the tool is a tap, else 0: a bare M8 is a thread then.
+ * count is how many threads are listed, up to 4; with too little room only count is written. has_more is 1
+ * if the comment mentions more than those, else 0; it may be NULL.
+ * Errors: unknown-value (tool_is_tap), buffer-too-short. No text is an error.
+ * Source: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_comment(
+    const uint8_t *text,
+    size_t length,
+    int32_t tool_is_tap,
+    threadcalc_found_thread_t *threads,
+    size_t capacity,
+    size_t *count,
+    int32_t *has_more,
+    threadcalc_error_t *error);
+
+/**
  * The depths of a tapped hole. found_size is sizeof(threadcalc_depths_t).
  *
  * tap = full thread + chamfer threads x P + tap centre; full diameter = tap + bottom clearance (through:
@@ -2315,6 +2583,28 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_plan_json_with_error
 THREADCALC_API int32_t THREADCALC_CALL threadcalc_abi_version(void);
 
 /**
+ * Reads the whole hole note of a drawing, of one line or several: "4X M8x1.25-6H 16 DEEP", "1/4-20 UNC-2B
+ * THRU, #7 DRILL", the symbols of depth, countersink and counterbore. note_size is
+ * sizeof(threadcalc_hole_note_t). UTF-8, or lone Latin-1 bytes; offsets are bytes of the text.
+ *
+ * unit is the drawing's: 1 mm, 2 inch, 0 not given. Without it lengths that bear no mark are in the unit of
+ * the thread's standard, with finding unit-assumed. Words that are not understood are findings not-read
+ * with byte and length.
+ * Errors: those of threadcalc_thread_read for the thread of the note; empty, too-long (400 bytes),
+ * unreadable (neither thread nor hole), missing (a length without a unit in a note without a thread),
+ * contradiction (two threads, two values of one thing, through and a depth), out-of-range, unknown-value
+ * (unit), structure-size.
+ * Source: ISO 129-1 and ASME Y14.5 for the symbols, from memory; common practice for the words.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_hole_note(
+    const uint8_t *text,
+    size_t length,
+    threadcalc_unit unit,
+    threadcalc_hole_note_t *note,
+    size_t note_size,
+    threadcalc_error_t *error);
+
+/**
  * The limits of size of the thread's tolerance class. limits_size is sizeof(threadcalc_limits_t).
  *
  * Errors: class-unset, not-sourced (the standard's values have not been read), does-not-apply (a taper
@@ -2386,6 +2676,16 @@ THREADCALC_API const char *THREADCALC_CALL threadcalc_hand_name(int32_t hand);
  * "internal", "external". Never NULL.
  */
 THREADCALC_API const char *THREADCALC_CALL threadcalc_side_name(int32_t side);
+
+/**
+ * "near", "far", "both". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_sides_name(int32_t sides);
+
+/**
+ * "after", "before". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_plating_name(int32_t plating);
 
 /**
  * "metric", "number", "letter", "fractional". Never NULL.

@@ -19,7 +19,7 @@ check() {
     fi
 }
 
-for name in tap_hole feed; do
+for name in tap_hole feed port; do
     check rust $name cargo run -q --example $name
     gcc -std=c99 -Wall -Wextra -Wpedantic -Werror -Iinclude "examples/c/$name.c" -o "build/examples/$name" \
         "-L$library" "-Wl,-rpath,$PWD/build/c" -lthreadcalc

@@ -106,6 +106,7 @@ int main(void)
     bad_buffers();
     bad_values();
     bad_threads();
+    bad_notes();
     bad_json();
     printf("bad_input: %lu passed, %lu failed\n", passed, failed);
     return failed > 0 || passed == 0;

@@ -41,6 +41,7 @@ void bad_sizes(void);
 void bad_buffers(void);
 void bad_values(void);
 void bad_threads(void);
+void bad_notes(void);
 void bad_json(void);
 
 #endif

@@ -127,7 +127,7 @@ static void choices(void)
         other.side = number;
         REFUSED(UNKNOWN, text, threadcalc_thread_write(&other, text, sizeof text, &count, NULL));
         other = thread;
-        other.written_as = number == 3 ? THREADCALC_WRITTEN_AS_NPT_OR_NPTF + 1 : number;
+        other.written_as = number == 3 ? THREADCALC_WRITTEN_AS_AMERICAN_NATIONAL + 1 : number;
         REFUSED(UNKNOWN, text, threadcalc_thread_write(&other, text, sizeof text, &count, NULL));
         other = thread;
         other.wire_insert = number;

@@ -248,7 +248,8 @@ void csv_exact(csv_row *row, const char *column, threadcalc_ratio_t got)
 {
     const char *cell = csv_cell(row, column);
     if (*cell && wants_result(row)) {
-        const threadcalc_ratio_t want = ratio_of(row, cell);
+        const threadcalc_ratio_t none = {0, 0};
+        const threadcalc_ratio_t want = strcmp(cell, "-") == 0 ? none : ratio_of(row, cell);
         if (want.numerator != got.numerator || want.denominator != got.denominator) {
             char shown[64];
             snprintf(shown, sizeof shown, "%lld/%lld", (long long)got.numerator, (long long)got.denominator);
@@ -278,7 +279,8 @@ void csv_double(csv_row *row, const char *column, double got)
     if (*cell && wants_result(row)) {
         char *end;
         const double want = strtod(cell, &end);
-        if (*end || !(fabs(want - got) <= tolerance(row, column))) {
+        const int is_none = strcmp(cell, "-") == 0;
+        if (is_none ? !isnan(got) : *end || !(fabs(want - got) <= tolerance(row, column))) {
             char shown[64];
             snprintf(shown, sizeof shown, "%.17g", got);
             differs(row, column, cell, shown);

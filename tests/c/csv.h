@@ -8,7 +8,7 @@
 
 #include "threadcalc.h"
 
-enum { CSV_MOST_COLUMNS = 32, CSV_MOST_HEADS = 32, CSV_MOST_ROWS = 1024 };
+enum { CSV_MOST_COLUMNS = 32, CSV_MOST_HEADS = 32, CSV_MOST_ROWS = 8192 };
 
 typedef struct csv_table {
     char name[64];
@@ -52,7 +52,8 @@ int64_t csv_whole(csv_row *row, const char *column, int64_t otherwise);
 /* The number of a name in a list that begins with 1: 0 for an empty cell, 99 for a name not listed. */
 int32_t csv_choice(csv_row *row, const char *column, const char *const *names, size_t count);
 
-/* Comparisons of a result; each empty cell is "not tested". Nothing is compared if the row wants an error. */
+/* Comparisons of a result; each empty cell is "not tested", `-` for a number is "there is none": 0/0 or NaN.
+   Nothing is compared if the row wants an error. */
 void csv_text(csv_row *row, const char *column, const char *got);
 void csv_exact(csv_row *row, const char *column, threadcalc_ratio_t got);
 void csv_double(csv_row *row, const char *column, double got);

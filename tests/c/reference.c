@@ -41,9 +41,78 @@ int32_t reference_basis(csv_row *row)
     return csv_choice(row, "basis", names, 2);
 }
 
+uint32_t reference_sets(csv_row *row)
+{
+    static const char *const known[] = {"metric", "number", "letter", "fractional"};
+    const char *names = csv_cell(row, "sets");
+    uint32_t bits = 0;
+    while (*names) {
+        const size_t length = strcspn(names, " ");
+        uint32_t bit = 16;
+        uint32_t place;
+        for (place = 0; place < 4; place++) {
+            if (strlen(known[place]) == length && strncmp(names, known[place], length) == 0) {
+                bit = (uint32_t)1 << place;
+            }
+        }
+        bits |= bit;
+        names += length;
+        names += strspn(names, " ");
+    }
+    return bits;
+}
+
+threadcalc_ratio_t reference_in_unit(csv_row *row, threadcalc_ratio_t mm)
+{
+    threadcalc_ratio_t inches;
+    int64_t left, right;
+    if (reference_unit(row) != THREADCALC_UNIT_INCH || mm.denominator == 0) {
+        return mm;
+    }
+    inches.numerator = mm.numerator * 5;
+    inches.denominator = mm.denominator * 127;
+    left = inches.numerator;
+    right = inches.denominator;
+    while (right != 0) {
+        const int64_t rest = left % right;
+        left = right;
+        right = rest;
+    }
+    left = left < 0 ? -left : left;
+    inches.numerator /= left;
+    inches.denominator /= left;
+    return inches;
+}
+
+void reference_findings(csv_row *row, const threadcalc_finding_t *findings, size_t count)
+{
+    char names[512] = "";
+    size_t place, length = 0;
+    for (place = 0; place < count; place++) {
+        const char *name = threadcalc_finding_name(findings[place].id);
+        snprintf(names + length, sizeof names - length, "%s%s", place ? " " : "", name);
+        length = strlen(names);
+    }
+    csv_text_or_none(row, "findings", names);
+}
+
+int32_t reference_written(csv_row *row, const char *column, const threadcalc_thread_t *thread)
+{
+    char text[128];
+    size_t needed = 0;
+    const int32_t status = threadcalc_thread_write(thread, text, sizeof text, &needed, &row->error);
+    if (status == THREADCALC_STATUS_OK) {
+        csv_text_or_none(row, column, text);
+    }
+    return status;
+}
+
 int main(void)
 {
     reference_threads();
+    reference_texts();
+    reference_pipes();
+    reference_notes();
     reference_feeds();
     reference_drills();
     printf("reference: %lu rows passed, %lu failed\n", (unsigned long)csv_passed, (unsigned long)csv_failed);

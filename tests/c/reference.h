@@ -16,7 +16,22 @@ int32_t reference_unit(csv_row *row);
 int32_t reference_tap(csv_row *row);
 int32_t reference_basis(csv_row *row);
 
+/* The bits of the sets in the column `sets`; a set not known is a bit not known. */
+uint32_t reference_sets(csv_row *row);
+
+/* A length in mm as an exact number of the row's unit, in lowest terms; 0/0 stays 0/0. */
+threadcalc_ratio_t reference_in_unit(csv_row *row, threadcalc_ratio_t mm);
+
+/* Compares the names of findings, separated by blanks, with the column `findings`. */
+void reference_findings(csv_row *row, const threadcalc_finding_t *findings, size_t count);
+
+/* Compares the text of a thread with a column. Returns the status of the writer. */
+int32_t reference_written(csv_row *row, const char *column, const threadcalc_thread_t *thread);
+
 void reference_threads(void);
+void reference_texts(void);
+void reference_pipes(void);
+void reference_notes(void);
 void reference_feeds(void);
 void reference_drills(void);
 

@@ -58,27 +58,6 @@ static int32_t drill_diameter(csv_row *row)
     return status;
 }
 
-/* The bits of the sets in the column `sets`; a set not known is a bit not known. */
-static uint32_t sets_of(csv_row *row)
-{
-    const char *names = csv_cell(row, "sets");
-    uint32_t bits = 0;
-    while (*names) {
-        const size_t length = strcspn(names, " ");
-        uint32_t bit = 16;
-        uint32_t place;
-        for (place = 0; place < 4; place++) {
-            if (strlen(set_names[place]) == length && strncmp(names, set_names[place], length) == 0) {
-                bit = (uint32_t)1 << place;
-            }
-        }
-        bits |= bit;
-        names += length;
-        names += strspn(names, " ");
-    }
-    return bits;
-}
-
 static int32_t tap_drill(csv_row *row)
 {
     threadcalc_tap_drill_request_t asked = THREADCALC_TAP_DRILL_REQUEST_INIT;
@@ -91,7 +70,7 @@ static int32_t tap_drill(csv_row *row)
     if (status == THREADCALC_STATUS_OK) {
         asked.tap = reference_tap(row);
         asked.basis = reference_basis(row);
-        asked.sets = sets_of(row);
+        asked.sets = reference_sets(row);
         status = threadcalc_tap_drill(&thread, &asked, &found, sizeof found, &row->error);
     }
     if (status == THREADCALC_STATUS_OK) {

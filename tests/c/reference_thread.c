@@ -33,45 +33,28 @@ static int32_t read_number(csv_row *row)
     return status;
 }
 
-/* Names of findings, separated by blanks. */
-static int32_t finding_names(csv_row *row, const threadcalc_thread_t *thread, char *names, size_t capacity)
-{
-    threadcalc_finding_t findings[16];
-    size_t count = 0;
-    size_t place;
-    size_t length = 0;
-    const int32_t status = threadcalc_thread_findings(thread, findings, 16, &count, &row->error);
-    names[0] = '\0';
-    for (place = 0; status == THREADCALC_STATUS_OK && place < count; place++) {
-        const char *name = threadcalc_finding_name(findings[place].id);
-        snprintf(names + length, capacity - length, "%s%s", place ? " " : "", name);
-        length = strlen(names);
-    }
-    return status;
-}
-
 static int32_t designation(csv_row *row)
 {
     uint8_t text[1024];
     threadcalc_thread_t thread;
-    char canonical[128], size[32], starts[16], findings[512];
-    size_t needed = 0;
+    threadcalc_finding_t findings[16];
+    char size[32], starts[16];
+    size_t needed = 0, count = 0;
     const size_t length = csv_bytes(row, "text", text, sizeof text);
     int32_t status = threadcalc_thread_read(text, length, &thread, &row->error);
     if (status == THREADCALC_STATUS_OK) {
-        status = threadcalc_thread_write(&thread, canonical, sizeof canonical, &needed, &row->error);
+        status = reference_written(row, "canonical", &thread);
     }
     if (status == THREADCALC_STATUS_OK) {
         status = threadcalc_thread_size_text(&thread, size, sizeof size, &needed, &row->error);
     }
     if (status == THREADCALC_STATUS_OK) {
-        status = finding_names(row, &thread, findings, sizeof findings);
+        status = threadcalc_thread_findings(&thread, findings, 16, &count, &row->error);
     }
     if (status != THREADCALC_STATUS_OK) {
         return status;
     }
     snprintf(starts, sizeof starts, "%ld", (long)thread.starts);
-    csv_text(row, "canonical", canonical);
     csv_text(row, "form", threadcalc_form_name(thread.form));
     csv_text_or_none(row, "series", thread.series ? threadcalc_series_name(thread.series) : "");
     csv_text(row, "size", size);
@@ -80,39 +63,14 @@ static int32_t designation(csv_row *row)
     csv_text(row, "hand", threadcalc_hand_name(thread.hand));
     csv_text(row, "starts", starts);
     csv_exact(row, "major_mm", thread.major_mm);
-    csv_text_or_none(row, "findings", findings);
+    reference_findings(row, findings, count);
     return status;
-}
-
-/* A length in mm as an exact number of inches, in lowest terms. */
-static threadcalc_ratio_t in_inches(threadcalc_ratio_t mm)
-{
-    threadcalc_ratio_t inches;
-    int64_t left, right;
-    if (mm.denominator == 0) {
-        return mm;
-    }
-    inches.numerator = mm.numerator * 5;
-    inches.denominator = mm.denominator * 127;
-    left = inches.numerator;
-    right = inches.denominator;
-    while (right != 0) {
-        const int64_t rest = left % right;
-        left = right;
-        right = rest;
-    }
-    left = left < 0 ? -left : left;
-    inches.numerator /= left;
-    inches.denominator /= left;
-    return inches;
 }
 
 static int32_t limits(csv_row *row)
 {
     threadcalc_thread_t thread;
     threadcalc_limits_t found;
-    const int32_t unit = reference_unit(row);
-    const int is_inch = unit == THREADCALC_UNIT_INCH;
     int32_t status = reference_thread(row, &thread);
     if (status == THREADCALC_STATUS_OK) {
         status = threadcalc_limits(&thread, &found, sizeof found, &row->error);
@@ -120,9 +78,9 @@ static int32_t limits(csv_row *row)
     if (status != THREADCALC_STATUS_OK) {
         return status;
     }
-    csv_exact(row, "minor_min", is_inch ? in_inches(found.minor_mm.low) : found.minor_mm.low);
-    csv_exact(row, "minor_max", is_inch ? in_inches(found.minor_mm.high) : found.minor_mm.high);
-    csv_exact(row, "pitch_min", is_inch ? in_inches(found.pitch_diameter_mm.low) : found.pitch_diameter_mm.low);
+    csv_exact(row, "minor_min", reference_in_unit(row, found.minor_mm.low));
+    csv_exact(row, "minor_max", reference_in_unit(row, found.minor_mm.high));
+    csv_exact(row, "pitch_min", reference_in_unit(row, found.pitch_diameter_mm.low));
     csv_text(row, "unit", found.native_unit == THREADCALC_UNIT_INCH ? "inch"
                           : found.native_unit == THREADCALC_UNIT_MM ? "mm"
                                                                     : "neither unit");

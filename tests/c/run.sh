@@ -9,36 +9,20 @@ if [ $# -ne 1 ] || [ ! -e "$1/libthreadcalc.so" ] || [ ! -e "$1/libthreadcalc.a"
 fi
 libraries=$(cd "$1" && pwd) || exit 2
 cd "$(dirname "${BASH_SOURCE[0]}")/../.." || exit 2
+source tests/c/tools.sh
 
 out=build/c
 warnings=(-Wall -Wextra -Wpedantic -Werror)
 c99=(gcc -std=c99 -O1 -g "${warnings[@]}" -Wconversion -Iinclude)
 system=(-lgcc_s -lutil -lrt -lpthread -lm -ldl)
-reference=(tests/c/csv.c tests/c/reference.c tests/c/reference_thread.c tests/c/reference_feed.c
-    tests/c/reference_drill.c)
-bad_input=(tests/c/bad_input.c tests/c/bad_pointers.c tests/c/bad_sizes.c tests/c/bad_buffers.c
-    tests/c/bad_values.c tests/c/bad_threads.c tests/c/bad_json.c)
-passed=0
-failed=0
-skipped=0
+reference=(tests/c/csv.c tests/c/reference*.c)
+bad_input=(tests/c/bad_*.c)
 
 rm -rf "$out"
 mkdir -p "$out"
 # Programs ask for the library by the name it bears, which may differ from its file's.
 soname=$(readelf -d "$libraries/libthreadcalc.so" | sed -n 's/.*(SONAME).*\[\(.*\)\].*/\1/p')
 ln -s "$libraries/libthreadcalc.so" "$out/${soname:-libthreadcalc.so}"
-
-# Runs a command and counts it under a name.
-count() {
-    local name=$1
-    shift
-    if "$@"; then
-        passed=$((passed + 1))
-    else
-        failed=$((failed + 1))
-        echo "FAILED: $name"
-    fi
-}
 
 # Compiles a program against the shared library and runs it.
 shared() {
@@ -57,7 +41,7 @@ sanitized() {
 
 # windows_words FLAGS WORD: how often a word stands in the header as Windows would see it.
 windows_words() {
-    gcc -E -D_WIN32 '-D__declspec(word)=declspec_word' -D__cdecl=cdecl_word $1 include/threadcalc.h | grep -cw "$2"
+    gcc -E -D_WIN32 '-D__declspec(word)=declspec_word' -D__cdecl=cdecl_word ${1:+"$1"} include/threadcalc.h | grep -cw "$2"
 }
 
 # The header's macros for Windows, seen from here: every function has both, or one with the static library.
@@ -83,9 +67,7 @@ count "reference with sanitizers" sanitized reference_sanitized "${reference[@]}
 if command -v valgrind >/dev/null; then
     count "bad_input under valgrind" valgrind -q --leak-check=full --error-exitcode=1 "$out/bad_input"
 else
-    skipped=$((skipped + 1))
-    echo "skipped: bad_input under valgrind, which is not installed"
+    skip 1 'bad_input under valgrind, which is not installed'
 fi
 
-echo "c: $passed passed, $failed failed, $skipped skipped"
-[ "$failed" -eq 0 ]
+summary c

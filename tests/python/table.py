@@ -86,9 +86,13 @@ class Table:
             return want == " ".join(map(str, got))
         if want == "":
             return True
-        if isinstance(got, Fraction):
+        if want == "-":
+            return got is None
+        if got is None:
+            return False
+        if isinstance(got, Fraction) and column not in self.tolerances:
             return got == Fraction(want)
-        if isinstance(got, float):
+        if isinstance(got, Fraction | float):
             # Double against printed decimal: the one rounding of the double itself is far below the tolerance.
             return abs(Fraction(got) - Fraction(want)) <= self.tolerance(column, row)
         return want == str(got)

@@ -25,6 +25,7 @@ JOB = {
     "dialect": "rs274ngc",
 }
 FEED = {"unit": "mm", "mode": "per_minute", "decimals": 3}
+TAPER = {"drill_mm": 11, "point_angle_deg": 118, "bottom_clearance_mm": 3}
 DEPTHS = {"chamfer_threads": 3, "drill_mm": 6.8, "point_angle_deg": 118, "bottom_clearance_mm": 3}
 
 
@@ -59,6 +60,10 @@ def test_a_thread_has_the_attributes_of_the_contract() -> None:
         tc.Thread("M16xPh3P1.5-6H"),
         tc.Thread("1/4-20 UNC-2B"),
         tc.Thread("10-32 UNF").with_side("external"),
+        tc.Thread("G1/2A-LH"),
+        tc.Thread("G1/2").with_side("external"),
+        tc.Thread("1/2 BSPT"),
+        tc.Thread("1/4-18 NPTF-1"),
         tc.Thread.metric(Fraction(31, 3), Fraction(1, 3)).with_hand("left"),
         tc.Thread.unified(Fraction(1001, 3000), Fraction(55, 3)).with_class("2B").with_starts(3),
     ],
@@ -189,6 +194,12 @@ def test_an_error_says_all_there_is_to_say() -> None:
         (lambda: tc.tap_drill(tc.Thread("M8"), tap="cut", sets=[]), "missing", "drill_sets"),
         (lambda: tc.tap_drill(tc.Thread("M8"), tap="cut", sets="metrical"), "unknown-value", "drill_sets"),
         (lambda: tc.Thread("M8").limits(), "class-unset", "tolerance_class"),
+        (lambda: tc.Thread("M8").pipe(), "does-not-apply", "form"),
+        (lambda: tc.Thread("Rc1/2").limits(), "does-not-apply", "form"),
+        (lambda: tc.taper_depths(tc.Thread("G1/2"), **TAPER), "does-not-apply", "form"),
+        (lambda: tc.taper_depths(tc.Thread("Rc1/2"), **TAPER), "missing", "projection_mm"),
+        (lambda: tc.tap_drill(tc.Thread("M8"), tap="cut", taper_reamer=True), "contradiction", "taper_reamer"),
+        (lambda: tc.read_hole_note("M8", unit="furlong"), "unknown-value", "unit"),
         (lambda: tc.Thread("M8-6H").with_side("external"), "contradiction", "side"),
         (lambda: tc.exact_speeds(1, 1, unit="mm", decimals=3, count=-1), "out-of-range", "count"),
         (lambda: tc.drills("imperial"), "unknown-value", "drill_sets"),

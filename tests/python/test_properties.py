@@ -74,6 +74,28 @@ CALLS: dict[str, tuple[Callable[..., object], dict[str, object]]] = {
             "through": False,
         },
     ),
+    "taper_depths": (
+        lambda thread, **named: tc.taper_depths(thread, **named),
+        {
+            "thread": tc.Thread("1/4 NPT"),
+            "drill_mm": "11.1",
+            "point_angle_deg": 118,
+            "bottom_clearance_mm": 3,
+            "projection_mm": 10,
+        },
+    ),
+    "taper_drill": (
+        lambda thread, **named: tc.tap_drill(thread, **named),
+        {"thread": tc.Thread("Rc1/2"), "tap": "cut", "sets": "metric", "taper_reamer": False},
+    ),
+    "read_hole_note": (
+        lambda text, **named: tc.read_hole_note(text, **named),
+        {"text": "4X M8x1.25-6H 16 DEEP", "unit": "mm"},
+    ),
+    "read_comment": (
+        lambda text, **named: tc.read_comment(text, **named),
+        {"text": "TAP M8, 1/4-20", "tool_is_tap": True},
+    ),
     "plan": (lambda **job: tc.plan(job), JOB),
     "Job": (tc.Job, JOB),
     "metric": (tc.Thread.metric, {"diameter_mm": 10, "pitch_mm": "1.5"}),
@@ -128,7 +150,7 @@ def looked_at(answer: object) -> None:
 
 def read_of(item: object, name: str) -> None:
     shown = getattr(item, name)
-    if callable(shown) and (name.startswith("__") or name in ("to_json", "to_dict", "limits", "profile")):
+    if callable(shown) and (name.startswith("__") or name in ("to_json", "to_dict", "limits", "profile", "pipe")):
         shown()
 
 
@@ -180,6 +202,43 @@ def test_standard_threads_read_back() -> None:
     differ = [text for thread, text in zip(STANDARD, WRITTEN, strict=True) if tc.Thread(text) != thread]
     assert differ == []
     assert len(set(WRITTEN)) == len(set(STANDARD)) == len(STANDARD)
+
+
+FIT = st.sampled_from(["/", "-6H/6g", "-2A/2B", "/R"])
+
+
+@given(st.builds(str.__add__, edited(), FIT) | edited() | LETTERS | st.binary() | ANYTHING)
+@example("Rp/R 1/2")
+@example("\ud800/")
+def test_reading_a_fit(given_text: object) -> None:
+    fit = only_own_errors(lambda: tc.read_fit(given_text))
+    if fit is not None:
+        internal, external = fit
+        assert (internal.side, external.side) == ("internal", "external")
+        assert tc.Thread(str(internal)) == internal and tc.Thread(str(external)) == external
+
+
+NOTE_PARTS = st.sampled_from(
+    ["4X ", "(4) ", " 16 DEEP", " THRU", "\u230016", " #7 DRILL", " CSK 10 X 90", " / ", "\n", " EQ SP", "\u21a716"]
+)
+NOTES = st.lists(NOTE_PARTS | edited(), max_size=6).map("".join)
+
+
+@given(NOTES | NOTES.map(lambda text: text.encode("utf-8", "replace")) | st.text() | st.binary() | ANYTHING)
+@example("M8" * 300)
+def test_reading_notes_and_comments(text: object) -> None:
+    note = only_own_errors(lambda: tc.read_hole_note(text))
+    looked_at(note)
+    comment = only_own_errors(lambda: tc.read_comment(text, tool_is_tap=True))
+    if comment is None:
+        assert not isinstance(text, str | bytes)
+        return
+    looked_at(comment)
+    whole = text if isinstance(text, bytes) else text.encode("utf-8", "surrogatepass")
+    ends = [0]
+    for found in comment.threads:
+        assert ends[-1] <= found.at < found.at + found.length <= len(whole)
+        ends.append(found.at + found.length)
 
 
 @given(LETTERS | st.text() | st.binary() | NUMBERS.map(str) | ANYTHING)

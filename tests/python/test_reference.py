@@ -3,21 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from fractions import Fraction
 
+import operations
 import pytest
 import threadcalc as tc
+from operations import given, in_unit, thread
 from table import TABLES, Cells, Table
-
-
-def given(row: Cells, *columns: str, **renamed: str) -> dict[str, str]:
-    """The cells that are not empty, as keywords."""
-    names = {column: column for column in columns} | renamed
-    return {name: row[column] for name, column in names.items() if row[column]}
-
-
-def thread(row: Cells) -> tc.Thread:
-    return tc.Thread(row.bytes("designation"))
 
 
 def decimals(row: Cells) -> dict[str, int]:
@@ -67,12 +58,11 @@ def profile_unified(row: Cells) -> dict[str, object]:
 
 def minor_limits(row: Cells) -> dict[str, object]:
     found = thread(row).limits()
-    unit = Fraction("25.4") if row["unit"] == "inch" else Fraction(1)
     low, high = found.minor_mm
     return {
-        "minor_min": low / unit,
-        "minor_max": high / unit,
-        "pitch_min": found.pitch_diameter_mm[0] / unit,
+        "minor_min": in_unit(row, low),
+        "minor_max": in_unit(row, high),
+        "pitch_min": in_unit(row, found.pitch_diameter_mm[0]),
         "unit": found.native_unit,
     }
 
@@ -128,6 +118,7 @@ OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
         programmed_speed,
         read_number,
         tap_drill,
+        *operations.OPERATIONS,
     )
 }
 

@@ -40,7 +40,7 @@ const SERIES_WORDS: [&[u8]; 35] = [
 /// Whether a designation could begin here; cheap, and wrong only by saying yes.
 pub(crate) fn could_begin(text: &[u8]) -> bool {
     match text {
-        [b'0'..=b'9', ..] | [b'.', b'0'..=b'9', ..] => true,
+        [b'0'..=b'9', ..] | [b'.', b'0'..=b'9', ..] => figures_go_on(text),
         [b'#', rest @ ..] => after_blanks(rest).first().is_some_and(u8::is_ascii_digit),
         [letter, ..] if letter.is_ascii_alphabetic() => {
             let (word, rest) = leading_word(text);
@@ -52,6 +52,15 @@ pub(crate) fn could_begin(text: &[u8]) -> bool {
         }
         _ => false,
     }
+}
+
+/// Whether a dash or a word that can be a series follows the size.
+fn figures_go_on(text: &[u8]) -> bool {
+    const LONGEST_SIZE: usize = 24;
+    let is_size = |byte: &&u8| matches!(**byte, b'0'..=b'9' | b'.' | b',' | b'/' | b' ' | b'"' | b'\'');
+    let size = text.iter().take(LONGEST_SIZE).take_while(is_size).count();
+    let next = text.get(size).map(u8::to_ascii_uppercase);
+    matches!(next, Some(b'-' | b'U' | b'N' | b'B' | b'O' | b'A' | b'S' | b'P' | b'I'))
 }
 
 /// Reads the designation that the text begins with, and the words behind it that belong to it.
@@ -163,11 +172,12 @@ fn longest(text: &[u8]) -> Callout {
 fn next_end(text: &[u8], offered: usize, error: &Error) -> Option<usize> {
     let shorter = offered.saturating_sub(1);
     let at = error.at().map_or(shorter, |at| at as usize);
-    // A class is a whole word: the piece that ends behind it comes before the one without it.
-    let most = if error.code() == Code::UnknownClass {
-        at.saturating_add(run_at(text, at).len()).min(shorter)
-    } else {
-        at.min(shorter)
+    let most = match error.code() {
+        // `10-32/8-32`: as one mixed number the first figures are refused, and some of them are a thread.
+        Code::Unreadable if at == 0 && text.get(..offered).is_some_and(|piece| piece.contains(&b'/')) => shorter,
+        Code::Unreadable => at.min(shorter),
+        // A class or a number is refused as a whole: the piece that ends in the midst of it comes first.
+        _ => at.saturating_add(run_at(text, at).len()).min(shorter),
     };
     last_border(text, most)
 }
@@ -179,9 +189,11 @@ fn run_at(text: &[u8], place: usize) -> &[u8] {
     rest.get(..length).unwrap_or(rest)
 }
 
-/// `M8x1` is not the thread of `M8x1/2 DEEP`.
+/// `M8x1` is not the thread of `M8x1/2 DEEP`; `10-32/8-32` are two.
 fn is_cut_fraction(text: &[u8], end: usize) -> bool {
-    matches!(text.get(end..), Some([b'/', b'0'..=b'9', ..]))
+    let Some([b'/', rest @ ..]) = text.get(end..) else { return false };
+    let digits = rest.iter().take_while(|byte| byte.is_ascii_digit()).count();
+    digits > 0 && rest.get(digits) != Some(&b'-')
 }
 
 /// Whether a thread that begins with its figures is written so that nothing else can be meant.
@@ -223,13 +235,22 @@ fn is_evident(text: &[u8]) -> bool {
 fn is_damning(error: &Error, piece: &[u8]) -> bool {
     let at = error.at().map_or(0, |at| at as usize);
     match error.code() {
-        Code::Contradiction | Code::Fit => true,
+        Code::Contradiction => !is_drill_diameter(piece, at),
+        Code::Fit => true,
         Code::SeriesMismatch => !is_apart(piece, at),
         Code::UnknownClass => is_class_like(piece, at),
         // The form is part of the thread: `1/4-20 STI` is no 1/4-20.
         Code::UnsupportedForm if at > 0 => is_one_of(leading_word(piece.get(at..).unwrap_or(&[])).0, &SERIES_WORDS),
         _ => false,
     }
+}
+
+/// `#7 (.201) DRILL` is a drill with its diameter, and no thread of another one.
+fn is_drill_diameter(piece: &[u8], at: usize) -> bool {
+    let in_brackets = at.checked_sub(1).and_then(|before| piece.get(before)) == Some(&b'(');
+    let behind = piece.get(at..).and_then(|rest| rest.split(|byte| *byte == b')').nth(1)).unwrap_or(&[]);
+    let (word, _) = leading_word(after_blanks(behind));
+    in_brackets && !word.is_empty() && !is_one_of(word, &SERIES_WORDS)
 }
 
 /// The depth of `Rc 1/4 12 DEEP` is offered as threads per inch that the size does not have.
@@ -251,7 +272,7 @@ fn is_class_like(piece: &[u8], at: usize) -> bool {
 
 /// The reading that a draughtsman meant where the longest one makes a special that nobody lists.
 ///
-/// `M20 x 10 DEEP` is M20, 10 deep; `1/4-20 1/2 DEEP` is 1/4-20, 1/2 deep.
+/// `M20 x 10 DEEP` is M20, 10 deep; `1/4-20 1/2 DEEP` is 1/4-20, 1/2 deep; `10-32/8-32` is 10-32.
 fn sensible(text: &[u8], piece: &[u8], thread: Thread) -> (Thread, usize) {
     let whole = (thread, piece.len());
     if thread.is_standard() || thread.starts() > 1 {
@@ -263,13 +284,20 @@ fn sensible(text: &[u8], piece: &[u8], thread: Thread) -> (Thread, usize) {
         let is_depth = limit.is_some_and(|limit| thread.pitch_mm() > limit) || deep_follows(text.get(piece.len()..));
         piece.iter().position(|byte| matches!(byte, b'x' | b'X' | b'*' | b'-')).filter(|_| is_depth)
     } else {
-        piece.iter().rposition(|byte| *byte == b' ').filter(|_| thread.form() == Form::Unified)
+        let is_joint = |byte: &u8| matches!(byte, b' ' | b'/');
+        piece.iter().rposition(is_joint).filter(|_| thread.form() == Form::Unified)
     };
     let Some(shorter) = cut.and_then(|cut| piece.get(..cut)).map(trimmed) else { return whole };
-    match Thread::read(shorter) {
-        Ok(thread) if thread.is_standard() => (thread, shorter.len()),
-        _ => whole,
+    // `1/4-20 1/2`: the blank before the fraction comes before its slash.
+    let blank = shorter.iter().rposition(|byte| *byte == b' ').filter(|_| thread.form() == Form::Unified);
+    let shortest = blank.and_then(|cut| shorter.get(..cut)).map(trimmed);
+    for piece in [Some(shorter), shortest].into_iter().flatten() {
+        match Thread::read(piece) {
+            Ok(thread) if thread.is_standard() => return (thread, piece.len()),
+            _ => {}
+        }
     }
+    whole
 }
 
 /// Whether a word for depth comes next, a unit between them or not.
@@ -324,6 +352,7 @@ mod tests {
             ("M8x20 DEEP", "M8x1.25|x20 DEEP"),
             ("M20 x 10 DEEP", "M20x2.5| x 10 DEEP"),
             ("M8x1/2 DEEP", "M8x1.25|x1/2 DEEP"),
+            ("10-32/8-32", "10-32 UNF|/8-32"),
             ("M8, 16 DEEP", "M8x1.25|, 16 DEEP"),
             ("M8x1, 16 DEEP", "M8x1|, 16 DEEP"),
             ("M8x1.25. 4 PLCS", "M8x1.25|. 4 PLCS"),

@@ -133,11 +133,11 @@ impl About<'_> {
     /// The thread that begins at the place.
     fn found(&self) -> Option<FoundThread> {
         let rest = self.text.get(self.place..)?;
-        if !begins_free(self.text, self.place, self.last_end) {
+        if !begins_free(self.text, self.place, self.last_end) || self.is_bare_metric(rest) {
             return None;
         }
         let window = rest.get(..WINDOW).unwrap_or(rest);
-        let (thread, length) = if window.is_ascii() {
+        let (thread, length) = if window.iter().all(|byte| byte.is_ascii() && *byte != b'\t') {
             self.judged(window)?
         } else {
             let (plain, _) = Plain::<WINDOW>::of(window);
@@ -145,6 +145,15 @@ impl About<'_> {
             (thread, plain.origin(length))
         };
         ends_free(rest.get(length..).unwrap_or(&[])).then_some(FoundThread { thread, at: self.place, length })
+    }
+
+    /// An M with a number that nothing makes a thread, by the byte behind it: the usual word of a program.
+    fn is_bare_metric(&self, rest: &[u8]) -> bool {
+        let [b'M' | b'm', behind @ ..] = rest else { return false };
+        let figures = behind.iter().take(WINDOW).take_while(|byte| byte.is_ascii_digit()).count();
+        let next = behind.get(figures..).and_then(|behind| callout::after_blanks(behind).first());
+        let goes_on = |byte: &u8| matches!(byte, b'x' | b'X' | b'*' | b'-' | b'.' | b',' | b'0'..=b'9' | 0x80..);
+        figures > 0 && !self.is_tapping() && !next.is_some_and(goes_on)
     }
 
     /// A thread at the start of a plain window, if it cannot be anything else.
@@ -261,7 +270,8 @@ impl About<'_> {
         if size.contains(&b'/') {
             return true;
         }
-        let decimals = size.iter().skip_while(|byte| !matches!(byte, b'.' | b',')).skip(1).count();
+        let point = size.iter().position(|byte| matches!(byte, b'.' | b','));
+        let decimals = point.map_or(0, |point| size.len().saturating_sub(point).saturating_sub(1));
         if decimals > 0 {
             return decimals >= 3 || self.is_tapping();
         }
@@ -280,9 +290,9 @@ impl About<'_> {
         (named || piece.contains(&b'/')) && !self.is_named_otherwise()
     }
 
-    /// The word before says that the figures are the number of something else.
+    /// The word before says that the figures are the number of something else, or of another form.
     fn is_named_otherwise(&self) -> bool {
-        const NAMES: [&[u8]; 46] = [
+        const NAMES: [&[u8]; 51] = [
             b"PN",
             b"PART",
             b"NO",
@@ -329,6 +339,11 @@ impl About<'_> {
             b"PHONE",
             b"MODEL",
             b"TIME",
+            b"ACME",
+            b"STUB",
+            b"BSW",
+            b"BSF",
+            b"STI",
         ];
         callout::is_one_of(word_before(self.text, self.place).as_slice(), &NAMES)
     }

@@ -2,6 +2,7 @@
 
 use crate::error::{Code, Error, Field};
 use crate::length::{Length, MOST_DECIMALS, power_of_ten};
+use crate::text::placed;
 
 /// Blanks besides space and tab: no-break (also as the lone Latin-1 byte), en to hair, narrow no-break.
 const BLANKS: [&[u8]; 12] = [
@@ -40,6 +41,8 @@ const INCH_MARKS: [&[u8]; 8] = [
     b"\xE2\x80\x99\xE2\x80\x99",
     b"\xE2\x80\xB2\xE2\x80\xB2",
 ];
+/// Times signs besides `x` and `*`: the sign, also as the lone byte, the cross mark, the cross product.
+const TIMES: [&[u8]; 4] = [b"\xC3\x97", b"\xD7", b"\xE2\x9C\x95", b"\xE2\xA8\xAF"];
 /// Fraction slash and division slash.
 const SLASHES: [&[u8]; 2] = [b"\xE2\x81\x84", b"\xE2\x88\x95"];
 /// One-character fractions.
@@ -61,11 +64,12 @@ pub(crate) struct Cursor<'a> {
     text: &'a [u8],
     place: usize,
     field: Field,
+    improper: bool,
 }
 
 impl<'a> Cursor<'a> {
     pub(crate) const fn new(text: &'a [u8], field: Field) -> Self {
-        Self { text, place: 0, field }
+        Self { text, place: 0, field, improper: false }
     }
 
     pub(crate) const fn error(&self, code: Code) -> Error {
@@ -86,6 +90,10 @@ impl<'a> Cursor<'a> {
 
     pub(crate) fn since(&self, start: usize) -> &'a [u8] {
         self.text.get(start..self.place).unwrap_or(&[])
+    }
+
+    pub(crate) fn text_from(&self, start: usize) -> &'a [u8] {
+        self.text.get(start..).unwrap_or(&[])
     }
 
     #[inline]
@@ -139,9 +147,9 @@ impl<'a> Cursor<'a> {
 
     /// Takes a times sign: `x`, `X`, `*`, `×` in UTF-8 or as the lone byte 0xD7.
     pub(crate) fn take_times(&mut self) -> bool {
-        match (self.peek(), self.rest().get(1)) {
-            (Some(b'x' | b'X' | b'*' | 0xD7), _) => self.skip(1),
-            (Some(0xC3), Some(0x97)) => self.skip(2),
+        match self.peek() {
+            Some(b'x' | b'X' | b'*') => self.skip(1),
+            Some(byte) if byte >= 0x80 => return self.take_any(&TIMES),
             _ => return false,
         }
         true
@@ -155,6 +163,22 @@ impl<'a> Cursor<'a> {
             _ => return false,
         }
         true
+    }
+
+    /// Takes an inch mark, or `IN`, `IN.`, `INCH` behind blanks.
+    pub(crate) fn take_inch_word(&mut self) -> bool {
+        let start = self.place;
+        if self.take_inch_mark() {
+            return true;
+        }
+        self.skip_blanks();
+        let found = self.take_word(b"INCH") || self.take_word(b"IN");
+        if found {
+            self.take(b'.');
+        } else {
+            self.place = start;
+        }
+        found
     }
 
     fn take_slash(&mut self) -> bool {
@@ -199,6 +223,30 @@ impl<'a> Cursor<'a> {
         found
     }
 
+    /// Takes an abbreviation, plain or dotted: `BSPT`, `B.S.P.T.`
+    pub(crate) fn take_name(&mut self, name: &[u8]) -> bool {
+        self.take_word(name) || self.take_dotted(name)
+    }
+
+    fn take_dotted(&mut self, name: &[u8]) -> bool {
+        let start = self.place;
+        let same = |own: Option<u8>, letter: u8| own.is_some_and(|own| own.eq_ignore_ascii_case(&letter));
+        for (place, letter) in placed(name.iter()) {
+            let dotted = place == 0 || self.take(b'.');
+            if !dotted || !same(self.peek(), *letter) {
+                self.place = start;
+                return false;
+            }
+            self.skip(1);
+        }
+        self.take(b'.');
+        let whole = name.len() > 1 && !self.peek().is_some_and(|byte| byte.is_ascii_alphabetic());
+        if !whole {
+            self.place = start;
+        }
+        whole
+    }
+
     fn digit(&self) -> Option<i64> {
         self.peek().filter(u8::is_ascii_digit).map(|byte| i64::from(byte & 15))
     }
@@ -228,7 +276,13 @@ impl<'a> Cursor<'a> {
 
     fn decimal_parts(&mut self) -> Result<Length, Error> {
         let whole = self.whole_number()?;
-        if !matches!(self.peek(), Some(b'.' | b',')) {
+        // `5.` is a number, but a comma that no digit follows is none of its.
+        let is_decimal = match (self.peek(), self.rest().get(1)) {
+            (Some(b'.'), _) => true,
+            (Some(b','), Some(next)) => next.is_ascii_digit(),
+            _ => false,
+        };
+        if !is_decimal {
             return whole.map(Length::integer).ok_or(self.error(Code::Unreadable));
         }
         self.skip(1);
@@ -257,6 +311,18 @@ impl<'a> Cursor<'a> {
             return Err(self.error(Code::Unreadable));
         }
         Length::with_decimals(whole.unwrap_or(0), part, power_of_ten(decimals)?)
+    }
+
+    /// A number of inches as a drawing has it: `11/2` is a slip for `1 1/2`, and nothing is 5 1/2 by it.
+    pub(crate) fn size_number(&mut self) -> Result<Length, Error> {
+        let start = self.place;
+        self.improper = false;
+        let value = self.mixed_number()?;
+        if self.improper {
+            let error = Error::new(Code::Unreadable, self.field).at_byte(start);
+            return Err(error.hint_text("whole inches and their fraction apart: 1 1/2, not 11/2"));
+        }
+        Ok(value)
     }
 
     /// A decimal, `3/4`, `1 1/4`, `1-1/4`, `½` or `1½`.
@@ -294,18 +360,17 @@ impl<'a> Cursor<'a> {
         Ok(first)
     }
 
-    /// What may join whole inches and their fraction: a blank or a dash.
+    /// What may join whole inches and their fraction: blanks or a dash.
     fn take_joint(&mut self) -> bool {
-        match self.peek() {
-            Some(b' ' | b'-') => self.skip(1),
-            Some(0x80..) => return self.take_any(&BLANKS) || self.take_dash(),
-            _ => return false,
-        }
-        true
+        let start = self.place;
+        self.skip_blanks();
+        self.place > start || self.take_dash()
     }
 
     fn over_denominator(&mut self, top: Length) -> Result<Length, Error> {
         let bottom = self.whole_number()?.ok_or(self.error(Code::Unreadable))?;
+        // Of the inch's own fractions; others are exact ratios.
+        self.improper = matches!(bottom, 1 | 2 | 4 | 8 | 16 | 32 | 64) && top >= Length::integer(bottom);
         top.over(Length::integer(bottom))
     }
 }

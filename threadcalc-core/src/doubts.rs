@@ -56,6 +56,7 @@ const fn assumed(written_as: WrittenAs) -> &'static str {
         WrittenAs::Pf => "PF is read as G",
         WrittenAs::Pt => "PT is read as Rc, the tapped hole; R is the external thread",
         WrittenAs::Ps => "PS is read as Rp",
+        WrittenAs::AmericanNational => "NC NF NEF are read as UNC UNF UNEF; their classes 1 to 3 are not 1B to 3B",
         WrittenAs::NptOrNptf => "NPT(F) is read as NPT; NPTF is dryseal and has its own tap and gauges",
     }
 }

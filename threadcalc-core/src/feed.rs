@@ -202,6 +202,12 @@ impl Feed {
         self.word.as_str()
     }
 
+    /// The word as a text held inline.
+    #[must_use]
+    pub const fn word_text(&self) -> Text<24> {
+        self.word
+    }
+
     /// The number of the word, `914.4`.
     #[must_use]
     pub fn text(&self) -> &str {

@@ -56,7 +56,7 @@ named! {
         MultiStart = 17 "multi-start",
         /// More findings than there is room for; their number.
         MoreFindings = 18 "more-findings",
-        /// The pipe thread was written in an older or open way; which family is assumed.
+        /// The thread was written in an older or open way; which family is assumed.
         FamilyAssumed = 19 "family-assumed",
         /// Which pipe threads this one is easily taken for.
         PipeFamily = 20 "pipe-family",
@@ -68,6 +68,8 @@ named! {
         UnitAssumed = 31 "unit-assumed",
         /// A number behind a times sign was read as the depth of the thread.
         DepthRead = 32 "depth-read",
+        /// The drilled hole of a note leaves no thread, or is less deep than its thread.
+        HoleDoesNotFit = 33 "hole-does-not-fit",
         /// The tap's hand is not that of the thread.
         TapHand = 60 "tap-hand",
         /// The tap is for another thread.
@@ -108,6 +110,7 @@ impl FindingId {
             | Self::DeepThread
             | Self::MultiStart
             | Self::FamilyAssumed
+            | Self::HoleDoesNotFit
             | Self::NotRead
             | Self::TapClass
             | Self::TapUnmarked
@@ -139,12 +142,13 @@ impl FindingId {
             Self::TapComesOut => "the tap comes out below: vice, parallels, table",
             Self::MultiStart => "more than one start: the feed follows the lead",
             Self::MoreFindings => "further findings, not listed",
-            Self::FamilyAssumed => "the name leaves the pipe thread open",
+            Self::FamilyAssumed => "the name is older or leaves the family open",
             Self::PipeFamily => "easily taken for another pipe thread",
             Self::TaperHole => "a straight hole for a taper thread",
             Self::NotRead => "part of the note was not understood",
             Self::UnitAssumed => "lengths without a unit are read in the system of the thread",
             Self::DepthRead => "the number behind the times sign is read as the thread's depth",
+            Self::HoleDoesNotFit => "the drilled hole does not fit the thread",
             Self::TapHand => "the tap is of the other hand and breaks on touch",
             Self::TapThread => "the tap is for another thread",
             Self::TapWireInsert => "a wire insert's hole has its own, larger tap",

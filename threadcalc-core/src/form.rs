@@ -32,7 +32,7 @@ named! {
 }
 
 named! {
-    /// An older or open name of a pipe thread, which leaves something to assume.
+    /// An older or open name of a thread, which leaves something to assume.
     pub enum WrittenAs {
         /// British Standard Pipe, neither parallel nor taper said.
         Bsp = 1 "BSP",
@@ -48,6 +48,8 @@ named! {
         Ps = 6 "PS",
         /// NPT or NPTF, not said which.
         NptOrNptf = 7 "NPT(F)",
+        /// NC, NF or NEF: American National, which UNC, UNF and UNEF followed.
+        AmericanNational = 8 "NC",
     }
 }
 
@@ -59,6 +61,7 @@ impl WrittenAs {
             Self::Bspt | Self::Pt => Form::Rc,
             Self::Ps => Form::Rp,
             Self::NptOrNptf => Form::Npt,
+            Self::AmericanNational => Form::Unified,
         }
     }
 }

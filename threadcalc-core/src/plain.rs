@@ -3,6 +3,8 @@
 //! Drawings write × and Ø, typographic quotes and dashes, hard blanks and vulgar fractions, in UTF-8 or
 //! as lone Latin-1 bytes. One step makes plain ASCII of them, so that no reader needs a second grammar.
 
+use core::ops::Range;
+
 /// Ø, ⌀ and the Φ that stands for them.
 pub(crate) const DIAMETER: u8 = 1;
 /// ↧.
@@ -41,10 +43,11 @@ impl<const N: usize> Plain<N> {
         while let Some(rest) = text.get(place..).filter(|rest| !rest.is_empty()) {
             let (sign, width) = sign(rest);
             let (before, next) = (plain.text().last().copied(), rest.get(width).copied());
-            if !plain.push_sign(sign, place, before, next) {
+            let behind = place.saturating_add(width);
+            if !plain.push_sign(sign, place..behind, before, next) {
                 break;
             }
-            place = place.saturating_add(width);
+            place = behind;
         }
         plain.end = u16::try_from(place).unwrap_or(u16::MAX);
         (plain, place >= text.len())
@@ -61,8 +64,9 @@ impl<const N: usize> Plain<N> {
         usize::from(from.unwrap_or(self.end))
     }
 
-    fn push_sign(&mut self, sign: Sign, place: usize, before: Option<u8>, next: Option<u8>) -> bool {
+    fn push_sign(&mut self, sign: Sign, places: Range<usize>, before: Option<u8>, next: Option<u8>) -> bool {
         let digit = |byte: Option<u8>| byte.is_some_and(|byte| byte.is_ascii_digit());
+        let Range { start: place, end: behind } = places;
         match sign {
             Sign::Nothing => true,
             Sign::Byte(byte) => self.push(byte, place),
@@ -70,7 +74,7 @@ impl<const N: usize> Plain<N> {
             Sign::Fraction(text) => {
                 (!digit(before) || self.push(b' ', place))
                     && text.iter().all(|byte| self.push(*byte, place))
-                    && (!digit(next) || self.push(b' ', place))
+                    && (!digit(next) || self.push(b' ', behind))
             }
         }
     }
@@ -206,7 +210,7 @@ mod tests {
     #[test]
     fn fractions_stand_apart_and_keep_their_place() {
         assert_eq!(plain("1½-6".as_bytes()), (b"1 1/2-6".to_vec(), vec![0, 1, 1, 1, 1, 3, 4, 5]));
-        assert_eq!(plain("½20".as_bytes()).0, b"1/2 20");
+        assert_eq!(plain("½20".as_bytes()), (b"1/2 20".to_vec(), vec![0, 0, 0, 2, 2, 3, 4]));
         assert_eq!(plain("⅝-11".as_bytes()).0, b"5/8-11");
     }
 

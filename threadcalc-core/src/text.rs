@@ -22,6 +22,12 @@ impl<const N: usize> Text<N> {
         self.bytes.get(..usize::from(self.length)).and_then(|bytes| core::str::from_utf8(bytes).ok()).unwrap_or("")
     }
 
+    /// The bytes of the text with zeros behind them: a copy of fixed size.
+    #[must_use]
+    pub const fn padded(&self) -> [u8; N] {
+        self.bytes
+    }
+
     /// True if there is no text.
     #[must_use]
     pub const fn is_empty(&self) -> bool {

@@ -43,6 +43,12 @@ impl ToleranceClass {
         self.text.as_str()
     }
 
+    /// The class as a text held inline.
+    #[must_use]
+    pub const fn text(&self) -> Text<4> {
+        self.text
+    }
+
     /// The side that the class belongs to; `None` for the classes of NPTF, which are for both.
     #[must_use]
     pub const fn side(&self) -> Option<Side> {

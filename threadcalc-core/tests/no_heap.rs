@@ -7,8 +7,8 @@ use std::fmt::Write;
 use threadcalc_core::{
     DrillSets, FeedMode, ForceByChipArea, GaugeResult, Gear, Length, Tap, TapDrillRequest, TapJob, TaperDepthRequest,
     TappingMotion, Thread, TorquePoint, Unit, exact_speeds, feed, gauges, gear_fit, judge_tap, next_move, over_wires,
-    plan, read_fit, read_number, read_shank_mark, spindle_speed, tap_drill, taper_depths, tapping_time,
-    torque_by_chip_area,
+    plan, read_comment, read_fit, read_hole_note, read_number, read_shank_mark, spindle_speed, tap_drill, taper_depths,
+    tapping_time, torque_by_chip_area,
 };
 
 #[path = "support/job.rs"]
@@ -74,6 +74,12 @@ fn reading_allocates_nothing() {
     assert_eq!(counted(|| read_number(b"1 1/4")).1, 0);
     let (fit, asked) = counted(|| read_fit(b"M8x1.25-6H/6g"));
     assert!(fit.is_ok() && asked == 0, "{asked}");
+    for text in ["4X M8x1.25-6H \u{21a7}16 / \u{d8}6.8 \u{21a7}20", "M8 SEE NOTE 3, 1/4-20 UNF", ""] {
+        let (read, asked) = counted(|| read_hole_note(text.as_bytes(), None));
+        assert_eq!(asked, 0, "{text}: {read:?}");
+        let (found, asked) = counted(|| read_comment(text.as_bytes(), true));
+        assert_eq!(asked, 0, "{text}: {found:?}");
+    }
 }
 
 #[test]

@@ -104,7 +104,7 @@ fn a_formed_hole_is_not_gauged_by_the_cut_threads_limits() {
 
 #[test]
 fn a_suggestion_wider_than_a_line_wraps() {
-    let text = planned(&[("thread", "1/8-27 NPSC")]).to_string();
+    let text = planned(&[("thread", "1/8-27 NPSC"), ("percent", "90")]).to_string();
     let wide: Vec<_> = text.lines().filter(|line| line.chars().count() > 80).collect();
     assert!(wide.is_empty(), "{wide:?}");
     let words = text.split_whitespace().collect::<Vec<_>>().join(" ");
@@ -114,7 +114,10 @@ fn a_suggestion_wider_than_a_line_wraps() {
 #[test]
 fn pipe_threads_have_a_plan_unless_they_are_tapers_or_dryseal() {
     for thread in standard_threads(None, None).filter(|thread| thread.form().is_pipe()) {
-        let made = asked(&[("thread", &thread.to_string())]);
+        let text = thread.to_string();
+        let straight_national = matches!(thread.form(), Form::Npsc | Form::Npsm);
+        let percent: &[_] = if straight_national { &[("percent", "90")] } else { &[] };
+        let made = asked(&[&[("thread", text.as_str())], percent].concat());
         if thread.form().is_taper() || thread.form() == Form::Npsf {
             let error = made.err().map(|error| (error.code(), error.field()));
             assert_eq!(error, Some((Code::UnsupportedForm, Field::Thread)), "{thread}");

@@ -26,7 +26,7 @@ fn thirds_of_a_thread_per_inch_are_no_part_of_the_size() {
     for text in ["5-20 1/3 UNS", "10-24 1/3 UNS-2B", "1/4-19 6/7 UNS", "5-0 1/3 UNS"] {
         assert_eq!(Thread::read(text.as_bytes()).expect("a thread").to_string(), text);
     }
-    assert_eq!(Thread::read(b"5\"-61/3"), Thread::read(b"5-20 1/3"));
+    assert_eq!(Thread::read(b"5\"-61/3 UNS"), Thread::read(b"5-20 1/3 UNS"));
 }
 
 #[test]

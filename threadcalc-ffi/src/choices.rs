@@ -47,6 +47,8 @@ pub const THREADCALC_WRITTEN_AS_PT: i32 = 5;
 pub const THREADCALC_WRITTEN_AS_PS: i32 = 6;
 /// NPT(F): NPT or NPTF, not said which. Read as NPT.
 pub const THREADCALC_WRITTEN_AS_NPT_OR_NPTF: i32 = 7;
+/// NC, NF or NEF: American National. Read as UNC, UNF or UNEF.
+pub const THREADCALC_WRITTEN_AS_AMERICAN_NATIONAL: i32 = 8;
 
 /// The standard's token for a row of diameters and pitches.
 pub type threadcalc_series = i32;
@@ -98,6 +100,26 @@ pub const THREADCALC_SIDE_UNSET: i32 = 0;
 pub const THREADCALC_SIDE_INTERNAL: i32 = 1;
 /// A screw.
 pub const THREADCALC_SIDE_EXTERNAL: i32 = 2;
+
+/// Which side of the part a note speaks of.
+pub type threadcalc_sides = i32;
+/// Not given.
+pub const THREADCALC_SIDES_UNSET: i32 = 0;
+/// The side that is seen.
+pub const THREADCALC_SIDES_NEAR: i32 = 1;
+/// The side away from the viewer.
+pub const THREADCALC_SIDES_FAR: i32 = 2;
+/// Both sides, or both ends.
+pub const THREADCALC_SIDES_BOTH: i32 = 3;
+
+/// When the limits of the thread are to be met.
+pub type threadcalc_plating = i32;
+/// Not given.
+pub const THREADCALC_PLATING_UNSET: i32 = 0;
+/// The limits are those of the plated thread: it is tapped oversize.
+pub const THREADCALC_PLATING_AFTER: i32 = 1;
+/// The limits are those of the thread before it is plated.
+pub const THREADCALC_PLATING_BEFORE: i32 = 2;
 
 /// The unit the machine is set to. Never has a default.
 pub type threadcalc_unit = i32;
@@ -245,6 +267,14 @@ pub const THREADCALC_FINDING_FAMILY_ASSUMED: i32 = 19;
 pub const THREADCALC_FINDING_PIPE_FAMILY: i32 = 20;
 /// Without a taper reamer a straight hole gives full threads only near the face.
 pub const THREADCALC_FINDING_TAPER_HOLE: i32 = 21;
+/// Words of a note that were not understood, by byte and length.
+pub const THREADCALC_FINDING_NOT_READ: i32 = 30;
+/// Lengths without a mark were read in the system of the thread.
+pub const THREADCALC_FINDING_UNIT_ASSUMED: i32 = 31;
+/// A number behind a times sign was read as the depth of the thread.
+pub const THREADCALC_FINDING_DEPTH_READ: i32 = 32;
+/// The drilled hole of a note leaves no thread, or is less deep than its thread.
+pub const THREADCALC_FINDING_HOLE_DOES_NOT_FIT: i32 = 33;
 
 /// The name of a number that a finding carries.
 pub type threadcalc_number = i32;
@@ -286,6 +316,12 @@ pub const THREADCALC_NUMBER_COUNT: i32 = 16;
 pub const THREADCALC_NUMBER_FULL_THREAD_MM: i32 = 17;
 /// Turns of the thread.
 pub const THREADCALC_NUMBER_TURNS: i32 = 18;
+/// Byte offset in a text.
+pub const THREADCALC_NUMBER_BYTE: i32 = 30;
+/// Length in a text, in bytes.
+pub const THREADCALC_NUMBER_LENGTH: i32 = 31;
+/// A depth in mm.
+pub const THREADCALC_NUMBER_DEPTH_MM: i32 = 32;
 
 /// Several sets of drills, one bit each; 0 is "not given".
 pub type threadcalc_drill_sets = u32;

@@ -173,3 +173,23 @@ pub const THREADCALC_FIELD_TAPER_REAMER: i32 = 54;
 pub const THREADCALC_FIELD_PROJECTION_MM: i32 = 55;
 /// An older or open name of a pipe thread.
 pub const THREADCALC_FIELD_WRITTEN_AS: i32 = 56;
+/// A hole note of a drawing.
+pub const THREADCALC_FIELD_NOTE: i32 = 60;
+/// Number of holes of a note.
+pub const THREADCALC_FIELD_HOLE_COUNT: i32 = 61;
+/// Depth of full thread in a note.
+pub const THREADCALC_FIELD_THREAD_DEPTH_MM: i32 = 62;
+/// Depth of the drilled hole in a note.
+pub const THREADCALC_FIELD_DRILL_DEPTH_MM: i32 = 63;
+/// Diameter of a countersink.
+pub const THREADCALC_FIELD_COUNTERSINK_MM: i32 = 64;
+/// Angle of a countersink.
+pub const THREADCALC_FIELD_COUNTERSINK_ANGLE_DEG: i32 = 65;
+/// Diameter of a counterbore or spotface.
+pub const THREADCALC_FIELD_COUNTERBORE_MM: i32 = 66;
+/// Depth of a counterbore or spotface.
+pub const THREADCALC_FIELD_COUNTERBORE_DEPTH_MM: i32 = 67;
+/// Diameter of a bolt circle.
+pub const THREADCALC_FIELD_BOLT_CIRCLE_MM: i32 = 68;
+/// Whether the class is meant before or after plating.
+pub const THREADCALC_FIELD_PLATING: i32 = 69;

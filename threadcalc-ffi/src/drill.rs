@@ -3,8 +3,8 @@
 use core::mem::offset_of;
 
 use threadcalc_core::{
-    Alternative, Basis, Code, Drill, DrillSet, Error, Field, Tap, TapDrill, TapDrillRequest, drill_diameter,
-    percent_thread, tap_drill,
+    Alternative, Basis, Drill, DrillSet, Error, Field, Tap, TapDrill, TapDrillRequest, drill_diameter, percent_thread,
+    tap_drill,
 };
 
 use crate::choices::{
@@ -14,7 +14,7 @@ use crate::codes::threadcalc_status;
 use crate::limits::threadcalc_limits_t;
 use crate::memory::{Output, Request, SizedOutput, bytes, fill, input, list, request};
 use crate::number::given;
-use crate::status::{guard, optional, required, threadcalc_error_t};
+use crate::status::{flag, guard, optional, required, threadcalc_error_t};
 use crate::types::{drill_sets, threadcalc_drill_t, threadcalc_finding_t, threadcalc_ratio_t, threadcalc_thread_t};
 
 /// Every drill of the sets, set by set, each in the order of its names. No set: none.
@@ -157,15 +157,6 @@ pub struct threadcalc_tap_drill_request_t {
     pub percent: threadcalc_ratio_t,
 }
 
-/// A flag that says 0 or 1 and nothing else, so that a stray number is noticed.
-fn taper_reamer_of(given: i32) -> Result<bool, Error> {
-    match given {
-        0 => Ok(false),
-        1 => Ok(true),
-        other => Err(Error::new(Code::UnknownValue, Field::TaperReamer).got(f64::from(other)).hint_text("0 no, 1 yes")),
-    }
-}
-
 // SAFETY: integers only.
 unsafe impl Request for threadcalc_tap_drill_request_t {
     const STARTS: &'static [usize] = &[
@@ -279,7 +270,7 @@ pub unsafe extern "C" fn threadcalc_tap_drill(
             percent: asked.percent.read(Field::Percent)?,
             basis: basis_of(asked.basis)?,
             sets: drill_sets(asked.sets)?,
-            taper_reamer: taper_reamer_of(asked.taper_reamer)?,
+            taper_reamer: flag(asked.taper_reamer, Field::TaperReamer)?,
         };
         place.write(threadcalc_tap_drill_t::of(&tap_drill(&thread, &asked)?));
         Ok(())

@@ -3,11 +3,11 @@
 use core::ffi::c_char;
 use core::mem::offset_of;
 
-use threadcalc_core::{Code, Error, Feed, FeedMode, Field, Unit, exact_speeds, feed};
+use threadcalc_core::{Code, Error, Feed, FeedMode, Field, Length, Unit, exact_speeds, feed};
 
 use crate::choices::{threadcalc_mode, threadcalc_unit};
 use crate::codes::threadcalc_status;
-use crate::memory::{Request, SizedOutput, fixed_text, list_of_at_most, request};
+use crate::memory::{Request, SizedOutput, list_of_at_most, padded_text, request};
 use crate::number::given;
 use crate::status::{guard, required, threadcalc_error_t};
 use crate::types::threadcalc_ratio_t;
@@ -63,7 +63,7 @@ pub struct threadcalc_feed_t {
 impl threadcalc_feed_t {
     pub(crate) fn of(feed: &Feed) -> Result<Self, Error> {
         Ok(Self {
-            word: fixed_text(feed.word()),
+            word: padded_text(feed.word_text()),
             value: threadcalc_ratio_t::of(feed.value()?),
             exact: threadcalc_ratio_t::of(feed.exact()?),
             lead_error: threadcalc_ratio_t::of(feed.lead_error()?),
@@ -73,9 +73,9 @@ impl threadcalc_feed_t {
 }
 
 /// Decimals as the core counts them.
-pub(crate) fn decimals(number: Option<i64>, got: f64) -> Result<u8, Error> {
-    let out_of_range = Error::new(Code::OutOfRange, Field::Decimals).got(got).within(0.0, 9.0);
-    number.and_then(|number| u8::try_from(number).ok()).ok_or(out_of_range)
+pub(crate) fn decimals(number: Length) -> Result<u8, Error> {
+    let out_of_range = || Error::new(Code::OutOfRange, Field::Decimals).got(number.to_f64()).within(0.0, 9.0);
+    number.whole().and_then(|number| u8::try_from(number).ok()).ok_or_else(out_of_range)
 }
 
 /// Reserved members are 0 until a later version gives them a meaning.
@@ -89,7 +89,7 @@ fn feed_of(request: &threadcalc_feed_request_t) -> Result<Feed, Error> {
     let mode = required(request.mode, FeedMode::from_number, Field::Mode, FeedMode::CHOICES)?;
     let places = request.decimals.required(Field::Decimals)?;
     let lead = request.lead_mm.required(Field::Lead)?;
-    feed(lead, request.rpm.read(Field::Rpm)?, unit, mode, decimals(places.whole(), places.to_f64())?)
+    feed(lead, request.rpm.read(Field::Rpm)?, unit, mode, decimals(places)?)
 }
 
 /// The feed of a lead, rounded once, half to even. feed_size is sizeof(threadcalc_feed_t).
@@ -136,7 +136,7 @@ pub unsafe extern "C" fn threadcalc_exact_speeds(
         let lead = unsafe { given(lead_mm, Field::Lead) }?;
         let rpm = unsafe { given(rpm, Field::Rpm) }?;
         let unit = required(unit, Unit::from_number, Field::Unit, Unit::CHOICES)?;
-        let decimals = crate::feed::decimals(Some(i64::from(decimals)), f64::from(decimals))?;
+        let decimals = crate::feed::decimals(Length::integer(i64::from(decimals)))?;
         let highest = (highest != 0).then_some(highest);
         let found = exact_speeds(lead, rpm, unit, decimals, wanted, lowest, highest)?;
         unsafe { list_of_at_most(found, speeds, wanted, count) }?;

@@ -10,7 +10,7 @@ use threadcalc_core::{FeedMode, Field, Length, Thread, Unit, feed, plan};
 use crate::codes::threadcalc_status;
 use crate::feed::decimals as checked_decimals;
 use crate::json::{read_job, write_plan};
-use crate::memory::{Output, bytes, text_out};
+use crate::memory::{Output, Sink, bytes, text_out};
 use crate::status::{guard, required, threadcalc_error_t};
 
 /// Version of the binary interface: raised on any break.
@@ -59,11 +59,16 @@ pub unsafe extern "C" fn threadcalc_feed_word(
         let lead = Thread::read(unsafe { bytes(designation, length) }?)?.lead_mm();
         let unit = required(unit, Unit::from_number, Field::Unit, Unit::CHOICES)?;
         let mode = required(mode, FeedMode::from_number, Field::Mode, FeedMode::CHOICES)?;
-        let decimals = checked_decimals(Some(i64::from(decimals)), f64::from(decimals))?;
+        let decimals = checked_decimals(Length::integer(i64::from(decimals)))?;
         let speed = Length::from_f64(rpm).map_err(|error| error.about(Field::Rpm))?;
         let left_out = mode == FeedMode::PerRevolution && speed == Length::ZERO;
         let feed = feed(lead, (!left_out).then_some(speed), unit, mode, decimals)?;
-        unsafe { text_out(|sink| sink.display(feed.word()), text, capacity, needed) }?;
+        let word = feed.word().as_bytes();
+        let write = |sink: &mut Sink<'_>| {
+            sink.take(word);
+            Ok(())
+        };
+        unsafe { text_out(write, text, capacity, needed) }?;
         Ok(())
     })
 }

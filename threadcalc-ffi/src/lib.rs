@@ -11,10 +11,12 @@
 
 mod choices;
 mod codes;
+mod comment;
 mod depth;
 mod drill;
 mod feed;
 mod flat;
+mod hole_note;
 mod job;
 mod json;
 mod limits;
@@ -31,10 +33,12 @@ mod types;
 
 pub use choices::*;
 pub use codes::*;
+pub use comment::*;
 pub use depth::*;
 pub use drill::*;
 pub use feed::*;
 pub use flat::*;
+pub use hole_note::*;
 pub use job::*;
 pub use limits::*;
 pub use lines::answer_line;

@@ -5,7 +5,7 @@ use core::fmt;
 use core::mem::MaybeUninit;
 use core::ptr::NonNull;
 
-use threadcalc_core::{Code, Error, Field};
+use threadcalc_core::{Code, Error, Field, Text};
 
 /// The largest request that is looked at: far above any this library will have.
 const LARGEST_REQUEST: usize = 4096;
@@ -68,9 +68,15 @@ impl<T: Copy> SizedOutput<T> {
     }
 
     pub(crate) fn write(&self, value: T) {
-        let length = self.size.min(size_of::<T>());
-        // SAFETY: the one who made it promised `size` bytes; `value` has at least `length`.
-        unsafe { core::ptr::copy_nonoverlapping((&raw const value).cast::<u8>(), self.place.cast().as_ptr(), length) };
+        if self.size >= size_of::<T>() {
+            // SAFETY: the one who made it promised `size` bytes.
+            unsafe { self.place.write(value) };
+            return;
+        }
+        // SAFETY: the same; `value` is longer than `size`.
+        unsafe {
+            core::ptr::copy_nonoverlapping((&raw const value).cast::<u8>(), self.place.cast().as_ptr(), self.size);
+        }
     }
 }
 
@@ -102,6 +108,10 @@ pub(crate) unsafe fn request<T: Request>(pointer: *const T) -> Result<T, Error> 
         return Err(Error::new(Code::StructureSize, Field::Size)
             .got(f64::from(given))
             .hint_text("set the member size to sizeof of the structure"));
+    }
+    if size == own {
+        // SAFETY: the caller promises `size` bytes, and any integers are a `T`.
+        return Ok(unsafe { pointer.read() });
     }
     // SAFETY: the caller promises `size` bytes.
     let all = unsafe { core::slice::from_raw_parts(first, size) };
@@ -241,11 +251,24 @@ impl std::io::Write for Sink<'_> {
 
 /// A text in a member of fixed length, NUL-terminated; ends at a whole character if it is too long.
 pub(crate) fn fixed_text<const N: usize>(text: &str) -> [c_char; N] {
+    let most = N.saturating_sub(1);
+    let end = if text.len() <= most {
+        text.len()
+    } else {
+        (0..=most).rev().find(|end| text.is_char_boundary(*end)).unwrap_or(0)
+    };
     let mut held = [0; N];
-    let most = N.saturating_sub(1).min(text.len());
-    let end = (0..=most).rev().find(|end| text.is_char_boundary(*end)).unwrap_or(0);
-    for (place, byte) in held.iter_mut().zip(text.as_bytes().iter().take(end)) {
-        *place = *byte as c_char;
+    // SAFETY: `end` is at most the length of the text and less than N; a c_char is one byte.
+    unsafe { core::ptr::copy_nonoverlapping(text.as_ptr(), held.as_mut_ptr().cast::<u8>(), end) };
+    held
+}
+
+/// A short text of the core in a longer member: a copy of fixed size, which is cheaper than one of a length.
+pub(crate) fn padded_text<const M: usize, const N: usize>(text: Text<M>) -> [c_char; N] {
+    const { assert!(M < N, "a NUL has to follow") };
+    let mut held = [0; N];
+    for (place, byte) in held.iter_mut().zip(text.padded()) {
+        *place = byte as c_char;
     }
     held
 }

@@ -3,8 +3,8 @@
 use core::ffi::c_char;
 
 use threadcalc_core::{
-    Code, Confidence, DrillSet, Field, FindingId, Form, Hand, NumberKey, Series, Severity, Side, WithinLimits,
-    WrittenAs,
+    Code, Confidence, DrillSet, Field, FindingId, Form, Hand, NumberKey, Plating, Series, Severity, Side, Sides,
+    WithinLimits, WrittenAs,
 };
 
 use crate::codes::{THREADCALC_STATUS_INTERNAL_FAULT, THREADCALC_STATUS_OK};
@@ -126,6 +126,18 @@ pub extern "C" fn threadcalc_hand_name(hand: i32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn threadcalc_side_name(side: i32) -> *const c_char {
     name_of!(Side, name, side)
+}
+
+/// "near", "far", "both". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_sides_name(sides: i32) -> *const c_char {
+    name_of!(Sides, name, sides)
+}
+
+/// "after", "before". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_plating_name(plating: i32) -> *const c_char {
+    name_of!(Plating, name, plating)
 }
 
 /// "metric", "number", "letter", "fractional". Never NULL.

@@ -12,7 +12,7 @@ use crate::feed::threadcalc_feed_t;
 use crate::job::threadcalc_job_t;
 use crate::json::write_plan;
 use crate::limits::threadcalc_limits_t;
-use crate::memory::{SizedOutput, fill, fixed_text, request, text_out};
+use crate::memory::{SizedOutput, fill, fixed_text, padded_text, request, text_out};
 use crate::status::{guard, threadcalc_error_t};
 use crate::thread::threadcalc_profile_t;
 use crate::types::{threadcalc_finding_t, threadcalc_ratio_t, threadcalc_thread_t};
@@ -35,7 +35,7 @@ impl threadcalc_card_row_t {
     fn of(row: &CardRow) -> Self {
         Self {
             rpm: threadcalc_ratio_t::of(row.rpm),
-            word: fixed_text(row.feed.word()),
+            word: padded_text(row.feed.word_text()),
             is_exact: i32::from(row.exact),
             is_planned: i32::from(row.planned),
         }

@@ -56,34 +56,45 @@ impl fmt::Display for Fault {
 pub(crate) fn guard(error: *mut threadcalc_error_t, call: impl FnOnce() -> Result<(), Fault>) -> threadcalc_status {
     match catch_unwind(AssertUnwindSafe(call)) {
         Ok(Ok(())) => THREADCALC_STATUS_OK,
-        Ok(Err(fault)) => {
-            let code = fault.error.code().number();
-            write_error(error, || threadcalc_error_t {
-                code,
-                field: fault.error.field().number(),
-                at: fault.error.at().map_or(-1, i64::from),
-                got: fault.error.value(),
-                low: fault.error.low(),
-                high: fault.error.high(),
-                message: fixed_text(&fault.to_string()),
-            });
-            code
-        }
+        Ok(Err(fault)) => refuse(error, &fault),
         Err(payload) => {
             // Dropping it could panic again; a panic here is a bug, and leaking a few bytes of it is not.
             core::mem::forget(payload);
-            write_error(error, || threadcalc_error_t {
-                code: THREADCALC_STATUS_INTERNAL_FAULT,
-                field: 0,
-                at: -1,
-                got: f64::NAN,
-                low: f64::NAN,
-                high: f64::NAN,
-                message: fixed_text("internal fault of the library, please report it"),
-            });
-            THREADCALC_STATUS_INTERNAL_FAULT
+            report_panic(error)
         }
     }
+}
+
+// Out of line, so that a call that succeeds does not carry the frame of one that fails.
+#[cold]
+#[inline(never)]
+fn refuse(error: *mut threadcalc_error_t, fault: &Fault) -> threadcalc_status {
+    let code = fault.error.code().number();
+    write_error(error, || threadcalc_error_t {
+        code,
+        field: fault.error.field().number(),
+        at: fault.error.at().map_or(-1, i64::from),
+        got: fault.error.value(),
+        low: fault.error.low(),
+        high: fault.error.high(),
+        message: fixed_text(&fault.to_string()),
+    });
+    code
+}
+
+#[cold]
+#[inline(never)]
+fn report_panic(error: *mut threadcalc_error_t) -> threadcalc_status {
+    write_error(error, || threadcalc_error_t {
+        code: THREADCALC_STATUS_INTERNAL_FAULT,
+        field: 0,
+        at: -1,
+        got: f64::NAN,
+        low: f64::NAN,
+        high: f64::NAN,
+        message: fixed_text("internal fault of the library, please report it"),
+    });
+    THREADCALC_STATUS_INTERNAL_FAULT
 }
 
 fn write_error(place: *mut threadcalc_error_t, make: impl FnOnce() -> threadcalc_error_t) {
@@ -100,7 +111,7 @@ pub(crate) fn required<T>(
     field: Field,
     choices: &'static str,
 ) -> Result<T, Error> {
-    optional(number, read, field, choices)?.ok_or(Error::new(Code::Missing, field).hint_text(choices))
+    optional(number, read, field, choices)?.ok_or_else(|| Error::new(Code::Missing, field).hint_text(choices))
 }
 
 /// 0 is "not given"; any other number has to be one of the choices.
@@ -113,8 +124,17 @@ pub(crate) fn optional<T>(
     if number == 0 {
         return Ok(None);
     }
-    let unknown = Error::new(Code::UnknownValue, field).got(f64::from(number)).hint_text(choices);
-    read(number).map(Some).ok_or(unknown)
+    let unknown = || Error::new(Code::UnknownValue, field).got(f64::from(number)).hint_text(choices);
+    read(number).map(Some).ok_or_else(unknown)
+}
+
+/// A flag says 0 or 1 and nothing else, so that a stray number is noticed.
+pub(crate) fn flag(number: i32, field: Field) -> Result<bool, Error> {
+    match number {
+        0 => Ok(false),
+        1 => Ok(true),
+        _ => Err(Error::new(Code::UnknownValue, field).got(f64::from(number)).hint_text("0 no, 1 yes")),
+    }
 }
 
 #[cfg(test)]

@@ -10,7 +10,7 @@ use crate::choices::{
     threadcalc_drill_set, threadcalc_finding, threadcalc_form, threadcalc_hand, threadcalc_number, threadcalc_series,
     threadcalc_severity, threadcalc_side, threadcalc_written_as,
 };
-use crate::memory::{fill, fixed_text, text_of};
+use crate::memory::{fill, fixed_text, padded_text, text_of};
 use crate::status::{optional, required};
 
 /// An exact number: a length in mm, a speed in turns per minute, a percent, or a plain number.
@@ -34,13 +34,20 @@ impl threadcalc_ratio_t {
         value.map_or(Self::default(), Self::of)
     }
 
+    // Inline, as `required`: through a call the answer would go through memory twice.
+    #[inline(always)]
     pub(crate) fn read(self, field: Field) -> Result<Option<Length>, Error> {
+        if self.denominator == 1 && self.numerator != i64::MIN {
+            // In lowest terms as it stands, and the most usual.
+            return Ok(Some(Length::integer(self.numerator)));
+        }
         if self == Self::default() {
             return Ok(None);
         }
         Length::new(self.numerator, self.denominator).map(Some).map_err(|error| error.about(field))
     }
 
+    #[inline(always)]
     pub(crate) fn required(self, field: Field) -> Result<Length, Error> {
         self.read(field)?.ok_or(Error::new(Code::Missing, field))
     }
@@ -101,42 +108,64 @@ impl threadcalc_thread_t {
             pitch_mm: threadcalc_ratio_t::of(thread.pitch_mm()),
             lead_mm: threadcalc_ratio_t::of(thread.lead_mm()),
             taper_on_diameter: threadcalc_ratio_t::of(thread.taper_on_diameter()),
-            tolerance_class: thread.tolerance_class().map_or([0; 8], |class| fixed_text(class.as_str())),
+            tolerance_class: thread.tolerance_class().map_or([0; 8], |class| padded_text(class.text())),
         }
     }
 
+    #[inline(always)]
     pub(crate) fn read(&self) -> Result<Thread, Error> {
         if self.wire_insert != 0 {
             return Err(Error::new(Code::UnsupportedForm, Field::Form)
                 .hint_text("this version has no threads of wire inserts: leave wire_insert at 0"));
         }
-        let major = self.major_mm.read(Field::Diameter)?.or(self.nominal_mm.read(Field::Diameter)?);
+        let major = match self.major_mm.read(Field::Diameter)? {
+            None => self.nominal_mm.read(Field::Diameter)?,
+            given => given,
+        };
         let thread = Thread::from_parts(
             required(self.form, Form::from_number, Field::Form, Form::CHOICES)?,
-            major.ok_or(Error::new(Code::Missing, Field::Diameter))?,
+            major.ok_or_else(|| Error::new(Code::Missing, Field::Diameter))?,
             self.pitch_mm.required(Field::Pitch)?,
             if self.starts == 0 { 1 } else { i64::from(self.starts) },
             optional(self.hand, Hand::from_number, Field::Hand, Hand::CHOICES)?.unwrap_or(Hand::Right),
             optional(self.side, Side::from_number, Field::Side, Side::CHOICES)?,
             text_of(&self.tolerance_class),
         )?;
-        self.check_the_rest(&thread)?;
+        if !self.says_the_rest_of(&thread) {
+            self.check_the_rest(&thread)?;
+        }
         match optional(self.written_as, WrittenAs::from_number, Field::WrittenAs, WrittenAs::CHOICES)? {
             Some(written_as) => thread.with_written_as(written_as),
             None => Ok(thread),
         }
     }
 
+    /// Whether the members that follow from the others are as this library writes them: the usual case,
+    /// in which no number has to be brought to lowest terms.
+    fn says_the_rest_of(&self, thread: &Thread) -> bool {
+        self.series == thread.series().map_or(0, Series::number)
+            && self.nominal_mm == threadcalc_ratio_t::of_option(thread.nominal_mm())
+            && self.lead_mm == threadcalc_ratio_t::of(thread.lead_mm())
+            && self.taper_on_diameter == threadcalc_ratio_t::of(thread.taper_on_diameter())
+    }
+
     /// The members that follow from the others: not given, or what the thread built again says.
+    #[inline(always)]
     fn check_the_rest(&self, thread: &Thread) -> Result<(), Error> {
         let series = optional(self.series, Series::from_number, Field::Series, Series::CHOICES)?;
         if series.is_some() && series != thread.series() {
             return Err(Error::new(Code::SeriesMismatch, Field::Series)
                 .hint_text("leave the series at 0: it follows from diameter and pitch"));
         }
-        let agrees = |given: threadcalc_ratio_t, own: Option<Length>, field, hint| match given.read(field)? {
-            Some(value) if Some(value) != own => Err(Error::new(Code::Contradiction, field).hint_text(hint)),
-            _ => Ok(()),
+        let agrees = |given: threadcalc_ratio_t, own: Option<Length>, field, hint| {
+            // As this library wrote it, it is in lowest terms: no divisor has to be looked for.
+            if given == threadcalc_ratio_t::of_option(own) {
+                return Ok(());
+            }
+            match given.read(field)? {
+                Some(value) if Some(value) != own => Err(Error::new(Code::Contradiction, field).hint_text(hint)),
+                _ => Ok(()),
+            }
         };
         let nominal = "leave nominal_mm at 0/0 for a pipe thread; for others it is the major diameter";
         agrees(self.nominal_mm, thread.nominal_mm(), Field::Diameter, nominal)?;
@@ -216,10 +245,15 @@ impl threadcalc_drill_t {
     pub(crate) fn of(drill: &Drill) -> Self {
         Self {
             set: drill.set().map_or(0, DrillSet::number),
-            name: fixed_text(drill.name().as_str()),
+            name: padded_text(drill.name()),
             diameter_mm: threadcalc_ratio_t::of(drill.diameter_mm()),
         }
     }
+}
+
+/// A place or a length in a text, in bytes. No text in memory is longer than 63 bits say.
+pub(crate) fn offset(bytes: usize) -> i64 {
+    i64::try_from(bytes).unwrap_or(i64::MAX)
 }
 
 /// Sets of drills from their bits.

@@ -149,6 +149,8 @@ same_numbers! {
     bases_have_the_numbers_of_the_core: "BASIS" threadcalc_core::Basis,
     severities_have_the_numbers_of_the_core: "SEVERITY" threadcalc_core::Severity,
     findings_have_the_numbers_of_the_core: "FINDING" threadcalc_core::FindingId,
+    sides_of_a_part_have_the_numbers_of_the_core: "SIDES" threadcalc_core::Sides,
+    platings_have_the_numbers_of_the_core: "PLATING" threadcalc_core::Plating,
     written_names_have_the_numbers_of_the_core: "WRITTEN_AS" threadcalc_core::WrittenAs,
     numbers_have_the_numbers_of_the_core: "NUMBER" threadcalc_core::NumberKey,
     fields_have_the_numbers_of_the_core: "FIELD" threadcalc_core::Field,

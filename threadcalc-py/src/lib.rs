@@ -11,11 +11,13 @@
 
 #[cfg(feature = "bench")]
 mod bench;
+mod comment;
 mod depth;
 mod drill;
 mod error;
 mod feed;
 mod finding;
+mod hole_note;
 mod job;
 mod limits;
 mod number;
@@ -32,6 +34,8 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::bench::empty_feed;
     #[pymodule_export]
+    use crate::comment::{Comment, FoundThread, read_comment};
+    #[pymodule_export]
     use crate::depth::{Depths, depths};
     #[pymodule_export]
     use crate::drill::{Drill, drill_diameter, drills, percent_thread};
@@ -39,6 +43,8 @@ mod _threadcalc {
     use crate::feed::{Feed, exact_speeds, feed, programmed_speed};
     #[pymodule_export]
     use crate::finding::Finding;
+    #[pymodule_export]
+    use crate::hole_note::{HoleNote, read_hole_note};
     #[pymodule_export]
     use crate::job::Job;
     #[pymodule_export]

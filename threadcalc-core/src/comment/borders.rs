@@ -1,6 +1,6 @@
 //! Whether a piece of a comment stands alone: what may touch it, and the words beside it.
 
-use crate::callout::{after_blanks, could_begin, is_one_of, leading_word};
+use crate::callout::{self, Callout, after_blanks, could_begin, is_one_of, leading_word};
 
 /// Words that speak of tapping; and beginnings of such words.
 const TAP_WORDS: [&[u8]; 15] = [
@@ -127,7 +127,11 @@ pub(super) fn ends_free(rest: &[u8]) -> bool {
         }
         [b'/', after @ ..] => {
             let (word, _) = leading_word(after);
-            let listed = after.first().is_some_and(u8::is_ascii_alphabetic) && could_begin(after);
+            let listed = match after.first() {
+                Some(first) if first.is_ascii_alphabetic() => could_begin(after),
+                Some(_) => matches!(callout::read(after), Callout::Thread(thread, _) if thread.is_standard()),
+                None => true,
+            };
             matches!(after, [b' ' | b'\t', ..]) || listed || is_tap_word(word)
         }
         [0xA0, ..] | [0xC2, 0xA0, ..] => true,

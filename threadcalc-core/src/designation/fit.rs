@@ -47,7 +47,21 @@ pub fn read_fit(text: &[u8]) -> Result<(Thread, Thread), Error> {
         cursor.skip(1);
     }
     let class = cursor.since(class_place);
-    let first = read_joined(text.get(..slash).unwrap_or(&[]), cursor.rest(), cursor.place())?;
+    let head = text.get(..slash).unwrap_or(&[]);
+    let not_two = |at| {
+        Error::new(Code::Unreadable, Field::Designation).at_byte(at).hint_text("one class on each side of one slash")
+    };
+    // A text that ends too soon ends at the slash.
+    match read(head) {
+        Err(error) if error.code() == Code::Empty => return Err(not_two(slash)),
+        Err(error) if error.at().is_some_and(|at| at as usize == slash) => return Err(error),
+        _ => {}
+    }
+    let first = read_joined(head, cursor.rest(), cursor.place())
+        .map_err(|error| if error.code() == Code::Fit { not_two(slash) } else { error })?;
+    if class.is_empty() {
+        return Err(not_two(class_place));
+    }
     if first.tolerance_class().is_none() {
         return Err(missing.at_byte(slash));
     }
@@ -77,23 +91,32 @@ fn read_joined(head: &[u8], tail: &[u8], tail_place: usize) -> Result<Thread, Er
     })
 }
 
-/// `Rp/R 1/2`, `Rc/R 1/2`: the internal thread first.
+/// `Rp/R 1/2`, `Rc/R 1/2`: the internal thread first, or `R/Rp 1/2`.
 fn jointing_pair(text: &[u8]) -> Option<Result<(Thread, Thread), Error>> {
     let mut cursor = Cursor::new(text, Field::Designation);
     cursor.skip_blanks();
-    let start = cursor.place();
-    if !(cursor.take_word(b"RP") || cursor.take_word(b"RC")) || !cursor.take(b'/') {
+    let first = jointing_name(&mut cursor)?;
+    if !cursor.take(b'/') || text.len() > LONGEST {
         return None;
     }
-    let name = text.get(start..cursor.place().saturating_sub(1))?;
-    let external_place = cursor.place();
-    if !cursor.take_word(b"R") || text.len() > LONGEST {
-        return None;
-    }
-    let pair = || {
-        let internal = read_joined(name, cursor.rest(), cursor.place())?;
-        let external = read(text.get(external_place..).unwrap_or(&[]))?;
-        Ok((internal, external))
+    let second_place = cursor.place();
+    let Some(second) = jointing_name(&mut cursor) else {
+        let error = cursor.error(Code::Unreadable).hint_text("the other thread's name, as in Rp/R 1/2");
+        return Some(Err(error));
     };
-    Some(pair())
+    let is_external = |name: &[u8]| name == b"R";
+    if is_external(first) == is_external(second) {
+        return Some(Err(Error::new(Code::Contradiction, Field::Designation)
+            .at_byte(second_place)
+            .hint_text("one of the hole, Rp or Rc, and one of the pipe, R")));
+    }
+    let read_as = |name: &'static [u8]| read_joined(name, cursor.rest(), cursor.place());
+    let (internal, external) = if is_external(first) { (second, first) } else { (first, second) };
+    Some(read_as(internal).and_then(|internal| Ok((internal, read_as(external)?))))
+}
+
+/// Takes the name of a thread of ISO 7-1.
+fn jointing_name(cursor: &mut Cursor<'_>) -> Option<&'static [u8]> {
+    let names: [&[u8]; 3] = [b"Rp", b"Rc", b"R"];
+    names.into_iter().find(|name| cursor.take_word(name))
 }

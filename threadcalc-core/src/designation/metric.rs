@@ -1,6 +1,6 @@
 //! Metric designations: `M8x1.25-6H`, `MF10x1`, `M16xPh3P1.5-6H-LH`.
 
-use super::read::{skip_separator, tail, unreadable};
+use super::read::{at_tail_word, closes, skip_separator, tail, unreadable};
 use crate::cursor::Cursor;
 use crate::error::{Code, Error, Field};
 use crate::form::Form;
@@ -22,9 +22,15 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
     cursor.skip_blanks();
     let diameter_place = cursor.place();
     let diameter = cursor.decimal().map_err(|e| e.hint_text("a diameter in mm, as in M8x1.25"))?;
+    if !diameter.is_positive() {
+        return Err(Error::new(Code::OutOfRange, Field::Diameter)
+            .at_byte(diameter_place)
+            .got(diameter.to_f64())
+            .hint_text("a diameter in mm, above 0"));
+    }
     let after_diameter = cursor.place();
     cursor.skip_blanks();
-    let (pitch, starts) = if cursor.take_times() || take_dash_before_pitch(cursor) {
+    let (pitch, starts) = if cursor.take_times() || take_dash_before_pitch(cursor) || at_pitch_letter(cursor) {
         cursor.skip_blanks();
         let place = cursor.place();
         let (pitch, starts) = metric_pitch(cursor)?;
@@ -35,7 +41,10 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
     };
     let (pitch, pitch_place) = match pitch {
         Some(given) => given,
-        None => (coarse_pitch(cursor, diameter, fine)?, diameter_place),
+        None => {
+            let fine = fine || says_fine(cursor);
+            (coarse_pitch(cursor, diameter, fine)?, diameter_place)
+        }
     };
     let thread = Thread::build(Form::Metric, diameter, pitch, starts).map_err(|error| match error.field() {
         Field::Pitch => error.at_byte(pitch_place),
@@ -47,7 +56,51 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
             .got(pitch.to_f64())
             .hint_text("MF says fine, but this pitch is the coarse one: write M, or the fine pitch"));
     }
+    check_series_word(cursor, &thread)?;
     tail(cursor, thread)
+}
+
+/// `P1.5` or `Ph3P1.5` without a times sign before it.
+fn at_pitch_letter(cursor: &mut Cursor<'_>) -> bool {
+    let start = cursor.place();
+    let letter = matches!(cursor.peek(), Some(b'P' | b'p'));
+    cursor.skip(1);
+    if matches!(cursor.peek(), Some(b'H' | b'h')) {
+        cursor.skip(1);
+    }
+    cursor.skip_blanks();
+    let number = cursor.decimal().is_ok();
+    cursor.go_back_to(start);
+    letter && number
+}
+
+fn says_fine(cursor: &mut Cursor<'_>) -> bool {
+    let start = cursor.place();
+    skip_separator(cursor);
+    let fine = cursor.is_at_word(b"FINE");
+    cursor.go_back_to(start);
+    fine
+}
+
+/// `COARSE` or `FINE` behind the pitch has to be true.
+fn check_series_word(cursor: &mut Cursor<'_>, thread: &Thread) -> Result<(), Error> {
+    let before = cursor.place();
+    let place = skip_separator(cursor);
+    let said = if cursor.take_word(b"COARSE") {
+        Series::Coarse
+    } else if cursor.take_word(b"FINE") {
+        Series::Fine
+    } else {
+        cursor.go_back_to(before);
+        return Ok(());
+    };
+    if thread.series() == Some(said) {
+        return Ok(());
+    }
+    Err(Error::new(Code::SeriesMismatch, Field::Designation)
+        .at_byte(place)
+        .got(thread.pitch_mm().to_f64())
+        .hint_text("ISO 261 does not list this pitch as the one that the word says"))
 }
 
 /// A dash before a pitch, `M8-1.25`: a number that no letter follows, as one would a grade, `M8-6H`.
@@ -56,14 +109,15 @@ fn take_dash_before_pitch(cursor: &mut Cursor<'_>) -> bool {
     let dashed = cursor.take_dash();
     cursor.skip_blanks();
     let number = cursor.place();
-    let pitch = dashed && cursor.decimal().is_ok() && !is_grade_or_starts(cursor);
+    let lettered = at_pitch_letter(cursor);
+    let pitch = dashed && (lettered || (cursor.decimal().is_ok() && !is_grade_or_starts(cursor)));
     cursor.go_back_to(if pitch { number } else { start });
     pitch
 }
 
 fn is_grade_or_starts(cursor: &mut Cursor<'_>) -> bool {
     if cursor.peek().is_some_and(|byte| byte.is_ascii_alphabetic()) {
-        return true;
+        return !at_tail_word(cursor);
     }
     skip_separator(cursor);
     cursor.is_at_word(b"START") || cursor.is_at_word(b"STARTS")
@@ -78,27 +132,59 @@ fn coarse_pitch(cursor: &Cursor<'_>, diameter: Length, fine: bool) -> Result<Len
         .ok_or(missing.hint_text("ISO 261 has no coarse pitch for this diameter: give the pitch, as in M10x1"))
 }
 
-/// `1.25`, or lead and pitch of a multi-start thread, `Ph3P1.5`.
+/// `1.25`, `P1.25`, or lead and pitch of a multi-start thread, `Ph3P1.5`, `3 (P1.5)`.
 fn metric_pitch(cursor: &mut Cursor<'_>) -> Result<(Length, u8), Error> {
     let pitch_hint = "a pitch in mm, as in M8x1.25, or lead and pitch, as in M16xPh3P1.5";
-    if !matches!(cursor.rest(), [b'P' | b'p', b'H' | b'h', ..]) {
-        return Ok((cursor.decimal().map_err(|e| e.hint_text(pitch_hint))?, 1));
-    }
-    cursor.skip(2);
+    let named = match cursor.rest() {
+        [b'P' | b'p', b'H' | b'h', ..] => 2,
+        [b'P' | b'p', ..] => 1,
+        _ => 0,
+    };
+    cursor.skip(named);
     cursor.skip_blanks();
     let lead_place = cursor.place();
-    let lead = cursor.decimal().map_err(|e| e.hint_text(pitch_hint))?;
+    let first = cursor.decimal().map_err(|e| e.hint_text(pitch_hint))?;
+    take_millimetres(cursor);
+    if named == 1 || (named == 0 && !at_pitch_behind_lead(cursor)) {
+        return Ok((first, 1));
+    }
+    cursor.skip_blanks();
+    let bracket = named == 0 && cursor.take(b'(');
     cursor.skip_blanks();
     if !matches!(cursor.peek(), Some(b'P' | b'p')) {
         return Err(cursor.error(Code::Unreadable).hint_text("the pitch behind the lead, as in M16xPh3P1.5"));
     }
     cursor.skip(1);
     cursor.skip_blanks();
+    let pitch_place = cursor.place();
     let pitch = cursor.decimal().map_err(|e| e.hint_text(pitch_hint))?;
-    if !pitch.is_positive() {
-        return Err(cursor.error(Code::OutOfRange).hint_text("a pitch above 0"));
+    take_millimetres(cursor);
+    if bracket && !closes(cursor) {
+        return Err(cursor.error(Code::Unreadable).hint_text("a closing bracket, as in M16x3(P1.5)"));
     }
-    Ok((pitch, starts_of(lead, pitch, lead_place)?))
+    if !pitch.is_positive() {
+        return Err(cursor.error(Code::OutOfRange).at_byte(pitch_place).hint_text("a pitch above 0"));
+    }
+    Ok((pitch, starts_of(first, pitch, lead_place)?))
+}
+
+fn take_millimetres(cursor: &mut Cursor<'_>) {
+    let start = cursor.place();
+    cursor.skip_blanks();
+    if !cursor.take_word(b"MM") {
+        cursor.go_back_to(start);
+    }
+}
+
+/// `(P1.5)` or `P1.5` behind the lead, as older drawings have it.
+fn at_pitch_behind_lead(cursor: &mut Cursor<'_>) -> bool {
+    let start = cursor.place();
+    cursor.skip_blanks();
+    cursor.take(b'(');
+    cursor.skip_blanks();
+    let pitch = at_pitch_letter(cursor);
+    cursor.go_back_to(start);
+    pitch
 }
 
 fn starts_of(lead: Length, pitch: Length, place: usize) -> Result<u8, Error> {

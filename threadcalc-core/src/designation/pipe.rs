@@ -1,6 +1,6 @@
 //! Pipe designations: `G1/2A`, `Rc 1/2`, `1/4-18 NPT`, `NPT 1/4`, `1 1/4 BSPT`.
 
-use super::read::{skip_separator, tail};
+use super::read::{read_starts, skip_separator, tail};
 use crate::cursor::Cursor;
 use crate::error::{Code, Error, Field};
 use crate::form::{Form, WrittenAs};
@@ -48,27 +48,45 @@ pub(super) fn family(cursor: &mut Cursor<'_>) -> Option<Family> {
     if !matches!(cursor.peek()?.to_ascii_uppercase(), b'N' | b'B' | b'P' | b'R' | b'G') {
         return None;
     }
-    let (word, family) = FAMILIES.iter().find(|(word, _)| cursor.is_at_word(word))?;
-    cursor.skip(word.len());
-    let open = matches!(family, Family::Named(Form::Npt)) && cursor.rest().get(..3).is_some_and(is_open_f);
-    if open {
-        cursor.skip(3);
+    let (_, family) = FAMILIES.iter().find(|(word, _)| cursor.take_name(word))?;
+    if matches!(family, Family::Named(Form::Npt)) && take_open_f(cursor) {
         return Some(Family::Open(WrittenAs::NptOrNptf));
     }
     Some(*family)
 }
 
-fn is_open_f(rest: &[u8]) -> bool {
-    rest.eq_ignore_ascii_case(b"(F)")
+/// `(F)` behind NPT.
+fn take_open_f(cursor: &mut Cursor<'_>) -> bool {
+    let start = cursor.place();
+    cursor.skip_blanks();
+    let open = cursor.take(b'(') && cursor.take_word(b"F") && cursor.take(b')');
+    if !open {
+        cursor.go_back_to(start);
+    }
+    open
 }
 
 /// Reads from behind the name that stands first.
 pub(super) fn read(cursor: &mut Cursor<'_>, family: Family) -> Result<Thread, Error> {
+    if cursor.peek() == Some(b'/') && matches!(family, Family::Named(Form::R | Form::Rp | Form::Rc)) {
+        return Err(cursor.error(Code::Fit).hint_text("Rp/R and Rc/R name two threads: read_fit"));
+    }
+    let behind_name = cursor.place();
     let place = skip_separator(cursor);
-    let size = cursor.mixed_number().map_err(|e| e.hint_text("a pipe size behind the name, as in G1/2 or NPT 1/4"))?;
-    take_outside_diameter_words(cursor);
+    let size = cursor.size_number().map_err(|e| with_hint(e, "a pipe size behind the name, as in G1/2 or NPT 1/4"))?;
+    if family.form() == Form::Nptf && is_class_and_size(cursor.text_from(behind_name)) {
+        return Err(cursor
+            .error(Code::Unreadable)
+            .at_byte(place)
+            .hint_text("class 1 and size 1/4, or size 1 1/4? Write 1/4-18 NPTF-1 or 1 1/4-11.5 NPTF"));
+    }
+    cursor.take_inch_word();
+    take_outside_diameter(cursor);
     let before = cursor.place();
     let pitch_place = skip_separator(cursor);
+    // `NPT 1/4 x 18`; but what looks like `G1 X11` comes from a program.
+    let crossed = !family.form().is_whitworth() && cursor.take_times();
+    let pitch_place = if crossed { skip_separator(cursor) } else { pitch_place };
     let pitch = if at_pitch(cursor, family) { Some((threads_per_inch(cursor)?, pitch_place)) } else { None };
     if pitch.is_none() {
         cursor.go_back_to(before);
@@ -79,7 +97,9 @@ pub(super) fn read(cursor: &mut Cursor<'_>, family: Family) -> Result<Thread, Er
 /// A number behind the size is the threads per inch unless it is the class of NPTF.
 fn at_pitch(cursor: &mut Cursor<'_>, family: Family) -> bool {
     let start = cursor.place();
-    let number = cursor.whole_number().ok().flatten();
+    let starts = read_starts(cursor).is_some();
+    cursor.go_back_to(start);
+    let number = cursor.whole_number().ok().flatten().filter(|_| !starts);
     let next = cursor.peek();
     cursor.go_back_to(start);
     let is_class = family.form() == Form::Nptf && matches!(number, Some(1 | 2));
@@ -88,27 +108,59 @@ fn at_pitch(cursor: &mut Cursor<'_>, family: Family) -> bool {
 
 fn threads_per_inch(cursor: &mut Cursor<'_>) -> Result<Length, Error> {
     let place = cursor.place();
-    let threads = cursor.mixed_number().map_err(|e| e.hint_text("threads per inch, as in 1/4-18 NPT"))?;
+    let threads = threads_number(cursor).map_err(|e| e.hint_text("threads per inch, as in 1/4-18 NPT"))?;
     pitch_of(threads).map_err(|error| error.about(Field::Designation).at_byte(place))
 }
 
-/// `"`, `IN`, `O.D.` or `OD` behind the size.
-pub(super) fn take_outside_diameter_words(cursor: &mut Cursor<'_>) {
-    cursor.take_inch_mark();
+/// `14`, `4.5`, `11 1/2`. Of finer pitches only a named series has parts, `20 1/3 UNS`: in `1/4-20 1/2` the
+/// fraction is another thing.
+pub(super) fn threads_number(cursor: &mut Cursor<'_>) -> Result<Length, Error> {
+    let start = cursor.place();
+    let whole = cursor.decimal();
+    let after = cursor.place();
+    // Only a blank, a dash or a one-character fraction can lead to more of the number.
+    if whole.is_ok() && !matches!(cursor.peek(), Some(b' ' | b'-' | b'/' | 0x80..)) {
+        return whole;
+    }
+    cursor.go_back_to(start);
+    let mixed = cursor.mixed_number();
+    let end = cursor.place();
+    cursor.skip_blanks();
+    let named = matches!(cursor.peek(), Some(b'U' | b'u'));
+    cursor.go_back_to(end);
+    match whole {
+        Ok(threads) if threads > Length::integer(11) && !named => {
+            cursor.go_back_to(after);
+            whole
+        }
+        _ => mixed,
+    }
+}
+
+/// The error with this hint unless it has one of its own.
+fn with_hint(error: Error, hint: &'static str) -> Error {
+    if error.hint().is_empty() { error.hint_text(hint) } else { error }
+}
+
+/// `-1 1/4` and `-2-1/4` behind NPTF may begin with its class.
+fn is_class_and_size(text: &[u8]) -> bool {
+    matches!(text, [b'-', b'1' | b'2', b' ' | b'-', b'0'..=b'9', ..])
+}
+
+/// `O.D.` or `OD` behind the size; returns where it stands.
+pub(super) fn take_outside_diameter(cursor: &mut Cursor<'_>) -> Option<usize> {
     let after = cursor.place();
     cursor.skip_blanks();
-    if !matches!(cursor.peek(), Some(b'O' | b'o' | b'I' | b'i')) {
+    if !matches!(cursor.peek(), Some(b'O' | b'o')) {
         cursor.go_back_to(after);
-        return;
+        return None;
     }
-    if cursor.take_word(b"OD") || cursor.take_word(b"IN") {
-        return;
-    }
-    if cursor.take_word(b"O") && cursor.take(b'.') && cursor.take_word(b"D") {
-        cursor.take(b'.');
-        return;
+    let place = cursor.place();
+    if cursor.take_name(b"OD") {
+        return Some(place);
     }
     cursor.go_back_to(after);
+    None
 }
 
 /// The thread of a size and a family, its pitch checked if it was written; then class and hand.

@@ -11,9 +11,10 @@ pub(super) const LONGEST: usize = 80;
 const EXAMPLES: &str = "a designation such as M8x1.25-6H, 1/4-20 UNC-2B, G1/2 or 1/4-18 NPT";
 
 /// Words that name a form this version does not read, before the size or behind it.
-const OTHER_FORMS: [&[u8]; 22] = [
-    b"ACME", b"STUB", b"BSW", b"BSF", b"BA", b"MJ", b"TR", b"NC", b"NF", b"NEF", b"UNRC", b"UNRF", b"UNREF", b"UNRS",
-    b"UNR", b"UNJC", b"UNJF", b"UNJEF", b"UNJS", b"UNJ", b"STI", b"PTF",
+const OTHER_FORMS: [&[u8]; 32] = [
+    b"ACME", b"STUB", b"BSW", b"BSF", b"BA", b"MJ", b"TR", b"UNRC", b"UNRF", b"UNREF", b"UNRS", b"UNR", b"UNJC",
+    b"UNJF", b"UNJEF", b"UNJS", b"UNJ", b"STI", b"PTF", b"NS", b"UNM", b"BUTT", b"W", b"WHIT", b"EG", b"RD", b"PG",
+    b"NPS", b"NPSL", b"NPSH", b"NPTR", b"ANPT",
 ];
 
 /// Reads one whole designation.
@@ -23,13 +24,43 @@ pub(crate) fn read(text: &[u8]) -> Result<Thread, Error> {
     }
     let mut cursor = Cursor::new(text, Field::Designation);
     cursor.skip_blanks();
+    if cursor.is_at_end() {
+        return Err(cursor.error(Code::Empty).hint_text(EXAMPLES));
+    }
+    let leading = hand(&mut cursor);
+    if leading.is_some() {
+        skip_separator(&mut cursor);
+    }
+    let start = cursor.place();
     let thread = match cursor.peek() {
-        None => return Err(cursor.error(Code::Empty).hint_text(EXAMPLES)),
         Some(b'M' | b'm') => metric::read(&mut cursor),
         Some(b'0'..=b'9' | b'.' | b'#' | 0x80..) => unified::read(&mut cursor),
-        Some(_) => read_word(&mut cursor),
+        _ => read_word(&mut cursor),
     };
-    thread.map_err(|error| if error.at().is_none() { error.at_byte(cursor.place()) } else { error })
+    let thread =
+        thread.map_err(|error| if error.at().is_none() { error.at_byte(cursor.place()) } else { error }).map_err(
+            |error| if error.hint().is_empty() && error.low().is_nan() { error.hint_text(EXAMPLES) } else { error },
+        )?;
+    match leading {
+        None => Ok(thread),
+        Some(hand) => with_leading_hand(thread, hand, text, start),
+    }
+}
+
+/// A hand that stood before the size, unless the other one stands behind it.
+fn with_leading_hand(thread: Thread, leading: Hand, text: &[u8], start: usize) -> Result<Thread, Error> {
+    let mut cursor = Cursor::new(text, Field::Designation);
+    for place in start..text.len() {
+        cursor.go_back_to(place);
+        if hand(&mut cursor).is_some_and(|behind| behind != leading) {
+            return Err(two_hands(place));
+        }
+    }
+    Ok(thread.with_hand(leading))
+}
+
+fn two_hands(place: usize) -> Error {
+    Error::new(Code::Contradiction, Field::Hand).at_byte(place).hint_text("left or right hand, not both")
 }
 
 /// A designation that begins with a word: a pipe thread, a series before its size, or `No.`
@@ -96,60 +127,121 @@ fn hand(cursor: &mut Cursor<'_>) -> Option<Hand> {
     None
 }
 
-/// `2 START`, `2-START`, `2 STARTS`.
-fn starts(cursor: &mut Cursor<'_>) -> Option<i64> {
+/// `2 START`, `2-START`, `TWO STARTS`.
+pub(super) fn read_starts(cursor: &mut Cursor<'_>) -> Option<i64> {
+    const COUNTS: [(&[u8], i64); 9] = [
+        (b"SINGLE", 1),
+        (b"DOUBLE", 2),
+        (b"TWO", 2),
+        (b"TRIPLE", 3),
+        (b"THREE", 3),
+        (b"FOUR", 4),
+        (b"FIVE", 5),
+        (b"SIX", 6),
+        (b"EIGHT", 8),
+    ];
     let start = cursor.place();
-    let count = cursor.whole_number().ok().flatten();
+    let count = match cursor.whole_number() {
+        Ok(Some(count)) => Some(count),
+        _ => COUNTS.iter().find(|(word, _)| cursor.take_word(word)).map(|(_, count)| *count),
+    };
     skip_separator(cursor);
-    if cursor.take_word(b"START") || cursor.take_word(b"STARTS") {
+    if count.is_some() && (cursor.take_word(b"START") || cursor.take_word(b"STARTS")) {
         return count;
     }
     cursor.go_back_to(start);
     None
 }
 
-/// Class, hand and number of starts, in any order, each at most once, then the end.
-pub(super) fn tail(cursor: &mut Cursor<'_>, mut thread: Thread) -> Result<Thread, Error> {
-    let (mut handed, mut counted) = (false, thread.starts() > 1);
+/// Class, hand and number of starts, in any order, also in brackets, then the end.
+pub(super) fn tail(cursor: &mut Cursor<'_>, thread: Thread) -> Result<Thread, Error> {
+    let mut said = Said { thread, hand: None, starts: thread.starts() > 1 };
     loop {
         let before = cursor.place();
-        let place = skip_separator(cursor);
+        skip_separator(cursor);
         if cursor.is_at_end() {
             // Blanks may end a designation, a dash may not.
             let mut between = Cursor::new(cursor.since(before), Field::Designation);
             between.skip_blanks();
             return if between.is_at_end() {
-                Ok(thread)
+                Ok(said.thread)
             } else {
                 Err(cursor.error(Code::Unreadable).hint_text("a class or LH behind the dash"))
             };
         }
-        if !handed {
-            if let Some(hand) = hand(cursor) {
-                thread = thread.with_hand(hand);
-                handed = true;
-                continue;
-            }
+        let bracket = cursor.take(b'(');
+        cursor.skip_blanks();
+        said.take(cursor)?;
+        if bracket && !closes(cursor) {
+            return Err(cursor.error(Code::Unreadable).hint_text("a closing bracket"));
         }
-        let digit = matches!(cursor.peek(), Some(b'0'..=b'9'));
-        if digit && !counted {
-            if let Some(count) = starts(cursor) {
-                thread = thread.with_starts(count).map_err(|e| e.about(Field::Designation).at_byte(place))?;
-                counted = true;
-                continue;
-            }
-        }
-        let lettered = thread.form().is_pipe() && at_single_letter(cursor);
-        if thread.tolerance_class().is_some() || !(digit || lettered) {
-            return Err(unreadable(cursor));
-        }
-        thread = class(cursor, thread, place)?;
     }
 }
 
+/// Takes a closing bracket behind blanks.
+pub(super) fn closes(cursor: &mut Cursor<'_>) -> bool {
+    cursor.skip_blanks();
+    cursor.take(b')')
+}
+
+/// Lead and pitch, or another number, say how many starts there are.
+pub(super) fn other_starts(count: i64, place: usize) -> Error {
+    Error::new(Code::Contradiction, Field::Starts)
+        .at_byte(place)
+        .got(count as f64)
+        .hint_text("lead and pitch, or another number, say how many starts there are")
+}
+
+/// A thread and what its text has said so far.
+struct Said {
+    thread: Thread,
+    hand: Option<Hand>,
+    starts: bool,
+}
+
+impl Said {
+    /// The next of hand, starts and class.
+    fn take(&mut self, cursor: &mut Cursor<'_>) -> Result<(), Error> {
+        let place = cursor.place();
+        if let Some(hand) = hand(cursor) {
+            if self.hand.is_some_and(|said| said != hand) {
+                return Err(two_hands(place));
+            }
+            (self.hand, self.thread) = (Some(hand), self.thread.with_hand(hand));
+            return Ok(());
+        }
+        if let Some(count) = read_starts(cursor) {
+            if self.starts && count != i64::from(self.thread.starts()) {
+                return Err(other_starts(count, place));
+            }
+            let thread = self.thread.with_starts(count).map_err(|e| e.at_byte(place))?;
+            (self.starts, self.thread) = (true, thread);
+            return Ok(());
+        }
+        if cursor.take_word(b"CLASS") || cursor.take_word(b"CL") {
+            cursor.take(b'.');
+            cursor.skip_blanks();
+        }
+        let place = cursor.place();
+        let lettered = self.thread.form().is_pipe() && at_single_letter(cursor);
+        let digit = matches!(cursor.peek(), Some(b'0'..=b'9'));
+        if self.thread.tolerance_class().is_some() || !(digit || lettered) {
+            return Err(match cursor.peek() {
+                Some(b'S' | b's' | b'N' | b'n' | b'L' | b'l') if at_single_letter(cursor) => cursor
+                    .error(Code::Unreadable)
+                    .hint_text("left hand is LH; the lengths of engagement S, N and L are not read"),
+                _ => unreadable(cursor),
+            });
+        }
+        self.thread = class(cursor, self.thread, place)?;
+        Ok(())
+    }
+}
+
+/// Whether one letter stands here, a times sign aside.
 fn at_single_letter(cursor: &Cursor<'_>) -> bool {
     let letter = |place: usize| cursor.rest().get(place).is_some_and(u8::is_ascii_alphabetic);
-    letter(0) && !letter(1)
+    letter(0) && !letter(1) && !matches!(cursor.peek(), Some(b'x' | b'X'))
 }
 
 fn class(cursor: &mut Cursor<'_>, thread: Thread, place: usize) -> Result<Thread, Error> {
@@ -164,8 +256,11 @@ fn class(cursor: &mut Cursor<'_>, thread: Thread, place: usize) -> Result<Thread
         }
     }
     let thread = thread.with_class(cursor.since(place)).map_err(|error| error.at_byte(place))?;
+    let after = cursor.place();
+    cursor.skip_blanks();
     if cursor.peek() == Some(b'/') {
         return Err(cursor.error(Code::Fit).hint_text("one class; a fit such as 6H/6g names two threads: read_fit"));
     }
+    cursor.go_back_to(after);
     Ok(thread)
 }

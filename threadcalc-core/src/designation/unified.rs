@@ -1,10 +1,11 @@
 //! Unified designations: `1/4-20 UNC-2B`, `#10-32`, `1-1/4-7`, `3/4-0.0625P-0.1875L(3 STARTS) UNF`.
 
 use super::pipe;
-use super::read::{at_tail_word, skip_separator, tail, unreadable};
+use super::read::{at_tail_word, closes, other_starts, read_starts, skip_separator, tail, unreadable};
+use super::unified_size::{UnifiedSize, unified_size};
 use crate::cursor::Cursor;
 use crate::error::{Code, Error, Field};
-use crate::form::Form;
+use crate::form::{Form, WrittenAs};
 use crate::length::{Length, Rounding};
 use crate::series;
 use crate::thread::{MOST_STARTS, Series, Thread, pitch_of};
@@ -16,36 +17,72 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
     if leading.is_some() {
         skip_separator(cursor);
     }
+    if leading.is_some() && at_class(cursor) {
+        return Err(cursor.error(Code::Unreadable).hint_text("the size first, the class behind it: 1/4-20 UNC-2B"));
+    }
     let size_place = cursor.place();
     let size = unified_size(cursor)?;
-    pipe::take_outside_diameter_words(cursor);
+    let outside_diameter = pipe::take_outside_diameter(cursor);
     let after_size = cursor.place();
-    let pitch_place = skip_separator(cursor);
+    cursor.skip_blanks();
+    let crossed = cursor.take_times();
+    if !crossed {
+        skip_separator(cursor);
+    }
     if let Some(family) = pipe::family(cursor) {
         return pipe::finish(cursor, family, (size.of_pipe(size_place)?, size_place), None);
     }
-    let crossed = pitch_place == cursor.place() && cursor.take_times();
+    let of_pipe_only = |named: Option<usize>| match named {
+        Some(place) => Err(Error::new(Code::Unreadable, Field::Designation)
+            .at_byte(place)
+            .hint_text("an outside diameter names a pipe, as in 14 O.D.-8 NPT")),
+        None => Ok(()),
+    };
     cursor.skip_blanks();
     let pitch_place = cursor.place();
-    if !at_number(cursor) {
-        return without_pitch(cursor, &size, size_place, after_size, leading);
+    if !at_number(cursor) || at_class(cursor) {
+        let thread = without_pitch(cursor, &size, size_place, after_size, leading);
+        return match thread {
+            Err(error) if matches!(error.code(), Code::Unreadable | Code::UnsupportedForm) => thread,
+            _ => of_pipe_only(outside_diameter).and(thread),
+        };
+    }
+    if pitch_place == after_size {
+        return Err(cursor.error(Code::Unreadable).hint_text("a dash between size and threads per inch: 1/4-20"));
     }
     let (pitch, starts) = unified_pitch(cursor)?;
+    let after_pitch = cursor.place();
     let series_place = skip_separator(cursor);
     if let Some(family) = pipe::family(cursor) {
         return pipe::finish(cursor, family, (size.of_pipe(size_place)?, size_place), Some((pitch, pitch_place)));
     }
+    of_pipe_only(outside_diameter)?;
     let thread = build(&size, pitch, starts, size_place, pitch_place)?;
-    if let Some(named) = series_token(cursor) {
-        check_series(&thread, named, series_place)?;
-    } else if let Some((named, place)) = leading {
+    if let Some((named, place)) = leading {
         check_series(&thread, named, place)?;
-    } else if crossed {
-        return Err(cursor.error(Code::Unreadable).hint_text("the series behind it, or a dash: 1/4-20"));
-    } else if cursor.peek().is_some_and(|byte| byte.is_ascii_alphabetic()) && !at_tail_word(cursor) {
-        return Err(unreadable(cursor));
     }
+    let following = series_token(cursor);
+    if let Some(named) = following {
+        check_series(&thread, named, series_place)?;
+    } else if leading.is_none() && crossed {
+        return Err(cursor.error(Code::Unreadable).hint_text("the series behind it, or a dash: 1/4-20"));
+    } else if leading.is_none() && cursor.peek().is_some_and(|byte| byte.is_ascii_alphabetic()) && !at_tail_word(cursor)
+    {
+        return Err(unreadable(cursor));
+    } else {
+        cursor.go_back_to(after_pitch);
+    }
+    let thread = noted(thread, following.or(leading.map(|(named, _)| named)))?;
     tail(cursor, thread)
+}
+
+/// Whether a class stands here and no number, `2B`.
+fn at_class(cursor: &Cursor<'_>) -> bool {
+    match cursor.rest() {
+        [b'1'..=b'3', b'A' | b'a' | b'B' | b'b', next, ..] => !next.is_ascii_alphanumeric(),
+        [b'1'..=b'3', b'A' | b'a' | b'B' | b'b'] => true,
+        _ => false,
+    }
 }
 
 fn at_number(cursor: &Cursor<'_>) -> bool {
@@ -74,9 +111,7 @@ fn without_pitch(
     leading: Option<(NamedSeries, usize)>,
 ) -> Result<Thread, Error> {
     let at = cursor.place();
-    let named = series_token(cursor).map(|named| (named, at)).or(leading);
-    let Some((NamedSeries::Graded(series), place)) = named else {
-        cursor.go_back_to(at);
+    let Some((named, place)) = series_token(cursor).map(|named| (named, at)).or(leading) else {
         return Err(match unreadable(cursor) {
             error if error.code() == Code::UnsupportedForm => error,
             error => error.hint_text("threads per inch behind the size, as in 1/4-20"),
@@ -86,6 +121,9 @@ fn without_pitch(
         cursor.go_back_to(after_size);
     }
     let missing = Error::new(Code::Missing, Field::ThreadsPerInch).at_byte(place);
+    let (NamedSeries::Graded(series) | NamedSeries::Older(series)) = named else {
+        return Err(missing.hint_text("UN is several series: write the threads per inch, as in 5/16-20 UN"));
+    };
     let (first, second) = size.readings();
     let listed = |diameter: &Length| series::pitch_of(series, *diameter).map(|pitch| (*diameter, pitch));
     let (diameter, pitch) = match (first.as_ref().and_then(listed), second.as_ref().and_then(listed)) {
@@ -102,130 +140,13 @@ fn without_pitch(
         }
     };
     let thread = Thread::build(Form::Unified, diameter, pitch, 1).map_err(|error| error.at_byte(size_place))?;
-    tail(cursor, thread)
-}
-
-/// A size as written: what a bare whole number means depends on the pitch.
-enum UnifiedSize {
-    Inches(Length),
-    Number(i64),
-    Bare(i64),
-}
-
-impl UnifiedSize {
-    /// The diameter in millimetres.
-    fn diameter(&self, pitch: Length) -> Result<Length, Error> {
-        match self {
-            Self::Inches(inches) => inches.times(Length::INCH),
-            Self::Number(number) => number_diameter(*number),
-            Self::Bare(number) => {
-                let inches = Length::integer(*number).times(Length::INCH)?;
-                if is_number_size(*number, inches, pitch) { number_diameter(*number) } else { Ok(inches) }
-            }
-        }
-    }
-}
-
-impl UnifiedSize {
-    /// What the size may be: a number size, inches, or either.
-    fn readings(&self) -> (Option<Length>, Option<Length>) {
-        let inches = |inches: Length| inches.times(Length::INCH).ok();
-        match self {
-            Self::Inches(size) => (None, inches(*size)),
-            Self::Number(number) => (number_diameter(*number).ok(), None),
-            Self::Bare(number) => (number_diameter(*number).ok(), inches(Length::integer(*number))),
-        }
-    }
-
-    /// The nominal pipe size in inches.
-    fn of_pipe(&self, place: usize) -> Result<Length, Error> {
-        match self {
-            Self::Inches(inches) => Ok(*inches),
-            Self::Bare(number) => Ok(Length::integer(*number)),
-            Self::Number(_) => Err(Error::new(Code::Unreadable, Field::Designation)
-                .at_byte(place)
-                .hint_text("a pipe size is inches, as in 1/4-18 NPT")),
-        }
-    }
-}
-
-/// ASME B1.1: number sizes 0 to 12 are 0.060 in + 0.013 in × number.
-fn number_diameter(number: i64) -> Result<Length, Error> {
-    let thousandths = number.checked_mul(13).and_then(|n| n.checked_add(60));
-    match thousandths {
-        Some(thousandths) if (0..=12).contains(&number) => Length::new(thousandths, 1000)?.times(Length::INCH),
-        _ => Err(Error::new(Code::OutOfRange, Field::Designation)
-            .got(number as f64)
-            .within(0.0, 12.0)
-            .hint_text("a number size from 0 to 12")),
-    }
-}
-
-/// Whether a bare whole number before a pitch is a number size (10-32) and not inches (1-8).
-///
-/// The reading that a standard series lists wins; with neither listed, pitches of 24 threads per
-/// inch and finer belong to the number sizes, which have no coarser ones.
-pub(crate) fn is_number_size(number: i64, inches: Length, pitch: Length) -> bool {
-    let listed = |diameter| series::of(Form::Unified, diameter, pitch) != Some(Series::Uns);
-    match number_diameter(number) {
-        Err(_) => false,
-        Ok(diameter) if listed(diameter) => true,
-        Ok(_) => {
-            !listed(inches) && pitch.times(Length::integer(24)).is_ok_and(|twenty_four| twenty_four <= Length::INCH)
-        }
-    }
-}
-
-/// The diameter in millimetres of a size text, whose bare numbers are read by the pitch.
-pub(crate) fn unified_diameter(size: &[u8], pitch: Length) -> Result<Length, Error> {
-    let mut cursor = Cursor::new(size, Field::Diameter);
-    cursor.skip_blanks();
-    let read = unified_size(&mut cursor)?;
-    cursor.skip_blanks();
-    if !cursor.is_at_end() {
-        return Err(cursor.error(Code::Unreadable).hint_text("a size such as 1/4, #10, 1 1/4 or 0.3"));
-    }
-    read.diameter(pitch)
-}
-
-fn unified_size(cursor: &mut Cursor<'_>) -> Result<UnifiedSize, Error> {
-    let numbered = cursor.take(b'#') || {
-        let word = cursor.take_word(b"NO");
-        if word {
-            cursor.take(b'.');
-        }
-        word
-    };
-    if numbered {
-        cursor.skip_blanks();
-        let place = cursor.place();
-        let number =
-            cursor.whole_number()?.ok_or(cursor.error(Code::Unreadable).hint_text("a number size, as in #10-32"))?;
-        number_diameter(number).map_err(|error| error.at_byte(place))?;
-        return Ok(UnifiedSize::Number(number));
-    }
-    if matches!(cursor.peek(), Some(b'N' | b'n')) {
-        return Err(unreadable(cursor));
-    }
-    let start = cursor.place();
-    let value = cursor.mixed_number()?;
-    // `10` may be a number size; a point, a fraction or an inch mark makes it inches.
-    let bare = cursor.since(start).iter().all(u8::is_ascii_digit);
-    let size = value.whole().filter(|_| bare).map_or(UnifiedSize::Inches(value), UnifiedSize::Bare);
-    Ok(if cursor.take_inch_mark() { inches(size) } else { size })
-}
-
-fn inches(size: UnifiedSize) -> UnifiedSize {
-    match size {
-        UnifiedSize::Bare(whole) => UnifiedSize::Inches(Length::integer(whole)),
-        size => size,
-    }
+    tail(cursor, noted(thread, Some(named))?)
 }
 
 /// Threads per inch, or pitch and lead of a multi-start thread, `0.0625P-0.1875L(3 STARTS)`.
 fn unified_pitch(cursor: &mut Cursor<'_>) -> Result<(Length, u8), Error> {
     let place = cursor.place();
-    let threads = cursor.mixed_number().map_err(|e| e.hint_text("threads per inch, as in 1/4-20"))?;
+    let threads = pipe::threads_number(cursor).map_err(|e| e.hint_text("threads per inch, as in 1/4-20"))?;
     if matches!(cursor.peek(), Some(b'P' | b'p')) {
         cursor.skip(1);
         return multi_start(cursor, threads, place);
@@ -268,16 +189,14 @@ fn multi_start(cursor: &mut Cursor<'_>, pitch_in: Length, place: usize) -> Resul
     cursor.skip_blanks();
     if cursor.take(b'(') {
         cursor.skip_blanks();
-        let count_place = cursor.place();
-        let count = cursor.whole_number()?;
-        cursor.skip_blanks();
-        let named = cursor.take_word(b"STARTS") || cursor.take_word(b"START");
-        cursor.skip_blanks();
-        if count != Some(i64::from(starts)) || !named || !cursor.take(b')') {
-            return Err(cursor
-                .error(Code::Unreadable)
-                .at_byte(count_place)
-                .hint_text("the number of starts, as in (3 STARTS)"));
+        let place = cursor.place();
+        let hint = "the number of starts, as in (3 STARTS)";
+        let count = read_starts(cursor).ok_or(cursor.error(Code::Unreadable).hint_text(hint))?;
+        if count != i64::from(starts) {
+            return Err(other_starts(count, place));
+        }
+        if !closes(cursor) {
+            return Err(cursor.error(Code::Unreadable).hint_text(hint));
         }
     } else {
         cursor.go_back_to(after);
@@ -298,24 +217,42 @@ fn unrounded_pitch(printed: Length) -> Result<Length, Error> {
 #[derive(Clone, Copy)]
 enum NamedSeries {
     Graded(Series),
+    Older(Series),
     Constant,
 }
 
 fn series_token(cursor: &mut Cursor<'_>) -> Option<NamedSeries> {
-    if !matches!(cursor.peek(), Some(b'U' | b'u')) {
-        return None;
+    match cursor.peek() {
+        Some(b'U' | b'u') => {}
+        Some(b'N' | b'n') => return american_national(cursor),
+        _ => return None,
     }
     let graded = [Series::Unc, Series::Unf, Series::Unef, Series::Uns];
-    if let Some(series) = graded.into_iter().find(|series| cursor.take_word(series.token().as_bytes())) {
+    if let Some(series) = graded.into_iter().find(|series| cursor.take_name(series.token().as_bytes())) {
         return Some(NamedSeries::Graded(series));
     }
-    cursor.take_word(b"UN").then_some(NamedSeries::Constant)
+    cursor.take_name(b"UN").then_some(NamedSeries::Constant)
+}
+
+/// NC, NF and NEF, which UNC, UNF and UNEF followed with the same sizes and pitches.
+fn american_national(cursor: &mut Cursor<'_>) -> Option<NamedSeries> {
+    let older: [(&[u8], Series); 3] = [(b"NC", Series::Unc), (b"NF", Series::Unf), (b"NEF", Series::Unef)];
+    let (_, series) = older.into_iter().find(|(name, _)| cursor.take_name(name))?;
+    Some(NamedSeries::Older(series))
+}
+
+/// The thread with a note of the older name that its series was written with.
+fn noted(thread: Thread, named: Option<NamedSeries>) -> Result<Thread, Error> {
+    match named {
+        Some(NamedSeries::Older(_)) => thread.with_written_as(WrittenAs::AmericanNational),
+        _ => Ok(thread),
+    }
 }
 
 fn check_series(thread: &Thread, named: NamedSeries, place: usize) -> Result<(), Error> {
     let actual = thread.series().unwrap_or(Series::Uns);
     let agrees = match named {
-        NamedSeries::Graded(series) => series == actual,
+        NamedSeries::Graded(series) | NamedSeries::Older(series) => series == actual,
         NamedSeries::Constant => actual.token() == "UN" || thread.starts() > 1,
     };
     if agrees || (thread.starts() > 1 && matches!(named, NamedSeries::Graded(Series::Uns))) {
@@ -323,7 +260,9 @@ fn check_series(thread: &Thread, named: NamedSeries, place: usize) -> Result<(),
     }
     let per_inch = |pitch: Length| Length::INCH.over(pitch).map_or(f64::NAN, Length::to_f64);
     let listed = match named {
-        NamedSeries::Graded(series) => series::pitch_of(series, thread.major_mm()).map_or(f64::NAN, per_inch),
+        NamedSeries::Graded(series) | NamedSeries::Older(series) => {
+            series::pitch_of(series, thread.major_mm()).map_or(f64::NAN, per_inch)
+        }
         NamedSeries::Constant => f64::NAN,
     };
     Err(Error::new(Code::SeriesMismatch, Field::ThreadsPerInch)

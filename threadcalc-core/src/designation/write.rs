@@ -2,7 +2,7 @@
 
 use core::fmt::{self, Write};
 
-use super::unified::is_number_size;
+use super::unified_size::is_number_size;
 use crate::error::Error;
 use crate::form::Form;
 use crate::length::{Decimal, Length, Rounding};

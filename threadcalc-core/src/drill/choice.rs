@@ -75,7 +75,8 @@ pub struct TapDrill {
 /// With a percent: the drill nearest to that hole, whatever the limits (`within_limits` says).
 /// Without: the drill nearest to D − P within the class's minor-diameter limits (cut), or nearest to
 /// D − P/2 (form). Nearest is by diameter, ties to the larger. A thread without a class is judged
-/// by the standard's medium class, with finding `class-assumed`; G and Rp need no class.
+/// by the standard's medium class, with finding `class-assumed`; G and Rp need no class. NPSC and NPSM
+/// need a percent.
 ///
 /// ```text
 /// NPT, NPTF  nearest to K0 = E0 − 0.8 p; with taper reamer to K3 = K0 − 3 p/16
@@ -86,8 +87,8 @@ pub struct TapDrill {
 ///
 /// # Errors
 /// [`Code::Missing`] without a set or basis, [`Code::NoDrill`], [`Code::Contradiction`] for a taper
-/// reamer in a straight thread, [`Code::DoesNotApply`] for a percent or a form tap in a taper thread, and
-/// those of [`percent_thread`].
+/// reamer in a straight thread, [`Code::DoesNotApply`] for a percent or a form tap in a taper thread,
+/// [`Code::NotSourced`] for NPSC and NPSM without a percent and for NPSF, and those of [`percent_thread`].
 ///
 /// # Example
 /// ```
@@ -228,6 +229,11 @@ fn nearest_by_rule(
     request: &TapDrillRequest,
     limits: Option<&Limits>,
 ) -> Result<Option<Drill>, Error> {
+    // D - P speaks of the thread's own diameter; theirs is none of the pipe's, and no chart has been read.
+    if matches!(thread.form(), Form::Npsc | Form::Npsm | Form::Npsf) {
+        return Err(Error::new(Code::NotSourced, Field::Percent)
+            .hint_text("the drills of straight NPS threads have not been read: give a percent of 1.6 P"));
+    }
     let pitch = thread.pitch_mm();
     let depth = match request.tap {
         Tap::Cut => pitch,

@@ -5,15 +5,9 @@ use super::values::{Measured, set_once};
 use super::words::Word;
 use super::{Plating, Sides};
 use crate::callout::{self, Callout};
-use crate::drill::{Drill, DrillSet};
 use crate::error::{Code, Error, Field};
-use crate::feed::Unit;
 use crate::length::Length;
-use crate::plain::COUNTERSINK;
-use crate::text::Text;
-
-/// The most holes one note speaks of.
-const MOST_HOLES: i64 = 9_999;
+use crate::plain::{COUNTERSINK, DIAMETER};
 
 impl Reader<'_> {
     /// A feature begins: what was said before any is about it.
@@ -26,18 +20,6 @@ impl Reader<'_> {
             self.set_through(at);
         }
         Ok(())
-    }
-
-    fn set_count(&mut self, given: i64, at: usize) -> Result<(), Error> {
-        let count = u32::try_from(given).ok().filter(|_| (1..=MOST_HOLES).contains(&given));
-        let count = count.ok_or(
-            Error::new(Code::OutOfRange, Field::HoleCount)
-                .at_byte(at)
-                .got(given as f64)
-                .within(1.0, MOST_HOLES as f64)
-                .hint_text("how many holes"),
-        )?;
-        set_once(&mut self.draft.count, count, Field::HoleCount, at)
     }
 
     /// The depth of the current feature; false if it has none.
@@ -70,14 +52,6 @@ impl Reader<'_> {
         }
     }
 
-    fn set_drill(&mut self, diameter: Measured) -> Result<(), Error> {
-        // A fraction names a drill: inches whatever the drawing is in.
-        let unit = if diameter.fraction { diameter.unit.or(Some(Unit::Inch)) } else { diameter.unit };
-        let named = diameter.named || diameter.fraction;
-        self.draft.drill.set(Measured { unit, named, ..diameter }, Field::Drill)?;
-        self.begin(Feature::Drill)
-    }
-
     pub fn set_angle(&mut self, angle: Measured) -> Result<(), Error> {
         if !angle.value.is_positive() || angle.value >= Length::integer(180) {
             return Err(Error::new(Code::OutOfRange, Field::CountersinkAngle)
@@ -87,44 +61,6 @@ impl Reader<'_> {
                 .hint_text("the included angle in degrees"));
         }
         set_once(&mut self.draft.countersink_angle, angle.value, Field::CountersinkAngle, angle.at)
-    }
-
-    /// A drill by its name, in inches, exact.
-    fn set_named_drill(&mut self, set: DrillSet, name: &[u8], at: usize) -> Result<bool, Error> {
-        let Ok(drill) = Drill::named(set, name) else { return Ok(false) };
-        let value = drill.diameter_mm();
-        self.set_drill(Measured { value, unit: Some(Unit::Mm), fraction: false, whole: None, named: true, at })?;
-        Ok(true)
-    }
-
-    /// `#7`, `No. 7`; the word DRILL behind it is taken with it.
-    pub fn numbered_drill(&mut self) -> Result<bool, Error> {
-        self.skip_blanks();
-        let at = self.place;
-        let Some(number) = self.measured()?.and_then(|measured| measured.whole) else { return Ok(false) };
-        let mut name = Text::<24>::new();
-        let written = core::fmt::Write::write_fmt(&mut name, format_args!("#{number}"));
-        if written.is_err() || !self.set_named_drill(DrillSet::Number, name.as_str().as_bytes(), at)? {
-            return Ok(false);
-        }
-        self.take_word(Word::Drill);
-        Ok(true)
-    }
-
-    /// A letter drill, `F`, that stands alone; `needs_word` if only DRILL behind it says so.
-    fn letter_drill(&mut self, needs_word: bool) -> Result<bool, Error> {
-        let (at, start) = (self.place, self.place);
-        let [letter, after @ ..] = self.rest() else { return Ok(false) };
-        if !letter.is_ascii_alphabetic() || after.first().is_some_and(|next| next.is_ascii_alphanumeric()) {
-            return Ok(false);
-        }
-        let name = [letter.to_ascii_uppercase()];
-        self.skip(1);
-        if !self.take_word(Word::Drill) && needs_word {
-            self.place = start;
-            return Ok(false);
-        }
-        self.set_named_drill(DrillSet::Letter, &name, at)
     }
 
     pub fn diameter_sign(&mut self) -> Result<bool, Error> {
@@ -137,9 +73,9 @@ impl Reader<'_> {
     }
 
     /// What a number that is certainly a diameter is the diameter of.
-    fn diameter(&mut self, diameter: Measured) -> Result<bool, Error> {
+    pub fn diameter(&mut self, diameter: Measured) -> Result<bool, Error> {
         self.take_word(Word::Diameter);
-        if self.sized_countersink(diameter)? || self.named_by_word(diameter)? {
+        if self.sized_countersink(diameter, true)? || self.named_by_word(diameter)? {
             return Ok(true);
         }
         match self.current {
@@ -154,14 +90,15 @@ impl Reader<'_> {
         Ok(true)
     }
 
-    /// `Ø10 X 90°`, `.50 X 82 CSK`: a diameter with an angle is a countersink.
-    fn sized_countersink(&mut self, diameter: Measured) -> Result<bool, Error> {
+    /// `Ø10 X 90°`, `.50 X 82 CSK`: a diameter with an angle is a countersink; a bare number with an angle
+    /// is a chamfer.
+    fn sized_countersink(&mut self, diameter: Measured, is_diameter: bool) -> Result<bool, Error> {
         let start = self.place;
         if self.take_times() {
             self.skip_blanks();
             if let Some(angle) = self.measured()? {
                 let marked = self.take_degrees();
-                if self.take_word(Word::Countersink) || self.take_sign(COUNTERSINK) || marked {
+                if self.take_word(Word::Countersink) || self.take_sign(COUNTERSINK) || (marked && is_diameter) {
                     self.begin_countersink();
                     self.draft.countersink.set(diameter, Field::Countersink)?;
                     self.set_angle(angle)?;
@@ -201,45 +138,25 @@ impl Reader<'_> {
         if self.take_degrees() {
             return self.angle(number);
         }
-        if self.sized_countersink(number)? || self.named_by_word(number)? || self.drill_said_twice(number)? {
+        if self.sized_countersink(number, false)? || self.named_by_word(number)? || self.drill_said_twice(number)? {
             return Ok(true);
         }
-        if let Some(count) = number.whole.filter(|_| self.is_counted(in_parentheses)) {
+        let free = self.draft.count.is_none();
+        if let Some(count) = number.whole.filter(|_| self.is_counted(in_parentheses && free)) {
             self.set_count(count, number.at)?;
             return Ok(true);
         }
         if self.take_word(Word::Diameter) {
             return self.diameter(number);
         }
-        if in_parentheses && self.current == Feature::Drill && self.take_sign(b')') {
+        let again = in_parentheses && self.current == Feature::Drill && self.take_sign(b')');
+        // `.201 THRU`: before any feature, what goes through is a drilled hole.
+        let through = || matches!(self.next_word(), Some((Word::Through, _))) && self.current == Feature::None;
+        if again || through() {
             self.set_drill(number)?;
             return Ok(true);
         }
         self.depth_by_word(number)
-    }
-
-    /// `5/16 (.3125) DRILL`.
-    fn drill_said_twice(&mut self, first: Measured) -> Result<bool, Error> {
-        let start = self.place;
-        if self.take_sign(b'(') {
-            if let Some(second) = self.measured()? {
-                if self.take_sign(b')') && self.take_word(Word::Drill) {
-                    self.set_drill(first)?;
-                    self.set_drill(second)?;
-                    return Ok(true);
-                }
-            }
-        }
-        self.place = start;
-        Ok(false)
-    }
-
-    /// Takes what makes a whole number a count: `4X`, `4 PLCS`, `(4)`, the dash of `4-M8`.
-    fn is_counted(&mut self, in_parentheses: bool) -> bool {
-        if self.take_times() || self.take_word(Word::Places) {
-            return true;
-        }
-        matches!(self.rest(), [b'-', b'M' | b'm', ..]) || (in_parentheses && self.take_sign(b')'))
     }
 
     /// An angle: of the countersink whose word follows, or of the one that was read.
@@ -249,6 +166,20 @@ impl Reader<'_> {
             self.begin_countersink();
             self.set_angle(angle)?;
             return self.countersink();
+        }
+        // `90° X Ø10 CSK`
+        if self.take_times() {
+            self.take_sign(DIAMETER);
+            self.skip_blanks();
+            if let Some(diameter) = self.measured()? {
+                self.take_word(Word::Diameter);
+                if self.take_word(Word::Countersink) || self.take_sign(COUNTERSINK) {
+                    self.begin_countersink();
+                    self.draft.countersink.set(diameter, Field::Countersink)?;
+                    self.set_angle(angle)?;
+                    return Ok(true);
+                }
+            }
         }
         self.place = start;
         if self.current != Feature::Countersink {
@@ -294,8 +225,8 @@ impl Reader<'_> {
         self.skip_blanks();
         let start = self.place;
         if !self.at_number() || !matches!(callout::read(self.rest()), Callout::None) {
-            // A joint between two features; it says nothing by itself.
-            return Ok(!self.rest().is_empty());
+            // A joint between two features says nothing by itself; behind unread text it is part of that.
+            return Ok(!self.rest().is_empty() && !self.draft.unread_is_open());
         }
         let Some(number) = self.measured()? else { return Ok(false) };
         if self.next_is_plain() && self.current != Feature::None && self.current != Feature::Countersink {
@@ -306,11 +237,11 @@ impl Reader<'_> {
         }
         // What follows says what the number is.
         self.place = start;
-        Ok(true)
+        Ok(!self.draft.unread_is_open())
     }
 
     /// Whether nothing behind a number says what it is.
-    fn next_is_plain(&mut self) -> bool {
+    pub fn next_is_plain(&mut self) -> bool {
         let start = self.place;
         let said = self.take_degrees() || self.take_times();
         self.place = start;
@@ -371,20 +302,12 @@ impl Reader<'_> {
                 self.skip_colon();
                 return self.letter_drill(false);
             }
-            Word::Number => return self.numbered_drill(),
+            Word::Number => return self.numbered_drill(true),
+            Word::On => return self.on_circle(),
             Word::Hole | Word::Filler => {}
             Word::Degrees | Word::Mm | Word::Cm | Word::Inch => return Ok(false),
         }
         Ok(true)
-    }
-
-    fn side(&mut self, side: Sides) -> bool {
-        // A second side is of another feature, which one value cannot say: it stays unread.
-        let first = self.draft.sides.is_none_or(|known| known == side);
-        if first {
-            self.draft.sides = Some(side);
-        }
-        first
     }
 
     /// THD, FULL THREAD: the depth behind it, or only that the thread is spoken of.
@@ -411,60 +334,5 @@ impl Reader<'_> {
         let Some(number) = self.measured()? else { return Ok(false) };
         self.depth_by_word(number)
             .and_then(|done| if done || self.current == Feature::None { Ok(done) } else { self.set_depth(number) })
-    }
-
-    /// Behind DRILL: a size, if there is none yet.
-    fn drill(&mut self) -> Result<bool, Error> {
-        let start = self.place;
-        self.skip_colon();
-        if self.draft.drill.is_set() {
-            self.place = start;
-            self.begin(Feature::Drill)?;
-            return Ok(true);
-        }
-        let letter = !matches!(self.rest(), [b'x' | b'X' | b'a' | b'A', b' ', b'0'..=b'9' | b'.', ..]);
-        if letter && self.letter_drill(false)? {
-            return Ok(true);
-        }
-        if self.at_number() && matches!(callout::read(self.rest()), Callout::None) {
-            let size = self.measured()?;
-            let plain = self.next_is_plain() || self.next_is_cut_off_by_times();
-            if let Some(diameter) = size.filter(|_| plain) {
-                self.take_word(Word::Hole);
-                self.set_drill(diameter)?;
-                return Ok(true);
-            }
-        }
-        self.place = start;
-        self.begin(Feature::Drill)?;
-        Ok(true)
-    }
-
-    /// `DRILL 6.8 X 20`: a number that is followed by a times sign and another one.
-    fn next_is_cut_off_by_times(&mut self) -> bool {
-        let start = self.place;
-        let times = self.take_times();
-        self.skip_blanks();
-        let number = self.at_number();
-        self.place = start;
-        times && number
-    }
-
-    fn count(&mut self) -> Result<bool, Error> {
-        self.skip_colon();
-        match self.measured()? {
-            Some(Measured { whole: Some(count), at, .. }) => self.set_count(count, at).map(|()| true),
-            _ => Ok(false),
-        }
-    }
-
-    /// Behind BOLT CIRCLE, PCD: its diameter.
-    fn bolt_circle(&mut self) -> Result<bool, Error> {
-        self.skip_colon();
-        self.take_sign(crate::plain::DIAMETER);
-        self.skip_blanks();
-        let Some(diameter) = self.measured()? else { return Ok(false) };
-        self.draft.bolt_circle.set(diameter, Field::BoltCircle)?;
-        Ok(true)
     }
 }

@@ -64,6 +64,11 @@ impl Draft {
         }
     }
 
+    /// Whether the text just before was not understood.
+    pub const fn unread_is_open(&self) -> bool {
+        self.unread_open
+    }
+
     /// What follows was understood: an unread run ends before it.
     pub fn close_unread(&mut self) {
         self.unread_open = false;
@@ -178,6 +183,9 @@ impl Draft {
                     .with_suggestion(unit.name()),
             );
         }
+        if let Some(finding) = self.thread.and_then(|(thread, ..)| does_not_fit(&thread, lengths)) {
+            findings.push(finding);
+        }
         if let (Some(at), Some(depth)) = (self.depth_read, lengths.thread_depth) {
             findings.push(
                 Finding::new(FindingId::DepthRead)
@@ -201,6 +209,24 @@ impl Draft {
         }
         Ok(())
     }
+}
+
+/// The doubt that the drilled hole and the thread of one note are of one hole.
+fn does_not_fit(thread: &Thread, lengths: &Lengths) -> Option<Finding> {
+    let finding = Finding::new(FindingId::HoleDoesNotFit).with_evidence("note");
+    if let Some(drill) = lengths.drill.filter(|drill| *drill >= thread.major_mm()) {
+        return Some(
+            finding
+                .with_number(NumberKey::DrillMm, drill.to_f64())
+                .with_suggestion("it leaves no thread: is it the clearance hole of another part?"),
+        );
+    }
+    let (drilled, thread) = (lengths.drill_depth?, lengths.thread_depth?);
+    let shallow = finding
+        .with_number(NumberKey::DepthMm, drilled.to_f64())
+        .with_number(NumberKey::FullThreadMm, thread.to_f64())
+        .with_suggestion("the thread is deeper than its hole");
+    (drilled < thread).then_some(shallow)
 }
 
 /// The lengths of a note in millimetres.

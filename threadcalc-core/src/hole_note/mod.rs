@@ -2,6 +2,8 @@
 
 mod clauses;
 mod draft;
+mod drills;
+mod places;
 mod read;
 mod sinks;
 mod values;
@@ -19,8 +21,8 @@ use crate::thread::Thread;
 const LONGEST: usize = 400;
 /// Room for the plain text: vulgar fractions take more than they did.
 const PLAIN: usize = 640;
-/// How many findings a note holds: two of the thread, two readings, four unread runs, the rest.
-const MOST_FINDINGS: usize = 9;
+/// How many findings a note holds: two of the thread, three readings, four unread runs, the rest.
+const MOST_FINDINGS: usize = 10;
 
 named! {
     /// Which side of the part a note speaks of.
@@ -193,7 +195,7 @@ impl HoleNote {
 
     /// What was assumed, what is doubtful, and what was not understood.
     #[must_use]
-    pub const fn findings(&self) -> &Findings<9> {
+    pub const fn findings(&self) -> &Findings<10> {
         &self.findings
     }
 }
@@ -202,13 +204,13 @@ impl HoleNote {
 ///
 /// | part | written as |
 /// |---|---|
-/// | count | `4X`, `4 X`, `(4)`, `4 PLACES`, `4 PLCS`, `4 HOLES`, `4 OFF`, `QTY 4`, `4-M8` |
+/// | count | `4X`, `4 X`, `(4)`, `4 PLACES`, `4 PLCS`, `4 HOLES`, `4 OFF`, `QTY 4`, `4-M8`; 1 to 9999 |
 /// | thread | every designation that [`Thread::read`] reads; `2 START`, `LEFT HAND`, `CLASS 2B` behind it |
 /// | depth | `↧16`, `16 DEEP`, `DEPTH 16`, `X 16`, `FULL THREAD 16`, `16 MIN`, `THRU`: of what stands before it |
 /// | drill | `Ø6.8`, `6.8 DIA`, `#7 DRILL`, `F DRILL`, `5/16 DRILL`, `DRILL 6.8`, `PILOT 5` |
 /// | countersink | `⌵Ø10 X 90°`, `CSK 10 x 90`, `C'SINK`, `90 DEG CSK TO 10` |
 /// | counterbore | `⌴Ø14 ↧8`, `C'BORE 14 X 8 DEEP`, `SPOTFACE Ø20` |
-/// | place | `BOTH SIDES`, `NEAR SIDE`, `FAR SIDE`, `EQ SP`, `ON 100 BC`, `ON Ø100 B.C.` |
+/// | place | `BOTH SIDES`, `NEAR SIDE`, `FAR SIDE`, `EQ SP`, `ON 100 BC`, `ON Ø100`, `PCD 100` |
 /// | plating | `CLASS APPLIES AFTER PLATING`, `BEFORE PLATING` |
 ///
 /// Units: lengths with a mark (`mm`, `in`, `"`) are in it, names of drills (`#7`, `F`, `5/16`) are inches.
@@ -224,7 +226,9 @@ impl HoleNote {
 /// Those of [`Thread::read`] for the thread of the note. [`Code::Empty`]; [`Code::TooLong`] above 400
 /// bytes; [`Code::Unreadable`] if there is neither thread nor hole; [`Code::Missing`] for a length without
 /// a unit in a note without a thread; [`Code::Contradiction`] for two threads, two values of one thing, or
-/// through and a depth of one thing; [`Code::OutOfRange`] for a length or a count that is not positive.
+/// through and a depth of one thing; [`Code::OutOfRange`] for a length or a count that is not positive and
+/// an angle outside 0 to 180 degrees; [`Code::UnsupportedForm`] for the name of a form that is not read
+/// (ACME, STI …) anywhere in the note.
 ///
 /// # Example
 /// ```

@@ -240,17 +240,32 @@ impl<'a> Reader<'a> {
             }
             [b'#', ..] => {
                 self.skip(1);
-                self.numbered_drill()
+                self.numbered_drill(false)
             }
             [b'x' | b'X' | b'*', ..] => self.times(),
             [b'0'..=b'9' | b'.' | b'-', ..] => self.number(),
-            [first, ..] if first.is_ascii_alphabetic() => self.word(),
+            [first, ..] if first.is_ascii_alphabetic() => {
+                self.refuse_other_forms()?;
+                self.word()
+            }
             _ => Ok(false),
         }
     }
 
+    /// A word for a form of thread that is not read is no word to leave unread: the thread is another one.
+    fn refuse_other_forms(&self) -> Result<(), Error> {
+        const OTHER_FORMS: [&[u8]; 6] = [b"ACME", b"STUB", b"BSW", b"BSF", b"STI", b"WHITWORTH"];
+        if !callout::is_one_of(callout::leading_word(self.rest()).0, &OTHER_FORMS) {
+            return Ok(());
+        }
+        Err(Error::new(Code::UnsupportedForm, Field::Note)
+            .at_byte(self.place)
+            .hint_text("this version reads ISO metric M, Unified and pipe threads (G, R, Rp, Rc, NPT and kin)"))
+    }
+
     /// The thread's designation, where one begins.
     fn thread(&mut self) -> Result<bool, Error> {
+        self.leave_count_without_sign();
         let start = self.place;
         let (thread, length) = match callout::read(self.rest()) {
             Callout::None => return Ok(false),
@@ -271,6 +286,20 @@ impl<'a> Reader<'a> {
         self.place = end;
         self.begin(Feature::Thread)?;
         Ok(true)
+    }
+
+    /// `4 1/4-20` is no thread of 4 1/4 in: the 4 stays unread.
+    fn leave_count_without_sign(&mut self) {
+        let start = self.place;
+        let figures = self.rest().iter().take_while(|byte| byte.is_ascii_digit()).count();
+        let Some([b' ', behind @ ..]) = self.rest().get(figures..).filter(|_| figures > 0) else { return };
+        let is_standard = |text| matches!(callout::read(text), Callout::Thread(thread, _) if thread.is_standard());
+        if is_standard(callout::after_blanks(behind)) && !is_standard(self.rest()) {
+            self.draft.leave_unread(start, start.saturating_add(figures));
+            self.draft.close_unread();
+            self.skip(figures);
+            self.skip_blanks();
+        }
     }
 
     /// Marks a token as not understood and goes behind it.

@@ -31,6 +31,7 @@ pub(super) enum Word {
     Inch,
     Letter,
     Number,
+    On,
     /// Says nothing by itself: TYP, AND, TO.
     Filler,
 }
@@ -155,7 +156,7 @@ const WORDS: &[(&str, Word)] = &[
     ("WITH", Word::Filler),
     ("FOR", Word::Filler),
     ("TO", Word::Filler),
-    ("ON", Word::Filler),
+    ("ON", Word::On),
     ("A", Word::Filler),
 ];
 

@@ -175,7 +175,8 @@ proptest! {
         } else {
             basis
         };
-        let refused = refusal(&thread, tap, reported);
+        let by_rule = percent.is_some() || !matches!(thread.form(), Form::Npsc | Form::Npsm | Form::Npsf);
+        let refused = if by_rule { refusal(&thread, tap, reported) } else { Some(Code::NotSourced) };
         let request = TapDrillRequest { tap, percent, basis, sets, taper_reamer: false };
         let reamed = tap_drill(&thread, &TapDrillRequest { taper_reamer: true, ..request });
         prop_assert_eq!(reamed.map(|_| ()).map_err(|error| error.code()), Err(Code::Contradiction));

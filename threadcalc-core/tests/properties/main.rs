@@ -3,7 +3,9 @@
 mod feeds;
 mod holes;
 mod jobs;
+mod notes;
 mod numbers;
 mod tapers;
 mod threads;
+mod typing;
 mod values;

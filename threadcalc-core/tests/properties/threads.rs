@@ -97,8 +97,8 @@ fn every_standard_thread_reads_back() {
             assert!(thread.is_standard(), "{thread}");
         }
         let classes: &[&[u8]] = match thread.form() {
-            Form::Metric => &[b"5H", b"6H"],
-            Form::Unified => &[b"1B", b"2B", b"3B"],
+            Form::Metric => &[b"5H", b"6H", b"6G", b"5H6H", b"6g", b"5g6g", b"4h"],
+            Form::Unified => &[b"1A", b"2A", b"3A", b"1B", b"2B", b"3B"],
             Form::G => &[b"A", b"B"],
             Form::Nptf => &[b"1", b"2"],
             Form::Npsm => &[b"2A", b"2B"],
@@ -107,8 +107,10 @@ fn every_standard_thread_reads_back() {
         assert_limits(&thread).unwrap();
         for class in classes {
             let thread = thread.with_class(class).unwrap();
-            assert_reads_back(&thread).unwrap();
-            assert_limits(&thread).unwrap();
+            for hand in [Hand::Right, Hand::Left] {
+                assert_reads_back(&thread.with_hand(hand)).unwrap();
+                assert_limits(&thread.with_hand(hand)).unwrap();
+            }
         }
         count += 1;
     }

@@ -4,8 +4,10 @@ mod cutting;
 mod gauging;
 mod motion;
 mod notes;
+mod pipes;
 mod table;
 mod taps;
+mod texts;
 
 use table::{Failure, Got, Results, Row, Table};
 use threadcalc_core::{
@@ -67,6 +69,12 @@ fn decimals(row: Row<'_>) -> Result<u8, Failure> {
 fn whole(row: Row<'_>, column: &str) -> Option<i64> {
     let cell = row.cell(column);
     (!cell.is_empty()).then(|| cell.parse().unwrap())
+}
+
+/// A length in the row's unit.
+fn in_unit(row: Row<'_>, length: Option<Length>) -> Result<Option<Length>, Failure> {
+    let unit = unit(row)?;
+    Ok(length.map(|length| length.over(unit.in_mm()).unwrap()))
 }
 
 #[test]
@@ -142,12 +150,11 @@ fn gives_the_unified_profile() {
 fn gives_limits_of_size() {
     Table::open("minor_limits").check(|row| {
         let limits = thread(row)?.limits()?;
-        let unit = unit(row)?;
-        let shown = |limit: Option<Length>| Got::Exact(limit.map(|limit| limit.over(unit.in_mm()).unwrap()));
+        let shown = |limit| Ok::<_, Failure>(Got::Exact(in_unit(row, limit)?));
         Ok(vec![
-            ("minor_min", shown(limits.minor_mm.0)),
-            ("minor_max", shown(limits.minor_mm.1)),
-            ("pitch_min", shown(limits.pitch_diameter_mm.0)),
+            ("minor_min", shown(limits.minor_mm.0)?),
+            ("minor_max", shown(limits.minor_mm.1)?),
+            ("pitch_min", shown(limits.pitch_diameter_mm.0)?),
             ("unit", Got::Text(limits.native_unit.to_string())),
         ])
     });

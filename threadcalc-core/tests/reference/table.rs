@@ -16,6 +16,8 @@ pub enum Failure {
     Core(Error),
     /// A required input is absent, which the types of the Rust door do not let a caller write.
     ByType,
+    /// What should have been refused was read as this.
+    Read(String),
 }
 
 impl From<Error> for Failure {
@@ -30,9 +32,9 @@ pub enum Got {
     Text(String),
     /// Compared always: an empty cell is "none".
     TextOrNone(String),
-    /// Compared by value unless the cell is empty; None where there is no value.
+    /// Compared by value unless the cell is empty; None, `-` in the cell, where there is no value.
     Exact(Option<Length>),
-    /// Compared within the head's tolerance unless the cell is empty.
+    /// Compared within the head's tolerance unless the cell is empty; NaN, `-` in the cell, is no value.
     Double(f64),
 }
 
@@ -135,6 +137,7 @@ impl<'t> Row<'t> {
         let (code, at) = match failure {
             Failure::Core(error) => (error.code().name(), error.at()),
             Failure::ByType => ("missing", None),
+            Failure::Read(text) => return vec![format!("want {} got {text}", self.cell("status"))],
         };
         let mut differences = Vec::new();
         if self.cell("status") != code {
@@ -164,6 +167,8 @@ impl<'t> Row<'t> {
             Got::TextOrNone(got) => (want == got, got),
             _ if want.is_empty() => return None,
             Got::Text(got) => (want == got, got),
+            Got::Exact(got) if want == "-" => (got.is_none(), format!("{got:?}")),
+            Got::Double(got) if want == "-" => (got.is_nan(), got.to_string()),
             Got::Exact(got) => (got.is_some_and(|got| equals(want, got)), format!("{got:?}")),
             Got::Double(got) => {
                 let tolerance = self.table.tolerance(column, self);

@@ -15,10 +15,13 @@ from typing_extensions import Self
 __all__ = [
     "Alternative",
     "CardRow",
+    "Comment",
     "Depths",
     "Drill",
     "Feed",
     "Finding",
+    "FoundThread",
+    "HoleNote",
     "Job",
     "Limits",
     "Pipe",
@@ -36,7 +39,9 @@ __all__ = [
     "percent_thread",
     "plan",
     "programmed_speed",
+    "read_comment",
     "read_fit",
+    "read_hole_note",
     "read_number",
     "standard_threads",
     "tap_drill",
@@ -444,6 +449,105 @@ class Finding:
     def __ne__(self, other: object, /) -> bool: ...
 
 @final
+class FoundThread:
+    """A thread that a comment mentions."""
+
+    @property
+    def thread(self) -> Thread:
+        """The thread."""
+    @property
+    def at(self) -> int:
+        """Where its text begins, in bytes (UTF-8 for a str)."""
+    @property
+    def length(self) -> int:
+        """How many bytes its text is."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Comment:
+    """The threads that a comment mentions."""
+
+    @property
+    def threads(self) -> list[FoundThread]:
+        """The first four threads, in order."""
+    @property
+    def more(self) -> bool:
+        """True if the comment mentions more than those."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class HoleNote:
+    """A hole note as read. Lengths are exact and in millimetres, None where the note says none."""
+
+    @property
+    def count(self) -> int | None:
+        """How many holes."""
+    @property
+    def thread(self) -> Thread | None:
+        """The thread."""
+    @property
+    def thread_at(self) -> int | None:
+        """Where the thread's callout begins in the note, in bytes (UTF-8 for a str)."""
+    @property
+    def thread_length(self) -> int | None:
+        """How many bytes of the note the thread's callout is."""
+    @property
+    def thread_depth_mm(self) -> Fraction | None:
+        """Depth of full thread."""
+    @property
+    def thread_through(self) -> bool:
+        """True if the thread goes through."""
+    @property
+    def drill_mm(self) -> Fraction | None:
+        """Diameter of the drilled hole."""
+    @property
+    def drill_depth_mm(self) -> Fraction | None:
+        """Depth of the drilled hole."""
+    @property
+    def drill_through(self) -> bool:
+        """True if the drilled hole goes through."""
+    @property
+    def has_countersink(self) -> bool:
+        """True if the hole is countersunk, with sizes or without."""
+    @property
+    def countersink_mm(self) -> Fraction | None:
+        """Diameter of the countersink."""
+    @property
+    def countersink_angle_deg(self) -> Fraction | None:
+        """Included angle of the countersink, in degrees."""
+    @property
+    def has_counterbore(self) -> bool:
+        """True if the hole is counterbored or spotfaced, with sizes or without."""
+    @property
+    def counterbore_mm(self) -> Fraction | None:
+        """Diameter of the counterbore or spotface."""
+    @property
+    def counterbore_depth_mm(self) -> Fraction | None:
+        """Depth of the counterbore or spotface."""
+    @property
+    def is_spotface(self) -> bool:
+        """True if the counterbore is a spotface: only as deep as it takes to clean up."""
+    @property
+    def sides(self) -> Literal["near", "far", "both"] | None:
+        """Which side of the part the note speaks of."""
+    @property
+    def plating(self) -> Literal["after", "before"] | None:
+        """Whether the thread's limits are meant after or before plating."""
+    @property
+    def equally_spaced(self) -> bool:
+        """True if the holes are equally spaced."""
+    @property
+    def bolt_circle_mm(self) -> Fraction | None:
+        """Diameter of the circle that the holes lie on."""
+    @property
+    def findings(self) -> list[Finding]:
+        """What was assumed, what is doubtful, and what was not understood (``not-read``, by byte and length)."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
 class Feed:
     """A synchronised feed. Its exact numbers are made when they are asked for."""
 
@@ -766,6 +870,46 @@ def read_fit(text: str | bytes, /) -> tuple[Thread, Thread]:
     M8x1.25-6H-LH M8x1.25-6g-LH
 
     Source: ISO 965-1:2013 (designation of a fit); ISO 7-1:1994 (Rp/R, Rc/R); ASME B1.1-2003; from memory.
+    """
+
+def read_hole_note(text: str | bytes, /, *, unit: _Unit | None = None) -> HoleNote:
+    """Reads the whole hole note of a drawing, of one line or several.
+
+    Args:
+        text: How many, which thread, how deep, drilled, countersunk, counterbored, where, plated; in
+            words or symbols. str or bytes; lone Latin-1 bytes are read like their UTF-8 forms.
+        unit: The unit of the drawing, for lengths that bear no mark. None: that of the thread's
+            standard, with finding ``unit-assumed``.
+
+    Raises:
+        DesignationError: What ``Thread`` raises for the thread of the note; ``empty``, ``too-long``
+            above 400 bytes, ``unreadable`` if there is neither thread nor hole, ``missing`` for a
+            length without a unit in a note without a thread, ``contradiction`` for two threads or two
+            values of one thing, ``out-of-range``.
+
+    >>> note = read_hole_note("4X M8x1.25-6H 16 DEEP, 6.8 DRILL 20 DEEP, EQ SP", unit="mm")
+    >>> note.count, note.thread, float(note.thread_depth_mm), float(note.drill_mm)
+    (4, Thread('M8x1.25-6H'), 16.0, 6.8)
+    >>> note.equally_spaced, note.findings
+    (True, [])
+
+    Source: ISO 129-1 and ASME Y14.5 for the symbols, from memory; common practice for the words.
+    """
+
+def read_comment(text: str | bytes, /, *, tool_is_tap: bool = False) -> Comment:
+    """Finds the threads that a comment of a program or a line of a tool list mentions; never an error.
+
+    Dates, part numbers, tool diameters and words of a program (M30, G1) are no threads.
+
+    Args:
+        text: One comment, str or bytes.
+        tool_is_tap: True if the tool list says that the tool is a tap: a bare M8 is a thread then.
+
+    >>> found = read_comment("T5 TAP M8 LH, 1/4-20 HOLES").threads
+    >>> [(str(one.thread), one.at, one.length) for one in found]
+    [('M8x1.25-LH', 7, 5), ('1/4-20 UNC', 14, 6)]
+
+    Source: common practice.
     """
 
 def read_number(text: str | bytes, /) -> Fraction:

@@ -1,0 +1,41 @@
+//! Ways to write a thread: many for one, two threads in one text, and what is refused, and where.
+
+use crate::Failure;
+use crate::table::{Got, Row, Table};
+use threadcalc_core::{Finding, Thread, read_fit};
+
+/// The ids of findings, as a cell lists them.
+pub fn ids<'f>(findings: impl Iterator<Item = &'f Finding>) -> Got {
+    Got::TextOrNone(findings.map(|finding| finding.id().name()).collect::<Vec<_>>().join(" "))
+}
+
+#[test]
+fn reads_written_forms() {
+    Table::open("written_form").check(|row| {
+        let thread = Thread::read(&row.bytes("text"))?;
+        Ok(vec![("canonical", Got::Text(thread.to_string())), ("findings", ids(thread.findings().iter()))])
+    });
+}
+
+#[test]
+fn reads_fits() {
+    Table::open("fit").check(|row| {
+        let (internal, external) = read_fit(&row.bytes("text"))?;
+        Ok(vec![("internal", Got::Text(internal.to_string())), ("external", Got::Text(external.to_string()))])
+    });
+}
+
+#[test]
+fn refuses_bad_designations_where_they_are_bad() {
+    Table::open("bad_designation").check(|row: Row<'_>| {
+        assert!(!row.cell("at").is_empty(), "{} names no byte", row.cell("id"));
+        match Thread::read(&row.bytes("text")) {
+            Ok(thread) => Err(Failure::Read(thread.to_string())),
+            Err(error) => {
+                let way_out = !error.hint().is_empty() || !error.low().is_nan();
+                assert!(way_out, "{}: {error} tells no way out", row.cell("id"));
+                Err(error.into())
+            }
+        }
+    });
+}
