@@ -1,8 +1,12 @@
 //! Every table of `tests/reference`, row by row: the same rows that the C and Python doors run.
 
+mod cutting;
+mod gauging;
+mod motion;
 mod notes;
 mod pipes;
 mod table;
+mod taps;
 mod texts;
 
 use table::{Failure, Got, Results, Row, Table};
