@@ -9,17 +9,22 @@
 //! | `ThreadcalcError`, `DesignationError` | `Error` |
 #![deny(clippy::float_arithmetic, clippy::arithmetic_side_effects)]
 
+mod answer;
 #[cfg(feature = "bench")]
 mod bench;
 mod comment;
+mod cutting;
 mod depth;
 mod drill;
+mod engagement;
 mod error;
 mod feed;
 mod finding;
+mod gear;
 mod hole_note;
 mod job;
 mod limits;
+mod motion;
 mod number;
 mod pipe;
 mod plan;
@@ -36,19 +41,34 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::comment::{Comment, FoundThread, read_comment};
     #[pymodule_export]
+    use crate::cutting::{
+        FactorRange, StartingForces, TorqueBand, forming_factor, materials, power_kw, spindle_speed,
+        spindle_speed_feet, starting_forces, surface_speed_m_min, taper_factor, torque_by_chip_area, torque_by_pitch,
+        torque_nm,
+    };
+    #[pymodule_export]
     use crate::depth::{Depths, depths};
     #[pymodule_export]
     use crate::drill::{Drill, drill_diameter, drills, percent_thread};
     #[pymodule_export]
+    use crate::engagement::{Engagement, StartingStrength, engagement, property_classes, starting_strength};
+    #[pymodule_export]
     use crate::feed::{Feed, exact_speeds, feed, programmed_speed};
     #[pymodule_export]
     use crate::finding::Finding;
+    #[pymodule_export]
+    use crate::gear::{Gear, GearFit, gear_fit};
     #[pymodule_export]
     use crate::hole_note::{HoleNote, read_hole_note};
     #[pymodule_export]
     use crate::job::Job;
     #[pymodule_export]
     use crate::limits::{Limits, Profile};
+    #[pymodule_export]
+    use crate::motion::{
+        FeedFit, HolderClearance, HolderTravel, TappingTime, feed_fit, holder_clearance, holder_travel, pattern_time_s,
+        speed_after_turns, tapping_time, turns_to_speed,
+    };
     #[pymodule_export]
     use crate::number::read_number;
     #[pymodule_export]
