@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 import operations
 import pytest
+import strengths
 import threadcalc as tc
 from operations import given, in_unit, thread
 from table import TABLES, Cells, Table
@@ -119,6 +120,7 @@ OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
         read_number,
         tap_drill,
         *operations.OPERATIONS,
+        *strengths.OPERATIONS,
     )
 }
 
