@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+import gauging
 import operations
 import pytest
 import strengths
@@ -119,6 +120,7 @@ OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
         programmed_speed,
         read_number,
         tap_drill,
+        *gauging.OPERATIONS,
         *operations.OPERATIONS,
         *strengths.OPERATIONS,
     )

@@ -20,6 +20,7 @@ mod engagement;
 mod error;
 mod feed;
 mod finding;
+mod gauge;
 mod gear;
 mod hole_note;
 mod job;
@@ -28,7 +29,9 @@ mod motion;
 mod number;
 mod pipe;
 mod plan;
+mod tap;
 mod tap_drill;
+mod tap_mark;
 mod taper_depth;
 mod text;
 mod thread;
@@ -57,6 +60,11 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::finding::Finding;
     #[pymodule_export]
+    use crate::gauge::{
+        Gauge, Gauges, NextMove, NotGoRule, ReEntry, best_wire_mm, gauges, next_move, not_go_rule, over_wires,
+        re_entry_r, trimmed_depth_mm,
+    };
+    #[pymodule_export]
     use crate::gear::{Gear, GearFit, gear_fit};
     #[pymodule_export]
     use crate::hole_note::{HoleNote, read_hole_note};
@@ -76,7 +84,13 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::plan::{CardRow, Plan, plan};
     #[pymodule_export]
+    use crate::tap::{
+        ChamferForm, IsoTap, TapAdvice, TapKind, chamfers_that_fit, iso_tap_class, iso_tap_pitch_diameter_mm,
+    };
+    #[pymodule_export]
     use crate::tap_drill::{Alternative, TapDrill, tap_drill};
+    #[pymodule_export]
+    use crate::tap_mark::{ShankMark, TapLimit, h_limit_for_plating, judge_tap, read_shank_mark};
     #[pymodule_export]
     use crate::taper_depth::{TaperDepths, taper_depths};
     #[pymodule_export]

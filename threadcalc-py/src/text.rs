@@ -5,8 +5,8 @@ use std::borrow::Cow;
 use pyo3::prelude::*;
 use pyo3::types::{PyBytes, PyString};
 use threadcalc_core::{
-    Basis, Code, DrillSet, Error, FeedMode, Field, Form, Hand, Holder, Hole, Material, PropertyClass, Series, Side,
-    Tap, TapSetOn, Unit, WrittenAs,
+    Basis, ChamferForm, Code, DrillSet, Error, FeedMode, Field, Form, Hand, Holder, Hole, IsoTapClass, LimitLetter,
+    Material, PropertyClass, Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
 };
 
 use crate::error::raise_key;
@@ -54,17 +54,21 @@ macro_rules! choice {
 
 choice!(
     Basis: Basis,
+    ChamferForm: Key "chamfer",
     DrillSet: DrillSets,
     FeedMode: Mode,
     Form: Form,
     Hand: Hand,
     Hole: Hole,
     Holder: Key "holder",
+    IsoTapClass: Key "tap_class",
+    LimitLetter: TapLimit,
     Material: Key "material",
     PropertyClass: Key "property_class",
     Series: Series,
     Side: Side,
     Tap: Tap,
+    TapKind: Key "tap_kind",
     TapSetOn: TapSetOn,
     Unit: Unit,
     WrittenAs: WrittenAs,

@@ -15,6 +15,7 @@ from typing_extensions import Self
 __all__ = [
     "Alternative",
     "CardRow",
+    "ChamferForm",
     "Comment",
     "Depths",
     "Drill",
@@ -24,23 +25,35 @@ __all__ = [
     "FeedFit",
     "Finding",
     "FoundThread",
+    "Gauge",
+    "Gauges",
     "Gear",
     "GearFit",
     "HolderClearance",
     "HolderTravel",
     "HoleNote",
+    "IsoTap",
     "Job",
     "Limits",
+    "NextMove",
+    "NotGoRule",
     "Pipe",
     "Plan",
     "Profile",
+    "ReEntry",
+    "ShankMark",
     "StartingForces",
     "StartingStrength",
+    "TapAdvice",
     "TapDrill",
+    "TapKind",
+    "TapLimit",
     "TaperDepths",
     "TappingTime",
     "Thread",
     "TorqueBand",
+    "best_wire_mm",
+    "chamfers_that_fit",
     "depths",
     "drill_diameter",
     "drills",
@@ -49,21 +62,31 @@ __all__ = [
     "feed",
     "feed_fit",
     "forming_factor",
+    "gauges",
     "gear_fit",
+    "h_limit_for_plating",
     "holder_clearance",
     "holder_travel",
+    "iso_tap_class",
+    "iso_tap_pitch_diameter_mm",
+    "judge_tap",
     "materials",
     "near",
+    "next_move",
+    "not_go_rule",
+    "over_wires",
     "pattern_time_s",
     "percent_thread",
     "plan",
     "power_kw",
     "programmed_speed",
     "property_classes",
+    "re_entry_r",
     "read_comment",
     "read_fit",
     "read_hole_note",
     "read_number",
+    "read_shank_mark",
     "speed_after_turns",
     "spindle_speed",
     "spindle_speed_feet",
@@ -78,6 +101,7 @@ __all__ = [
     "torque_by_chip_area",
     "torque_by_pitch",
     "torque_nm",
+    "trimmed_depth_mm",
     "turns_to_speed",
 ]
 
@@ -106,6 +130,38 @@ _Material: TypeAlias = Literal[
     "malleable_cast_iron",
     "copper_alloy",
     "aluminium",
+]
+_Hole: TypeAlias = Literal["through", "blind"]
+_TapKind: TypeAlias = Literal["straight_flute", "spiral_point", "spiral_flute", "form"]
+_TapClass: TypeAlias = Literal["1", "2", "3"]
+_Chamfer: TypeAlias = Literal["A", "B", "C", "D", "E", "F", "taper", "plug", "semi_bottoming", "bottoming"]
+_GaugeKind: TypeAlias = Literal[
+    "thread_plug_go",
+    "thread_plug_not_go",
+    "plain_plug_go",
+    "plain_plug_not_go",
+    "thread_ring_go",
+    "thread_ring_not_go",
+    "plain_ring_go",
+    "plain_ring_not_go",
+    "taper_plug",
+    "taper_ring",
+]
+_Move: TypeAlias = Literal[
+    "nothing",
+    "clean_and_gauge_again",
+    "compare_names",
+    "deburr",
+    "tap_deeper",
+    "change_tap",
+    "larger_tap",
+    "smaller_tap",
+    "check_feed",
+    "check_axial_force",
+    "check_cutting",
+    "stop_and_gauge_back",
+    "repair_or_scrap",
+    "tap_shallower",
 ]
 _Within: TypeAlias = Literal["yes", "no", "does-not-apply"]
 
@@ -1033,6 +1089,278 @@ class HolderTravel:
     def __ne__(self, other: object, /) -> bool: ...
 
 @final
+class Gauge:
+    """A gauge to fetch, with the product's limits that it stands for, in millimetres, exact.
+
+    The gauge's own size, with its maker's tolerance and wear, is in the gauge standards and is not here.
+    """
+
+    @property
+    def kind(self) -> _GaugeKind:
+        """What it is."""
+    @property
+    def pitch_diameter_mm(self) -> Fraction | None:
+        """The pitch diameter that it stands for; of a taper gauge, at the gauge plane."""
+    @property
+    def diameter_mm(self) -> Fraction | None:
+        """The major or minor diameter that it stands for; a NOT GO thread gauge has relieved ones."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Gauges:
+    """The gauges of a thread."""
+
+    @property
+    def gauges(self) -> list[Gauge]:
+        """GO before NOT GO, thread gauges before plain ones."""
+    @property
+    def hand(self) -> _Hand:
+        """Left: left-hand gauges, turned anticlockwise."""
+    @property
+    def class_assumed(self) -> bool:
+        """True if the thread has no class and the standard's medium one was taken."""
+    @property
+    def limits_source(self) -> str | None:
+        """The source of the limits; None where none have been read."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class NotGoRule:
+    """How far a NOT GO thread gauge may go."""
+
+    @property
+    def most_turns(self) -> int:
+        """The most turns, by hand and without force, from either end."""
+    @property
+    def standard(self) -> str:
+        """The standard that says so."""
+    @property
+    def remark(self) -> str:
+        """What it says besides."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class NextMove:
+    """What to do after gauging a tapped hole."""
+
+    @property
+    def verdict(self) -> Literal["accept", "rework", "reject"]:
+        """What becomes of this hole."""
+    @property
+    def moves(self) -> list[_Move]:
+        """The moves, first things first."""
+    @property
+    def deeper_mm(self) -> Fraction | None:
+        """How much deeper the tap has to go in millimetres, exact; negative: less deep, for the next hole."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class ReEntry:
+    """An R plane from which the tap finds the thread again."""
+
+    @property
+    def r_mm(self) -> Fraction:
+        """The R plane in millimetres, exact."""
+    @property
+    def pitches(self) -> int:
+        """By how many pitches it has moved; above 0 away from the part."""
+    @property
+    def rule(self) -> str:
+        """What else has to hold when a tap enters a tapped hole again."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class TapKind:
+    """How a tap is built. Hashable; equality is on values.
+
+    Args:
+        name: "straight_flute", "spiral_point", "spiral_flute" or "form".
+
+    Raises:
+        ThreadcalcError: ``unknown-value``.
+
+    >>> kind = TapKind("spiral_point")
+    >>> kind.tap, kind.torque_factor, kind.advice("blind").suits
+    ('cut', 0.95, 'badly')
+
+    Source: a tap maker's published table (factors, coarse pitch in steel); common practice (advice).
+    """
+
+    def __new__(cls, name: _TapKind, /) -> Self: ...
+    @property
+    def name(self) -> _TapKind:
+        """The name."""
+    @property
+    def tap(self) -> _Tap:
+        """Whether it cuts or forms."""
+    @property
+    def torque_factor(self) -> float | None:
+        """The factor for ``torque_by_chip_area``; None for a form tap, see ``forming_factor``."""
+    def advice(self, hole: _Hole, /) -> TapAdvice:
+        """How the kind suits a through or a blind hole, and why."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
+
+@final
+class TapAdvice:
+    """A kind of tap in a kind of hole."""
+
+    @property
+    def suits(self) -> Literal["well", "with_care", "badly"]:
+        """How well it suits."""
+    @property
+    def reason(self) -> str:
+        """Why."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class ChamferForm:
+    """The chamfer of a tap by its letter or by its name. Hashable; equality is on values.
+
+    Args:
+        name: "A" to "F", "taper", "plug", "semi_bottoming" or "bottoming".
+
+    Raises:
+        ThreadcalcError: ``unknown-value``.
+
+    >>> form = ChamferForm("C")
+    >>> int(form.shortest_threads), int(form.longest_threads), form.fits("blind", 2.5)
+    (2, 3, False)
+
+    Source: DIN 2197 as tap makers print it (B to 5.5: from memory of the standard); the names: tap
+    makers' published tables; usual holes: common practice.
+    """
+
+    def __new__(cls, name: _Chamfer, /) -> Self: ...
+    @property
+    def name(self) -> _Chamfer:
+        """The letter or the name."""
+    @property
+    def shortest_threads(self) -> Fraction:
+        """The shortest chamfer of the form, in threads."""
+    @property
+    def longest_threads(self) -> Fraction:
+        """The longest chamfer of the form, in threads: plan on it."""
+    @property
+    def usual_hole(self) -> _Hole | None:
+        """The kind of hole that the form is made for; None for both."""
+    def fits(self, hole: _Hole, room_threads: _Exact) -> bool:
+        """True if the longest chamfer of the form has room; form B never fits a blind hole.
+
+        Args:
+            hole: Through or blind.
+            room_threads: In a blind hole between the end of full thread and that of the drilled
+                diameter, below a through hole down to what the tap may not touch, in threads.
+        """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
+
+@final
+class IsoTap:
+    """The tap class of ISO 2857 for a thread, plated or not."""
+
+    @property
+    def tap_class(self) -> _TapClass | None:
+        """The class; None if the standard has none: a tap of special size."""
+    @property
+    def closing_mm(self) -> Fraction:
+        """How much the plating closes the pitch diameter, and a special tap has to be larger."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class TapLimit:
+    """The limit of a ground tap: H3, D5. Hashable; equality is on values.
+
+    Args:
+        letter: H above basic and L below it in steps of 0.0005 in, D above basic in steps of 0.013 mm.
+        number: 1 to 30.
+
+    Raises:
+        ThreadcalcError: ``unknown-value``, ``out-of-range``.
+
+    >>> str(TapLimit("H", 3))
+    'H3'
+
+    Source: ASME B94.9 from memory; D as a tap maker's published table gives it for M5 to M10.
+    """
+
+    def __new__(cls, letter: Literal["H", "L", "D"], number: int, /) -> Self: ...
+    @property
+    def letter(self) -> Literal["H", "L", "D"]:
+        """The letter."""
+    @property
+    def number(self) -> int:
+        """The number."""
+    def above_basic_mm(self, thread: Thread, /) -> tuple[Fraction | None, Fraction]:
+        """How far the tap's pitch diameter may lie above the basic one, smallest and largest, in mm.
+
+        The smallest of D is None at pitches whose tolerance has not been read.
+
+        Raises:
+            ThreadcalcError: ``not-sourced`` for H and L above 1 in, where the steps are wider.
+
+        >>> smallest, largest = TapLimit("H", 3).above_basic_mm(Thread("1/4-20"))
+        >>> float(smallest), float(largest)
+        (0.0254, 0.0381)
+        """
+    def pitch_diameter_mm(self, thread: Thread, /) -> tuple[Fraction | None, Fraction]:
+        """The smallest and the largest pitch diameter of the tap, in millimetres.
+
+        Raises:
+            ThreadcalcError: As ``above_basic_mm`` and ``Thread.limits``.
+        """
+    def __reduce__(self) -> tuple[object, ...]: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
+
+@final
+class ShankMark:
+    """What the shank of a tap says. What it does not say is None or False, and never assumed."""
+
+    @property
+    def thread(self) -> Thread | None:
+        """The thread, without class."""
+    @property
+    def hand(self) -> _Hand:
+        """Left only if the shank says so."""
+    @property
+    def tolerance_class(self) -> str | None:
+        """The class of thread that the tap is meant to cut."""
+    @property
+    def own_limits(self) -> bool:
+        """6HX: the maker's own limits for that class, usually towards its upper end."""
+    @property
+    def ground(self) -> bool:
+        """True if the thread of the tap is marked as ground."""
+    @property
+    def limit(self) -> TapLimit | None:
+        """H, L or D limit."""
+    @property
+    def iso_class(self) -> _TapClass | None:
+        """Class of ISO 2857."""
+    @property
+    def chamfer(self) -> ChamferForm | None:
+        """Form of the chamfer."""
+    @property
+    def wire_insert(self) -> bool:
+        """True for a wire insert: larger than the screw's own thread."""
+    @property
+    def not_read(self) -> tuple[int, int] | None:
+        """The first word that was not understood, by byte and length (UTF-8 for a str)."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
 class CardRow:
     """A speed and the feed that belongs to it."""
 
@@ -1885,6 +2213,248 @@ def holder_travel(
     (1.75, False)
 
     Source: derived.
+    """
+
+def gauges(thread: Thread) -> Gauges:
+    """Which gauges to fetch for a thread, with the limits they stand for.
+
+    A hole takes GO and NOT GO plugs and pins, a screw rings and snaps, a taper thread one plug or ring
+    read by its turns. A thread without a side is taken as a hole.
+
+    Raises:
+        ThreadcalcError: Those of ``Thread.limits``, but for limits that have not been read and a class
+            that is unset: those sizes are None.
+
+    >>> found = gauges(Thread("M10x1-6H-LH"))
+    >>> [gauge.kind for gauge in found.gauges][:2], found.hand
+    (['thread_plug_go', 'thread_plug_not_go'], 'left')
+    >>> float(found.gauges[2].diameter_mm)
+    8.917
+
+    Source: ISO 1502 and ASME B1.2 for what a gauge checks, from memory; the limits' own sources.
+    """
+
+def not_go_rule(thread: Thread) -> NotGoRule:
+    """How far the NOT GO thread gauge of a thread may go.
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for taper threads, ``not-sourced`` for parallel pipe threads.
+
+    >>> not_go_rule(Thread("M8")).most_turns, not_go_rule(Thread("1/4-20")).most_turns
+    (2, 3)
+
+    Source: ISO 1502:1996 and ASME B1.2-1983 as gauge makers quote them; the remark on ISO 1502 from
+    memory.
+    """
+
+def next_move(
+    thread: Thread,
+    result: Literal["go_passes", "go_stops", "not_go_enters", "taper_stands"],
+    *,
+    turns: _Exact | None = None,
+    required_turns: _Exact | None = None,
+) -> NextMove:
+    """What to do after gauging a tapped hole.
+
+    Args:
+        thread: The thread.
+        result: What the gauge said; "go_stops" below 1 turn is a gauge that does not start.
+        turns: Turns until it stops; of a taper plug turns from flush, above 0 outside the hole. Not
+            for "go_passes".
+        required_turns: Full thread over lead; required for "go_stops".
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for external threads and gauges of another kind of thread;
+            ``not-sourced`` for NOT GO in a parallel pipe thread; ``missing``, ``contradiction``,
+            ``unknown-value``, ``out-of-range``, ``overflow``.
+
+    >>> found = next_move(Thread("M8-6H"), "go_stops", turns=10, required_turns=12.8)
+    >>> found.verdict, found.moves[:2], float(found.deeper_mm)
+    ('rework', ['clean_and_gauge_again', 'tap_deeper'], 3.5)
+
+    Source: common practice; how far NOT GO may enter: ``not_go_rule``; taper threads: their gauge's turns.
+    """
+
+def trimmed_depth_mm(thread: Thread, depth_mm: _Exact, stand_off_turns: _Exact) -> Fraction:
+    """The depth that brings a taper plug flush, with the same R: depth + turns x lead, exact.
+
+    Args:
+        thread: A taper thread.
+        depth_mm: The depth now, in millimetres.
+        stand_off_turns: Turns from flush, -20 to 20; above 0 the plug stands out, the thread is small.
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for straight threads; ``out-of-range``, ``overflow``.
+
+    >>> round(float(trimmed_depth_mm(Thread("1/4-18 NPT"), "16.033", 1)), 3)
+    17.444
+
+    Source: derived.
+    """
+
+def re_entry_r(r_mm: _Exact, pitch_mm: _Exact, wanted_mm: _Exact) -> ReEntry:
+    """The R plane nearest to a wanted one that lies whole pitches from the R of the tapped hole, exact.
+
+    Ties go away from the part. The rest of the rule has to hold as well: see ``ReEntry.rule``.
+
+    Args:
+        r_mm: The R plane that the hole was tapped from, in millimetres.
+        pitch_mm: Pitch of the thread in millimetres, above 0 up to 1000.
+        wanted_mm: Where the R plane should be, in millimetres.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> again = re_entry_r(5, 1.25, 12)
+    >>> float(again.r_mm), again.pitches
+    (12.5, 6)
+
+    Source: derived.
+    """
+
+def best_wire_mm(thread: Thread) -> float:
+    """The wire that touches the flanks at the pitch line, in millimetres: P / (2 cos a).
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for taper threads and for unequal flanks.
+
+    >>> round(best_wire_mm(Thread("M10")), 6)
+    0.866025
+
+    Source: FED-STD-H28, from memory; a handbook page prints 0.57735 P.
+    """
+
+def over_wires(thread: Thread, wire_mm: _Exact, pitch_diameter_mm: _Exact, *, lead_angle: bool = False) -> float:
+    """The measurement over three wires, in millimetres: E - (P/2) cot a + W (1 + cosec a).
+
+    The flattening of wires and flanks under the measuring force is not in it.
+
+    Args:
+        thread: The thread.
+        wire_mm: Diameter of the wires W, in millimetres; 60 degrees: 0.56 to 0.90 P.
+        pitch_diameter_mm: Pitch diameter E, in millimetres.
+        lead_angle: True adds (W/2) tan^2(lead angle) cos a cot a for the tilt of the wires, which most
+            shop tables leave out.
+
+    Raises:
+        ThreadcalcError: ``out-of-range`` for a wire that does not rest on the flanks or a pitch diameter
+            that is not the thread's; ``does-not-apply`` for taper threads and unequal flanks.
+
+    >>> round(over_wires(Thread("M10"), 0.866, 9.026), 3)
+    10.325
+
+    Source: FED-STD-H28 from memory; without its last term as a model engineers' handbook prints it,
+    with its range of wires for 60 degrees.
+    """
+
+def chamfers_that_fit(hole: _Hole, room_threads: _Exact) -> list[ChamferForm]:
+    """The forms of chamfer that fit a hole with this room, in threads; see ``ChamferForm.fits``.
+
+    >>> [form.name for form in chamfers_that_fit("blind", 2.5)]
+    ['E', 'F', 'semi_bottoming', 'bottoming']
+
+    Source: as ``ChamferForm``.
+    """
+
+def iso_tap_class(thread: Thread, *, plating_um: _Exact = 0) -> IsoTap:
+    """The tap class of ISO 2857 for the tolerance class of a thread and the plating of the hole.
+
+    The plating closes the pitch diameter by 4 t; up to 15 + 11 P micrometres the class for position G
+    of the same grade makes room for it, beyond that none does.
+
+    Args:
+        thread: An ISO metric thread with its class.
+        plating_um: Thickness of the plating on the surface, in micrometres; thin and even, never hot-dip.
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for threads that are not ISO metric; ``class-unset``;
+            ``contradiction`` for an external class; ``out-of-range``.
+
+    >>> thread = Thread("M8-6H")
+    >>> [iso_tap_class(thread, plating_um=um).tap_class for um in (0, 7, 12)]
+    ['2', '3', None]
+
+    Source: ISO 2857 and ISO 965-1 (EI of position G, by its formula), from memory.
+    """
+
+def iso_tap_pitch_diameter_mm(thread: Thread, tap_class: _TapClass) -> tuple[Fraction, Fraction]:
+    """The smallest and the largest pitch diameter of a tap of this class, in millimetres, not rounded.
+
+    With t the pitch diameter tolerance of 5H: class 1 D2 + 0.1 t to D2 + 0.3 t, class 2 0.3 t to 0.5 t,
+    class 3 0.5 t to 0.7 t.
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for threads that are not ISO metric; ``not-sourced`` where t
+            has not been read; ``unknown-value``.
+
+    >>> smallest, largest = iso_tap_pitch_diameter_mm(Thread("M8"), "2")
+    >>> float(smallest), float(largest)
+    (7.2255, 7.2505)
+
+    Source: ISO 2857, from memory; two tap makers' published tables give the same from M3 to M12.
+    """
+
+def h_limit_for_plating(thread: Thread, plating_um: _Exact) -> TapLimit:
+    """The smallest H limit whose taps leave room for a plating: 4 t / 0.0005 in, rounded up, + 1.
+
+    Args:
+        thread: The thread, up to 1 in.
+        plating_um: Thickness of the plating on the surface, in micrometres, 0 to 1000.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, also beyond H30; ``not-sourced`` above 1 in.
+
+    >>> str(h_limit_for_plating(Thread("1/4-20 UNC-2B"), 7.62))
+    'H4'
+
+    Source: ASME B94.9, from memory; derived.
+    """
+
+def read_shank_mark(text: str | bytes, /) -> ShankMark:
+    """Reads what stands on the shank of a tap, words in any order.
+
+    Args:
+        text: The mark, str or bytes, up to 96 bytes.
+
+    Raises:
+        DesignationError: ``empty``, ``too-long``, ``unreadable`` if nothing is understood; those of
+            ``Thread`` if the thread contradicts itself.
+
+    >>> mark = read_shank_mark("HSS-E M8x1.25 6HX LH")
+    >>> str(mark.thread), mark.hand, mark.own_limits
+    ('M8x1.25', 'left', True)
+
+    Source: common practice; ASME B94.9 and DIN 2197 for letters, from memory.
+    """
+
+def judge_tap(
+    mark: ShankMark,
+    thread: Thread,
+    *,
+    plating_um: _Exact = 0,
+    hole: _Hole | None = None,
+    room_threads: _Exact | None = None,
+    wire_insert: bool = False,
+) -> list[Finding]:
+    """Compares what stands on a shank with the job; an empty list is the right tap.
+
+    Args:
+        mark: What the shank says.
+        thread: The thread wanted; without a class it is judged by the medium class, with a finding.
+        plating_um: Thickness of a plating that the thread is gauged after, in micrometres.
+        hole: Through or blind, if it is known.
+        room_threads: Room for the chamfer in threads, if it is known; see ``ChamferForm.fits``.
+        wire_insert: True if the hole is for a wire insert.
+
+    Raises:
+        ThreadcalcError: ``contradiction`` for an external thread; ``out-of-range``, ``unknown-value``,
+            ``overflow``.
+
+    >>> findings = judge_tap(read_shank_mark("M10x1 6H HSS-E"), Thread("M10x1-6H-LH"))
+    >>> [(finding.id, finding.severity) for finding in findings]
+    [('tap-hand', 'error')]
+
+    Source: ISO 2857 and ASME B94.9, from memory; which severity: judgement.
     """
 
 def plan(job: Job | dict[str, Any], /) -> Plan:
