@@ -1,5 +1,6 @@
 //! Kinds and chamfers of taps, and the class of tap for a thread.
 
+use pyo3::IntoPyObjectExt;
 use pyo3::prelude::*;
 use threadcalc_core::{self as core, Field, IsoTapClass, Length};
 
@@ -48,6 +49,11 @@ impl TapKind {
 
     fn __repr__(&self) -> String {
         format!("TapKind('{}')", self.0)
+    }
+
+    /// The name, for pickle and copy.
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        (slf.py().get_type::<Self>(), (slf.get().name(),)).into_bound_py_any(slf.py())
     }
 }
 
@@ -105,6 +111,11 @@ impl ChamferForm {
 
     fn __repr__(&self) -> String {
         format!("ChamferForm('{}')", self.0)
+    }
+
+    /// The name, for pickle and copy.
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        (slf.py().get_type::<Self>(), (slf.get().name(),)).into_bound_py_any(slf.py())
     }
 }
 

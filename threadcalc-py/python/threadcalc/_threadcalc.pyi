@@ -278,14 +278,17 @@ class Thread:
 
         Raises:
             ThreadcalcError: ``class-unset`` without a class, where the thread needs one (an
-                internal G and Rp have none); ``not-sourced`` for classes whose tables have not
-                been read; ``does-not-apply`` for taper threads, which are gauged by turns.
+                internal G and Rp have none); ``unknown-class`` for an external M class whose crest
+                grade does not exist; ``not-sourced`` for M outside 1 to 355 mm and pitches of 0.2 to
+                8 mm, for UN pitches too fine for the rule, and for NPSC, NPSM and NPSF;
+                ``does-not-apply`` for taper threads, which are gauged by turns.
 
         >>> low, high = Thread("M8x1.25-6H").limits().minor_mm
         >>> float(low), float(high)
         (6.647, 6.912)
 
-        Source: ISO 965-1; ASME B1.1; ISO 228-1 (G); ISO 7-1 (Rp).
+        Source: ISO 965-1:2013, tables, and its formulas outside them; ASME B1.1-2003, formulas;
+        ISO 228-1:2000 (G); ISO 7-1:1994 (Rp).
         """
     @property
     def form(self) -> _Form:
@@ -1203,6 +1206,7 @@ class TapKind:
         """The factor for ``torque_by_chip_area``; None for a form tap, see ``forming_factor``."""
     def advice(self, hole: _Hole, /) -> TapAdvice:
         """How the kind suits a through or a blind hole, and why."""
+    def __reduce__(self) -> tuple[object, ...]: ...
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
     def __hash__(self) -> int: ...
@@ -1259,6 +1263,7 @@ class ChamferForm:
             room_threads: In a blind hole between the end of full thread and that of the drilled
                 diameter, below a through hole down to what the tap may not touch, in threads.
         """
+    def __reduce__(self) -> tuple[object, ...]: ...
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
     def __hash__(self) -> int: ...
