@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from fractions import Fraction
 
+import gauging
 import jobs
 import lists
 import operations
 import pytest
+import strengths
 import threadcalc as tc
 from operations import given, in_unit, thread
 from table import TABLES, Cells, Table
@@ -120,9 +123,11 @@ OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
         programmed_speed,
         read_number,
         tap_drill,
+        *gauging.OPERATIONS,
         *operations.OPERATIONS,
         *lists.OPERATIONS,
         *jobs.OPERATIONS,
+        *strengths.OPERATIONS,
     )
 }
 
@@ -139,3 +144,29 @@ def test_every_row(name: str) -> None:
     helpers = {column for column in table.tolerances.values() if column in table.columns}
     ignored = set(table.columns) - table.used - helpers
     assert not ignored, f"{table.name}: columns that no check looks at: {ignored}"
+
+
+def wrong(cell: str) -> str:
+    """Another value of the same kind."""
+    try:
+        return str(Fraction(cell) + 1)
+    except ValueError:
+        return f"{cell}x"
+
+
+@pytest.mark.parametrize("name", TABLES)
+def test_a_wrong_cell_is_seen(name: str) -> None:
+    table, operation = Table(name), OPERATIONS[name]
+    seen: set[str] = set()
+    for row in table.rows:
+        if row["status"] != "ok":
+            continue
+        for column in set(operation(row)) - seen:
+            if row[column] not in ("", "-"):
+                planted = Cells(dict(row) | {column: wrong(row[column])}, table.used)
+                assert table.faults(planted, operation, tc.ThreadcalcError), f"{row['id']} {column}"
+                seen.add(column)
+    bad = [row for row in table.rows if row["status"] != "ok"]
+    for row in bad[:1]:
+        assert table.faults(Cells(dict(row) | {"status": "ok"}, table.used), operation, tc.ThreadcalcError)
+    assert seen or len(bad) == table.count, f"{table.name}: nothing was planted"

@@ -91,6 +91,27 @@ fn designations() -> bool {
     held.into_iter().all(|held| held)
 }
 
+fn limits() -> bool {
+    // Text, smallest and largest pitch diameter in mm, and the ratio that must hold.
+    let threads = [
+        ("M8x1.25-6H", "7.188", "7.348", 2.0),
+        ("M10x1.5-6g", "8.862", "8.994", 2.0),
+        ("M20x1.5-5g6g", "18.882", "18.994", 2.0),
+        ("1/4-20 UNC-2B", "5.5245", "5.64896", 10.0),
+        ("1/2-13 UNC-2A", "11.2649", "11.3919", 10.0),
+    ];
+    let formatted = || format!("{:.3}", black_box(8.994_f64));
+    assert_eq!(formatted(), "8.994");
+    let held = threads.map(|(text, low, high, limit)| {
+        let thread = Thread::read(text.as_bytes()).unwrap();
+        let (least, most) = thread.limits().unwrap().pitch_diameter_mm;
+        assert_eq!([least, most].map(|end| end.unwrap().to_string()), [low, high], "{text}");
+        let ours = || black_box(&thread).limits().unwrap();
+        compare(&format!("limits/{text}"), ours, "format!(\"{:.3}\", 8.994)", formatted, Some(limit))
+    });
+    held.into_iter().all(|held| held)
+}
+
 fn plans() -> bool {
     let job = job::of("7/16-14 UNC-2B");
     let made = plan(&job).unwrap();
@@ -116,6 +137,6 @@ fn main() -> ExitCode {
         "{:<34} | {:>8} | {:<38} | {:>7} | {:>7} | {:>6}",
         heads[0], heads[1], heads[2], heads[3], heads[4], heads[5]
     );
-    let held = [feed_word(), designations(), plans()];
+    let held = [feed_word(), designations(), limits(), plans()];
     if held.into_iter().all(|held| held) { ExitCode::SUCCESS } else { ExitCode::FAILURE }
 }

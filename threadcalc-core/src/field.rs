@@ -137,5 +137,67 @@ named! {
         BoltCircle = 68 "bolt_circle_mm",
         /// Whether the class is meant before or after plating.
         Plating = 69 "plating",
+        /// Length of engagement.
+        EngagementLength = 80 "length_mm",
+        /// What of the engagement has no full thread.
+        WithoutFullThread = 81 "without_full_thread_mm",
+        /// Shear strength of the tapped part.
+        InternalShear = 82 "internal_shear_mpa",
+        /// Shear strength of the screw.
+        ExternalShear = 83 "external_shear_mpa",
+        /// Tensile strength of the screw.
+        ExternalTensile = 84 "external_tensile_mpa",
+        /// The hole of an engagement as drilled.
+        Drilled = 85 "drilled_mm",
+        /// An axial load.
+        Load = 86 "load_n",
+        /// Surface speed of a tap.
+        SurfaceSpeed = 100 "surface_speed_m_min",
+        /// Specific cutting force.
+        CuttingForce = 101 "cutting_force_n_mm2",
+        /// What multiplies a torque: kind of tap, forming, taper.
+        TorqueFactor = 102 "torque_factor",
+        /// A torque.
+        Torque = 103 "torque_nm",
+        /// The gears of a spindle.
+        Gears = 104 "gears",
+        /// The torque curve of a gear.
+        TorqueCurve = 105 "torque_curve",
+        /// Travel of a stroke.
+        Travel = 106 "travel_mm",
+        /// Acceleration of the spindle.
+        Acceleration = 107 "acceleration_rpm_s",
+        /// Speed on the way out over speed on the way in.
+        RetractFactor = 108 "retract_factor",
+        /// Wait at the bottom of a stroke.
+        Dwell = 109 "dwell_s",
+        /// Turns of the spindle.
+        Turns = 110 "turns",
+        /// Feed limit of an axis.
+        FeedLimit = 111 "feed_limit_mm_min",
+        /// How far the feed is below the lead.
+        Underfeed = 112 "underfeed_percent",
+        /// Turns that the spindle coasts on.
+        OverTravel = 113 "over_travel_turns",
+        /// Way of a rapid move.
+        RapidDistance = 114 "rapid_distance_mm",
+        /// Feed of a rapid move.
+        RapidFeed = 115 "rapid_feed_mm_min",
+        /// Time of a hole.
+        SecondsPerHole = 116 "seconds_per_hole",
+        /// The mark on a tap's shank.
+        TapMark = 117 "tap_mark",
+        /// H, L or D limit of a tap.
+        TapLimit = 118 "tap_limit",
+        /// Thickness of a plating.
+        PlatingThickness = 119 "plating_um",
+        /// Pitch diameter.
+        PitchDiameter = 120 "pitch_diameter_mm",
+        /// Threads of room for a chamfer.
+        RoomThreads = 121 "room_threads",
+        /// Turns that a taper gauge stands off.
+        StandOff = 122 "stand_off_turns",
+        /// Diameter of a measuring wire.
+        Wire = 123 "wire_mm",
     }
 }

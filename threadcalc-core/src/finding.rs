@@ -70,6 +70,26 @@ named! {
         DepthRead = 32 "depth-read",
         /// The drilled hole of a note leaves no thread, or is less deep than its thread.
         HoleDoesNotFit = 33 "hole-does-not-fit",
+        /// The standard's tables have no tolerance for this thread; its formula made the limits.
+        ToleranceByFormula = 40 "tolerance-by-formula",
+        /// The tap's hand is not that of the thread.
+        TapHand = 60 "tap-hand",
+        /// The tap is for another thread.
+        TapThread = 61 "tap-thread",
+        /// A tap for wire inserts where none is wanted, or the other way round.
+        TapWireInsert = 62 "tap-wire-insert",
+        /// The tap is for another class of thread.
+        TapClass = 63 "tap-class",
+        /// The tap leaves the thread too small, plated or not.
+        TapTooSmall = 64 "tap-too-small",
+        /// The tap makes the thread larger than its class allows.
+        TapTooLarge = 65 "tap-too-large",
+        /// The shank does not say what has to be known.
+        TapUnmarked = 66 "tap-unmarked",
+        /// The tap is within its maker's own limits.
+        TapOwnLimits = 67 "tap-own-limits",
+        /// The chamfer does not suit the hole.
+        TapChamfer = 68 "tap-chamfer",
     }
 }
 
@@ -78,7 +98,14 @@ impl FindingId {
     #[must_use]
     pub const fn severity(self) -> Severity {
         match self {
-            Self::DrillOutsideLimits | Self::ExternalClass | Self::CodeNotOnControl => Severity::Error,
+            Self::DrillOutsideLimits
+            | Self::ExternalClass
+            | Self::CodeNotOnControl
+            | Self::TapHand
+            | Self::TapThread
+            | Self::TapWireInsert
+            | Self::TapTooSmall
+            | Self::TapTooLarge => Severity::Error,
             Self::NotStandard
             | Self::LimitsNotSourced
             | Self::DialectUnset
@@ -87,6 +114,10 @@ impl FindingId {
             | Self::FamilyAssumed
             | Self::HoleDoesNotFit
             | Self::NotRead
+            | Self::ToleranceByFormula
+            | Self::TapClass
+            | Self::TapUnmarked
+            | Self::TapChamfer
             | Self::MoreFindings => Severity::Warning,
             _ => Severity::Info,
         }
@@ -121,6 +152,16 @@ impl FindingId {
             Self::UnitAssumed => "lengths without a unit are read in the system of the thread",
             Self::DepthRead => "the number behind the times sign is read as the thread's depth",
             Self::HoleDoesNotFit => "the drilled hole does not fit the thread",
+            Self::ToleranceByFormula => "the standard's tables have no such tolerance, its formula is used",
+            Self::TapHand => "the tap is of the other hand and breaks on touch",
+            Self::TapThread => "the tap is for another thread",
+            Self::TapWireInsert => "a wire insert's hole has its own, larger tap",
+            Self::TapClass => "the tap is for another class of thread",
+            Self::TapTooSmall => "the tap leaves the thread too small: GO will not enter",
+            Self::TapTooLarge => "the tap makes the thread too large: NOT GO will enter",
+            Self::TapUnmarked => "the shank does not say",
+            Self::TapOwnLimits => "the tap is within its maker's own limits",
+            Self::TapChamfer => "the chamfer does not suit the hole",
         }
     }
 }
@@ -170,6 +211,12 @@ named! {
         Length = 31 "length",
         /// A depth in mm.
         DepthMm = 32 "depth_mm",
+        /// Pitch diameter of a tap above the basic one in mm.
+        AboveBasicMm = 70 "above_basic_mm",
+        /// What it may be at most, or has to be at least, in mm.
+        LimitMm = 71 "limit_mm",
+        /// Threads of room.
+        RoomThreads = 72 "room_threads",
     }
 }
 

@@ -138,6 +138,18 @@ impl Length {
         }
     }
 
+    /// `units / (2^twos × 5^fives)`, at most 9 of each: a decimal needs no search for a common divisor.
+    pub(crate) fn decimal_parts(units: i64, twos: u32, fives: u32) -> Self {
+        let shared = units.trailing_zeros().min(twos);
+        let (mut numerator, mut fives) = (units.wrapping_shr(shared), fives);
+        while fives > 0 && numerator % 5 == 0 {
+            numerator /= 5;
+            fives = fives.wrapping_sub(1);
+        }
+        let denominator = 5_i64.wrapping_pow(fives).wrapping_shl(twos.wrapping_sub(shared));
+        Self { numerator, denominator }
+    }
+
     fn from_wide(numerator: i128, denominator: i128) -> Result<Self, Error> {
         if denominator == 0 {
             return Err(Error::new(Code::OutOfRange, Field::Length).hint_text("a denominator cannot be 0"));

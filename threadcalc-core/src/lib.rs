@@ -20,33 +20,44 @@ extern crate std;
 mod callout;
 mod comment;
 mod cursor;
+mod cutting;
 mod cycle;
 mod decimal;
 mod depth;
 mod designation;
 mod doubts;
 mod drill;
+mod engagement;
 mod error;
 mod feed;
 mod field;
 mod finding;
 mod form;
+mod gauge;
 mod hole_note;
 mod length;
 mod limits;
+mod motion;
 mod named;
 mod number;
 mod pipe;
 mod plain;
 mod plan;
 mod profile;
+mod range;
 mod series;
+mod tap;
 mod taper_depth;
 mod text;
 mod thread;
 mod tolerance_class;
 
 pub use comment::{Comment, FoundThread, read_comment};
+pub use cutting::{
+    FORMING_FACTOR, FactorRange, ForceByChipArea, ForceByPitch, Gear, GearFit, MOST_GEARS, Material, TAPER_FACTOR,
+    TorqueBand, TorquePoint, gear_fit, power_kw, spindle_speed, spindle_speed_feet, surface_speed_m_min,
+    torque_by_chip_area, torque_by_pitch,
+};
 pub use cycle::{CodeText, Cycle, Dialect};
 pub use depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
 pub use designation::read_fit;
@@ -54,18 +65,31 @@ pub use drill::{
     Alternative, Basis, Drill, DrillSet, DrillSets, Tap, TapDrill, TapDrillRequest, WithinLimits, drill_diameter,
     drills, percent_thread, tap_drill,
 };
+pub use engagement::{Engagement, EngagementRequest, PropertyClass, StartingStrength, Weakest, engagement};
 pub use error::{Code, Error, Field};
 pub use feed::{ExactSpeeds, Feed, FeedMode, Unit, exact_speeds, feed, programmed_speed};
 pub use finding::{Finding, FindingId, Findings, NumberKey, Severity};
 pub use form::{Form, WrittenAs};
+pub use gauge::{
+    Gauge, GaugeKind, GaugeResult, Gauges, Move, NextMove, NotGoRule, RE_ENTRY_RULE, ReEntry, Verdict, best_wire_mm,
+    gauges, next_move, not_go_rule, over_wires, re_entry_r, trimmed_depth_mm,
+};
 pub use hole_note::{HoleNote, Plating, Sides, read_hole_note};
 pub use length::{Decimal, Length, Ratio, Rounding};
 pub use limits::{Confidence, Limits, Range};
+pub use motion::{
+    FeedFit, Holder, HolderClearance, HolderTravel, TappingMotion, TappingTime, feed_fit, holder_clearance,
+    holder_travel, pattern_time_s, speed_after_turns, tapping_time, turns_to_speed,
+};
 pub use number::read_number;
 pub use pipe::Pipe;
 pub use plan::{CardRow, Job, Machine, Plan, SCHEMA, Value, plan};
 pub use profile::Profile;
 pub use series::{Near, NearThreads, choice, is_iso_262, near, standard_threads};
+pub use tap::{
+    ChamferForm, IsoTap, IsoTapClass, LimitLetter, ShankMark, Suits, TapAdvice, TapJob, TapKind, TapLimit,
+    chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark,
+};
 pub use taper_depth::{TaperDepthRequest, TaperDepths, taper_depths};
 pub use text::Text;
 pub use thread::{Hand, Series, Side, Thread};

@@ -76,7 +76,7 @@ fn causes() -> Vec<(Code, Error)> {
         (Code::SeriesMismatch, read(b"1/4-20 UNF")),
         (Code::UnknownClass, read(b"M8-9Z")),
         (Code::ClassUnset, refused(Thread::read(b"M8").unwrap().limits())),
-        (Code::NotSourced, refused(Thread::read(b"M8-6g").unwrap().limits())),
+        (Code::NotSourced, refused(Thread::read(b"M400x6-6g").unwrap().limits())),
         (Code::FeedRoundsToZero, per_minute(Some(Length::ONE), 0)),
         (Code::Missing, per_minute(None, 3)),
         (Code::UnknownValue, refused(Drill::named(DrillSet::Number, b"#98"))),

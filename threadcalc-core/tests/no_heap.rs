@@ -5,8 +5,10 @@ use std::cell::Cell;
 use std::fmt::Write;
 
 use threadcalc_core::{
-    DrillSets, FeedMode, Length, Tap, TapDrillRequest, TaperDepthRequest, Thread, Unit, exact_speeds, feed, plan,
-    read_comment, read_fit, read_hole_note, read_number, tap_drill, taper_depths,
+    DrillSets, FeedMode, ForceByChipArea, GaugeResult, Gear, Length, Tap, TapDrillRequest, TapJob, TaperDepthRequest,
+    TappingMotion, Thread, TorquePoint, Unit, exact_speeds, feed, gauges, gear_fit, judge_tap, next_move, over_wires,
+    plan, read_comment, read_fit, read_hole_note, read_number, read_shank_mark, spindle_speed, tap_drill, taper_depths,
+    tapping_time, torque_by_chip_area,
 };
 
 #[path = "support/job.rs"]
@@ -110,6 +112,45 @@ fn calculating_a_taper_allocates_nothing() {
     let (found, asked) = counted(|| taper_depths(&thread, &depths));
     assert!(found.is_ok() && asked == 0, "{asked}");
     assert_eq!(counted(|| (thread.pipe().is_ok(), thread.findings().iter().count())), ((true, 1), 0));
+}
+
+#[test]
+fn machining_a_hole_allocates_nothing() {
+    let thread = Thread::read(b"M8-6H").unwrap();
+    let whole = Length::integer;
+    let (asked, times) = counted(|| {
+        let force = ForceByChipArea::new(3900.0)?;
+        let torque = torque_by_chip_area(&thread, Length::new(34, 5)?, force, 1.15)?;
+        let gear = Gear::new(whole(20), whole(4000), &[TorquePoint { rpm: whole(20), torque_nm: 40.0 }])?;
+        let rpm = Length::from_f64(spindle_speed(whole(8), whole(15))?.floor())?;
+        let fit = gear_fit(&[gear], torque.worn_nm, rpm)?;
+        let motion = TappingMotion {
+            lead_mm: thread.lead_mm(),
+            rpm,
+            travel_mm: whole(25),
+            acceleration_rpm_s: Some(3000.0),
+            retract_factor: whole(2),
+            dwell_s: 0.0,
+        };
+        tapping_time(&motion).map(|time| fit.is_enough && time.reaches_speed)
+    });
+    assert_eq!((asked, times), (Ok(true), 0));
+}
+
+#[test]
+fn judging_and_gauging_allocate_nothing() {
+    let thread = Thread::read(b"M8-6H-LH").unwrap();
+    let job = TapJob { thread, plating_um: Length::integer(7), hole: None, room_threads: None, wire_insert: false };
+    let (found, asked) = counted(|| judge_tap(&read_shank_mark(b"STI M8x1 7G QQ B")?, &job).map(|f| f.has_error()));
+    assert_eq!((found, asked), (Ok(true), 0));
+    let (set, asked) = counted(|| gauges(&thread).map(|set| set.iter().count()));
+    assert_eq!((set, asked), (Ok(4), 0));
+    let result = GaugeResult::GoStops { turns: Length::integer(3) };
+    let (moves, asked) = counted(|| next_move(&thread, Length::integer(12), result).map(|next| next.moves().count()));
+    assert_eq!((moves, asked), (Ok(4), 0));
+    let wire = Length::new(725, 1000).unwrap();
+    let (over, asked) = counted(|| over_wires(&thread, wire, Length::new(7188, 1000)?, true));
+    assert!(over.is_ok() && asked == 0, "{asked}");
 }
 
 #[test]

@@ -9,21 +9,29 @@
 //! | `ThreadcalcError`, `DesignationError` | `Error` |
 #![deny(clippy::float_arithmetic, clippy::arithmetic_side_effects)]
 
+mod answer;
 #[cfg(feature = "bench")]
 mod bench;
 mod comment;
+mod cutting;
 mod depth;
 mod drill;
+mod engagement;
 mod error;
 mod feed;
 mod finding;
+mod gauge;
+mod gear;
 mod hole_note;
 mod job;
 mod limits;
+mod motion;
 mod number;
 mod pipe;
 mod plan;
+mod tap;
 mod tap_drill;
+mod tap_mark;
 mod taper_depth;
 mod text;
 mod thread;
@@ -36,13 +44,28 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::comment::{Comment, FoundThread, read_comment};
     #[pymodule_export]
+    use crate::cutting::{
+        FactorRange, StartingForces, TorqueBand, forming_factor, materials, power_kw, spindle_speed,
+        spindle_speed_feet, starting_forces, surface_speed_m_min, taper_factor, torque_by_chip_area, torque_by_pitch,
+        torque_nm,
+    };
+    #[pymodule_export]
     use crate::depth::{Depths, depths};
     #[pymodule_export]
     use crate::drill::{Drill, drill_diameter, drills, percent_thread};
     #[pymodule_export]
+    use crate::engagement::{Engagement, StartingStrength, engagement, property_classes, starting_strength};
+    #[pymodule_export]
     use crate::feed::{Feed, exact_speeds, feed, programmed_speed};
     #[pymodule_export]
     use crate::finding::Finding;
+    #[pymodule_export]
+    use crate::gauge::{
+        Gauge, Gauges, NextMove, NotGoRule, ReEntry, best_wire_mm, gauges, next_move, not_go_rule, over_wires,
+        re_entry_r, trimmed_depth_mm,
+    };
+    #[pymodule_export]
+    use crate::gear::{Gear, GearFit, gear_fit};
     #[pymodule_export]
     use crate::hole_note::{HoleNote, read_hole_note};
     #[pymodule_export]
@@ -50,13 +73,24 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::limits::{Limits, Profile};
     #[pymodule_export]
+    use crate::motion::{
+        FeedFit, HolderClearance, HolderTravel, TappingTime, feed_fit, holder_clearance, holder_travel, pattern_time_s,
+        speed_after_turns, tapping_time, turns_to_speed,
+    };
+    #[pymodule_export]
     use crate::number::read_number;
     #[pymodule_export]
     use crate::pipe::Pipe;
     #[pymodule_export]
     use crate::plan::{CardRow, Plan, plan};
     #[pymodule_export]
+    use crate::tap::{
+        ChamferForm, IsoTap, TapAdvice, TapKind, chamfers_that_fit, iso_tap_class, iso_tap_pitch_diameter_mm,
+    };
+    #[pymodule_export]
     use crate::tap_drill::{Alternative, TapDrill, tap_drill};
+    #[pymodule_export]
+    use crate::tap_mark::{ShankMark, TapLimit, h_limit_for_plating, judge_tap, read_shank_mark};
     #[pymodule_export]
     use crate::taper_depth::{TaperDepths, taper_depths};
     #[pymodule_export]

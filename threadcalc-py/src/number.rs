@@ -86,6 +86,28 @@ pub fn whole(value: &Bound<'_, PyAny>, field: Field) -> PyResult<i64> {
     }
 }
 
+/// The double of an int, float, Fraction, Decimal or str, for a value that is derived or measured.
+pub fn double(value: &Bound<'_, PyAny>, field: Field) -> PyResult<f64> {
+    if value.is_instance_of::<PyBool>() {
+        return Err(wrong_type(value, field, "a number"));
+    }
+    if value.is_instance_of::<PyString>() {
+        return exact(value, field).map(Length::to_f64);
+    }
+    match value.extract() {
+        Ok(double) => Ok(double),
+        Err(error) if error.is_instance_of::<pyo3::exceptions::PyOverflowError>(value.py()) => {
+            Err(raise(Error::new(Code::Overflow, field)))
+        }
+        Err(_) => Err(wrong_type(value, field, "an int, Fraction, Decimal, str or float")),
+    }
+}
+
+/// As [`double`], with `None` for "not given".
+pub fn optional_double_of(value: Option<&Bound<'_, PyAny>>, field: Field) -> PyResult<Option<f64>> {
+    value.map(|value| double(value, field)).transpose()
+}
+
 /// The decimals of a word.
 pub fn decimals(value: &Bound<'_, PyAny>) -> PyResult<u8> {
     let given = whole(value, Field::Decimals)?;
@@ -95,8 +117,14 @@ pub fn decimals(value: &Bound<'_, PyAny>) -> PyResult<u8> {
 /// A value of a type that cannot stand for what is asked.
 #[cold]
 pub fn wrong_type(value: &Bound<'_, PyAny>, field: Field, wanted: &str) -> PyErr {
+    wrong_type_of(value, field.name(), wanted)
+}
+
+/// The same where the value has a name that is no field.
+#[cold]
+pub fn wrong_type_of(value: &Bound<'_, PyAny>, name: &str, wanted: &str) -> PyErr {
     let given = value.get_type().name().map_or_else(|_| String::from("object"), |name| name.to_string());
-    PyTypeError::new_err(format!("{}: expected {wanted}, got {given}", field.name()))
+    PyTypeError::new_err(format!("{name}: expected {wanted}, got {given}"))
 }
 
 /// An exact number as `fractions.Fraction`.

@@ -5,11 +5,12 @@ use std::borrow::Cow;
 use pyo3::prelude::*;
 use pyo3::types::{PyBytes, PyString};
 use threadcalc_core::{
-    Basis, Code, DrillSet, Error, FeedMode, Field, Form, Hand, Series, Side, Tap, TapSetOn, Unit, WrittenAs,
+    Basis, ChamferForm, Code, DrillSet, Error, FeedMode, Field, Form, Hand, Holder, Hole, IsoTapClass, LimitLetter,
+    Material, PropertyClass, Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
 };
 
-use crate::error::raise;
-use crate::number::wrong_type;
+use crate::error::raise_key;
+use crate::number::{wrong_type, wrong_type_of};
 
 /// The bytes of a str (UTF-8) or of bytes.
 pub fn bytes_of<'a>(value: &'a Bound<'_, PyAny>, field: Field) -> PyResult<Cow<'a, [u8]>> {
@@ -30,14 +31,19 @@ pub fn bytes_of<'a>(value: &'a Bound<'_, PyAny>, field: Field) -> PyResult<Cow<'
 /// A closed set of names.
 pub trait Choice: Sized {
     const FIELD: Field;
+    /// What the caller calls it; the field's own name where it has one.
+    const NAME: &'static str;
     const CHOICES: &'static str;
     fn named(name: &[u8]) -> Option<Self>;
 }
 
 macro_rules! choice {
-    ($($name:ident: $field:ident),+ $(,)?) => {$(
+    (@name $field:ident) => { Field::$field.name() };
+    (@name $field:ident $text:literal) => { $text };
+    ($($name:ident: $field:ident $($text:literal)?),+ $(,)?) => {$(
         impl Choice for $name {
             const FIELD: Field = Field::$field;
+            const NAME: &'static str = choice!(@name $field $($text)?);
             const CHOICES: &'static str = Self::CHOICES;
             fn named(name: &[u8]) -> Option<Self> {
                 Self::from_name(name)
@@ -48,13 +54,21 @@ macro_rules! choice {
 
 choice!(
     Basis: Basis,
+    ChamferForm: Key "chamfer",
     DrillSet: DrillSets,
     FeedMode: Mode,
     Form: Form,
     Hand: Hand,
+    Hole: Hole,
+    Holder: Key "holder",
+    IsoTapClass: Key "tap_class",
+    LimitLetter: TapLimit,
+    Material: Key "material",
+    PropertyClass: Key "property_class",
     Series: Series,
     Side: Side,
     Tap: Tap,
+    TapKind: Key "tap_kind",
     TapSetOn: TapSetOn,
     Unit: Unit,
     WrittenAs: WrittenAs,
@@ -62,9 +76,9 @@ choice!(
 
 /// The choice that a text names.
 pub fn choose<T: Choice>(value: &Bound<'_, PyAny>) -> PyResult<T> {
-    let Ok(text) = value.cast::<PyString>() else { return Err(wrong_type(value, T::FIELD, "str")) };
+    let Ok(text) = value.cast::<PyString>() else { return Err(wrong_type_of(value, T::NAME, "str")) };
     let chosen = text.to_str().ok().and_then(|name| T::named(name.as_bytes()));
-    chosen.ok_or_else(|| raise(Error::new(Code::UnknownValue, T::FIELD).hint_text(T::CHOICES)))
+    chosen.ok_or_else(|| raise_key(Error::new(Code::UnknownValue, T::FIELD).hint_text(T::CHOICES), T::NAME))
 }
 
 /// As [`choose`], with `None` for "not given".

@@ -8,9 +8,9 @@ use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey};
 use crate::form::Form;
 use crate::length::{Length, Ratio};
-use crate::limits::Limits;
+use crate::limits::{Confidence, Limits};
 use crate::named::named;
-use crate::thread::Thread;
+use crate::thread::{Side, Thread};
 
 named! {
     /// Whether a drilled hole lies within the class's minor-diameter limits.
@@ -183,8 +183,21 @@ fn judging_limits(thread: &Thread, tap: Tap, findings: &mut Findings<3>) -> Resu
             thread.with_class(thread.medium_internal_class().as_bytes())?
         }
     };
+    if thread.tolerance_class().and_then(|class| class.side()) == Some(Side::External) {
+        findings.push(
+            Finding::new(FindingId::LimitsNotSourced)
+                .with_evidence("thread")
+                .with_suggestion("the class is of an external thread, whose limits are no hole's"),
+        );
+        return Ok(None);
+    }
     match thread.limits() {
-        Ok(limits) => Ok(Some(limits)),
+        Ok(limits) => {
+            if limits.confidence == Confidence::Formula {
+                findings.push(Finding::new(FindingId::ToleranceByFormula).with_evidence("thread"));
+            }
+            Ok(Some(limits))
+        }
         Err(error) if error.code() == Code::NotSourced => {
             findings
                 .push(Finding::new(FindingId::LimitsNotSourced).with_evidence("thread").with_suggestion(error.hint()));

@@ -1,124 +1,182 @@
-//! ASME B1.1-2003 minor diameter of internal threads, by the standard's rule in whole numbers.
+//! ASME B1.1-2003 limits of size of UN threads, by the standard's rule in whole numbers.
 //!
-//! Diameter to 4 places, pitch to 8, 2 h_n to 6, minor diameter and its tolerance to 4, ties to the even digit;
-//! 1B and 2B from 0.138 in up are given to 3 places, the smallest 3B diameter likewise. Half to even
-//! is what reproduces the printed tables; the standard does not spell it out.
+//! Diameter to 4 places of an inch, pitch to 8, depths and tolerances of major and pitch diameter to 6,
+//! allowance and minor diameter with its tolerance to 4, ties to the even digit; 1B and 2B minor
+//! diameters from 0.138 in up are given to 3 places, the smallest 3B one likewise. Half to even is what
+//! reproduces the printed tables; the standard does not spell it out.
 
+use super::asme_b1_1_minor::{cube_root, divided, inch_parts, minor_tolerance, square_root, times};
 use super::{Confidence, Limits};
 use crate::Unit;
 use crate::error::{Code, Error, Field};
-use crate::length::{Length, Rounding, divide};
-use crate::thread::Thread;
+use crate::length::Length;
+use crate::thread::{Series, Thread};
 
-const OVERFLOW: Error = Error::new(Code::Overflow, Field::Diameter);
+pub(super) const OVERFLOW: Error = Error::new(Code::Overflow, Field::Diameter);
+
+/// 3/4 H, 5/4 H and, for the rounded root of UNR, 11/8 H of a 60° thread in 1e-8 pitches.
+const PITCH_DEPTH_E8: i128 = 64_951_905;
+const MINOR_DEPTH_E8: i128 = 108_253_175;
+const ROUNDED_DEPTH_E8: i128 = 119_078_493;
+
+/// Allowances that the standard's table prints off its own rule: diameter, threads per inch, and the
+/// allowance of 1A and 2A in 1/10000 in. By the rule they are 0.0010, 0.0017 and 0.0019.
+const PRINTED_ALLOWANCES: [(i128, i64, i128); 3] = [
+    (2_160, 32, 9),   // No. 12-32 UNEF: 0.2151, 0.2091; table of class 2A limits
+    (6_250, 11, 16),  // 5/8-11 UNC: 0.6234, 0.6113; table of limits
+    (57_500, 14, 20), // 5 3/4-14 UNS; Machinery's Handbook 27, table 3
+];
+
+/// The sizes that everything is made of.
+pub(super) struct Size {
+    /// Diameter in inches, exact.
+    pub diameter: Length,
+    pub diameter_e4: i128,
+    pub pitch_e8: i128,
+    /// P^(2/3) in 1e-12.
+    pub pitch_power_e12: i128,
+}
+
+impl Size {
+    fn of(thread: &Thread) -> Result<Self, Error> {
+        let pitch_e8 = inch_parts(thread.pitch_mm(), 100_000_000)?;
+        // P² in 1e-16, times 1e20, has its cube root in 1e-12.
+        let square_e36 = times(times(pitch_e8, pitch_e8)?, 100_000_000_000_000_000_000)?;
+        Ok(Self {
+            diameter: thread.major_mm().over(Length::INCH)?,
+            diameter_e4: inch_parts(thread.major_mm(), 10_000)?,
+            pitch_e8,
+            pitch_power_e12: cube_root(square_e36),
+        })
+    }
+
+    /// T_d2 of class 2A, 0.0015 D^(1/3) + 0.0015 √LE + 0.015 P^(2/3), in 1e-16 in.
+    fn pitch_tolerance_e16(&self, thread: &Thread) -> Result<i128, Error> {
+        let diameter_e8 = inch_parts(thread.major_mm(), 100_000_000)?;
+        // Length of engagement: the diameter in the series with graded and with the coarsest pitches,
+        // nine pitches in the others.
+        let engaged_e8 = match thread.series() {
+            Some(Series::Unc | Series::Unf | Series::Un4 | Series::Un6 | Series::Un8) => diameter_e8,
+            _ => times(self.pitch_e8, 9)?,
+        };
+        let of_diameter_e12 = cube_root(times(diameter_e8, 10_000_000_000_000_000_000_000_000_000)?);
+        let of_length_e12 = square_root(times(engaged_e8, 10_000_000_000_000_000)?);
+        let short_e16 = times(of_diameter_e12.checked_add(of_length_e12).ok_or(OVERFLOW)?, 15)?;
+        short_e16.checked_add(times(self.pitch_power_e12, 150)?).ok_or(OVERFLOW)
+    }
+
+    /// A diameter in 1e-4 in less a depth in pitches, which is held to 6 places.
+    fn less_depth(&self, diameter_e4: i128, depth_e8: i128) -> Result<i128, Error> {
+        less_e6(diameter_e4, divided(times(depth_e8, self.pitch_e8)?, 10_000_000_000)?)
+    }
+}
+
+/// `diameter − tolerance`, with the tolerance in 1e-6 in, to 4 places.
+fn less_e6(diameter_e4: i128, tolerance_e6: i128) -> Result<i128, Error> {
+    divided(times(diameter_e4, 100)?.checked_sub(tolerance_e6).ok_or(OVERFLOW)?, 100)
+}
+
+/// Tolerance of the pitch diameter in thousandths of that of 2A.
+fn class_factor(class: &str) -> i128 {
+    match class {
+        "1A" => 1_500,
+        "2A" => 1_000,
+        "3A" => 750,
+        "1B" => 1_950,
+        "2B" => 1_300,
+        _ => 975,
+    }
+}
 
 pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
-    let diameter = thread.major_mm().over(Length::INCH)?;
-    let diameter_e4 = scaled(diameter, 10_000)?;
-    let pitch_e8 = scaled(thread.pitch_mm().over(Length::INCH)?, 100_000_000)?;
-    let basic_e4 = diameter_less(diameter_e4, 108_253_175, pitch_e8)?;
-    let tolerance_e4 = match class {
-        "3B" => tolerance_3b(thread, diameter, pitch_e8)?,
-        _ => tolerance_2b(thread, diameter, pitch_e8)?,
-    };
-    let largest_e4 = basic_e4.checked_add(tolerance_e4).ok_or(OVERFLOW)?;
-    let three_places = diameter_e4 >= 1_380;
-    let to_three = |e4: i128| divide(e4, 10, Rounding::HalfEven).and_then(|e3| e3.checked_mul(10)).ok_or(OVERFLOW);
-    let low = if three_places { to_three(basic_e4)? } else { basic_e4 };
-    let high = if three_places && class != "3B" { to_three(largest_e4)? } else { largest_e4 };
-    if low >= high {
-        // Far finer than any thread of the standard, the tolerance is less than the places it is given to.
-        return Err(Error::new(Code::NotSourced, Field::Pitch)
-            .got(thread.pitch_mm().to_f64())
-            .hint_text("the standard's rule leaves no tolerance at so fine a pitch"));
+    let size = Size::of(thread)?;
+    let tolerance_2a_e16 = size.pitch_tolerance_e16(thread)?;
+    let tolerance_2a_e6 = divided(tolerance_2a_e16, 10_000_000_000)?;
+    // The factor goes to the sum as it is: with the sum at 6 places 6-40 3B would miss its printed limit.
+    let tolerance_e6 = divided(times(tolerance_2a_e16, class_factor(class))?, 10_000_000_000_000)?;
+    if class.ends_with('A') {
+        external(thread, class, &size, tolerance_2a_e6, tolerance_e6)
+    } else {
+        internal(thread, class, &size, tolerance_e6)
+    }
+}
+
+fn internal(thread: &Thread, class: &str, size: &Size, tolerance_e6: i128) -> Result<Limits, Error> {
+    let pitch_low = size.less_depth(size.diameter_e4, PITCH_DEPTH_E8)?;
+    let pitch_high = less_e6(pitch_low, times(tolerance_e6, -1)?)?;
+    let minor = size.less_depth(size.diameter_e4, MINOR_DEPTH_E8)?;
+    let largest = minor.checked_add(minor_tolerance(thread, class, size)?).ok_or(OVERFLOW)?;
+    let three_places = size.diameter_e4 >= 1_380;
+    let to_three = |e4: i128| divided(e4, 10).and_then(|e3| times(e3, 10));
+    let low = if three_places { to_three(minor)? } else { minor };
+    let high = if three_places && class != "3B" { to_three(largest)? } else { largest };
+    // Far finer than any thread of the standard, the tolerance is less than the places it is given to.
+    if low >= high || pitch_low >= pitch_high {
+        return Err(no_tolerance(thread));
     }
     Ok(Limits {
         major_mm: (Some(thread.major_mm()), None),
-        pitch_diameter_mm: (Some(inches(diameter_less(diameter_e4, 64_951_905, pitch_e8)?)?), None),
+        pitch_diameter_mm: (Some(inches(pitch_low)?), Some(inches(pitch_high)?)),
         minor_mm: (Some(inches(low)?), Some(inches(high)?)),
         native_unit: Unit::Inch,
         decimals: if three_places && class != "3B" { 3 } else { 4 },
-        source: "ASME B1.1-2003, minor diameter of internal threads",
+        source: SOURCE,
         confidence: Confidence::Rule,
     })
 }
 
-/// 1B and 2B: T_D1 in 1/10000 in.
-fn tolerance_2b(thread: &Thread, diameter: Length, pitch_e8: i128) -> Result<i128, Error> {
-    // 0.25 P − 0.4 P², in 1e-18 like all that follows.
-    let flat = quarter_rule(pitch_e8, 25, 40)?;
-    if is_below_quarter_inch(diameter) {
-        // 0.05 P^(2/3) + 0.03 P/D − 0.002, between 0.25 P − 0.4 P² and 0.394 P.
-        let sloped = sloped_rule(diameter, pitch_e8)?;
-        let most = times(pitch_e8, 3_940_000_000)?;
-        return to_e4(sloped.min(most).max(flat));
+fn external(
+    thread: &Thread,
+    class: &str,
+    size: &Size,
+    tolerance_2a_e6: i128,
+    tolerance_e6: i128,
+) -> Result<Limits, Error> {
+    let (allowance, source) = if class == "3A" { (0, SOURCE) } else { allowance(thread, size, tolerance_2a_e6)? };
+    let major_high = size.diameter_e4.checked_sub(allowance).ok_or(OVERFLOW)?;
+    // 0.090 P^(2/3) for 1A, 0.060 P^(2/3) for 2A and 3A, to 6 places.
+    let major_factor = if class == "1A" { 90 } else { 60 };
+    let major_low = less_e6(major_high, divided(times(size.pitch_power_e12, major_factor)?, 1_000_000_000)?)?;
+    let pitch_high = size.less_depth(major_high, PITCH_DEPTH_E8)?;
+    let pitch_low = less_e6(pitch_high, tolerance_e6)?;
+    let minor = size.less_depth(major_high, ROUNDED_DEPTH_E8)?;
+    // Far finer than any thread of the standard no tolerance is left, far smaller no core.
+    if major_low >= major_high || pitch_low >= pitch_high || pitch_low <= 0 || minor <= 0 {
+        return Err(no_tolerance(thread));
     }
-    let coarser_than_four = thread.pitch_mm() > Length::new(127, 20)?;
-    to_e4(if coarser_than_four { times(pitch_e8, 1_500_000_000)? } else { flat })
+    Ok(Limits {
+        major_mm: (Some(inches(major_low)?), Some(inches(major_high)?)),
+        pitch_diameter_mm: (Some(inches(pitch_low)?), Some(inches(pitch_high)?)),
+        minor_mm: (None, Some(inches(minor)?)),
+        native_unit: Unit::Inch,
+        decimals: 4,
+        source,
+        confidence: Confidence::Rule,
+    })
 }
 
-/// 3B: T_D1 in 1/10000 in.
-fn tolerance_3b(thread: &Thread, diameter: Length, pitch_e8: i128) -> Result<i128, Error> {
-    let sloped = sloped_rule(diameter, pitch_e8)?;
-    let most = times(pitch_e8, 3_940_000_000)?;
-    // 0.23 P − 1.5 P² for 13 threads per inch and finer, 0.12 P for 12 and coarser.
-    let finer = thread.pitch_mm() <= Length::new(127, 65)?;
-    let least = if finer { quarter_rule(pitch_e8, 23, 150)? } else { times(pitch_e8, 1_200_000_000)? };
-    to_e4(sloped.min(most).max(least))
+const SOURCE: &str = "ASME B1.1-2003, formulas for limits of size";
+
+/// 0.3 T_d2 of 2A to 4 places, or what the standard prints instead.
+fn allowance(thread: &Thread, size: &Size, tolerance_2a_e6: i128) -> Result<(i128, &'static str), Error> {
+    let per_inch = thread.threads_per_inch().and_then(Length::whole);
+    let is_printed = |row: &&(i128, i64, i128)| row.0 == size.diameter_e4 && Some(row.1) == per_inch;
+    match PRINTED_ALLOWANCES.iter().find(is_printed) {
+        Some((_, _, printed_e4)) => {
+            Ok((*printed_e4, "ASME B1.1-2003, formulas for limits of size, allowance as printed"))
+        }
+        None => Ok((divided(times(tolerance_2a_e6, 3)?, 1000)?, SOURCE)),
+    }
 }
 
-fn is_below_quarter_inch(diameter: Length) -> bool {
-    diameter < Length::parts(1, 4)
-}
-
-/// `linear/100 P − square/100 P²` in 1e-18.
-fn quarter_rule(pitch_e8: i128, linear: i128, square: i128) -> Result<i128, Error> {
-    let first = times(pitch_e8, times(linear, 100_000_000)?)?;
-    let second = times(times(pitch_e8, pitch_e8)?, square)?;
-    first.checked_sub(second).ok_or(OVERFLOW)
-}
-
-/// `0.05 P^(2/3) + 0.03 P/D − 0.002` in 1e-18.
-fn sloped_rule(diameter: Length, pitch_e8: i128) -> Result<i128, Error> {
-    // P² in 1e-16, times 1e20, has its cube root in 1e-12.
-    let square = times(pitch_e8, pitch_e8)?;
-    let root_e12 = cube_root(times(square, 100_000_000_000_000_000_000)?);
-    let first = times(root_e12, 50_000)?;
-    let over = times(times(pitch_e8, 300_000_000)?, i128::from(diameter.denominator()))?;
-    let second = over.checked_div(i128::from(diameter.numerator())).ok_or(OVERFLOW)?;
-    first.checked_add(second).and_then(|sum| sum.checked_sub(2_000_000_000_000_000)).ok_or(OVERFLOW)
-}
-
-fn times(a: i128, b: i128) -> Result<i128, Error> {
-    a.checked_mul(b).ok_or(OVERFLOW)
-}
-
-fn to_e4(value_e18: i128) -> Result<i128, Error> {
-    divide(value_e18, 100_000_000_000_000, Rounding::HalfEven).ok_or(OVERFLOW)
-}
-
-fn scaled(value: Length, parts: i128) -> Result<i128, Error> {
-    let top = times(i128::from(value.numerator()), parts)?;
-    divide(top, i128::from(value.denominator()), Rounding::HalfEven).ok_or(OVERFLOW)
-}
-
-/// Diameter less `factor_e8 × P` (that product to 6 places), to 4 places, in 1/10000 in.
-fn diameter_less(diameter_e4: i128, factor_e8: i128, pitch_e8: i128) -> Result<i128, Error> {
-    let depth_e6 = divide(times(factor_e8, pitch_e8)?, 10_000_000_000, Rounding::HalfEven).ok_or(OVERFLOW)?;
-    let less_e6 = times(diameter_e4, 100)?.checked_sub(depth_e6).ok_or(OVERFLOW)?;
-    divide(less_e6, 100, Rounding::HalfEven).ok_or(OVERFLOW)
+fn no_tolerance(thread: &Thread) -> Error {
+    Error::new(Code::NotSourced, Field::Pitch)
+        .got(thread.pitch_mm().to_f64())
+        .hint_text("the standard's rule leaves no tolerance at so fine a pitch")
 }
 
 fn inches(e4: i128) -> Result<Length, Error> {
+    // 127/5 mm to the inch, so 127 / (2^4 × 5^5) mm to the 1/10000 in.
     let e4 = i64::try_from(e4).map_err(|_| OVERFLOW)?;
-    Length::new(e4, 10_000)?.times(Length::INCH)
-}
-
-/// The whole cube root, rounded down, of a number below 2^126.
-fn cube_root(value: i128) -> i128 {
-    let cube = |root: i128| root.checked_mul(root).and_then(|square| square.checked_mul(root));
-    (0..42_u32).rev().fold(0_i128, |root, bit| {
-        let tried = root | (1_i128 << bit);
-        if cube(tried).is_some_and(|cube| cube <= value) { tried } else { root }
-    })
+    Ok(Length::decimal_parts(e4.checked_mul(127).ok_or(OVERFLOW)?, 4, 5))
 }

@@ -1,97 +1,216 @@
-//! ISO 965-1:2013, tolerance of the minor diameter of internal threads, T_D1, in micrometres.
+//! ISO 965-1:2013 limits of size of M threads, internal and external, by the standard's tables.
 //!
-//! The standard's table governs: its formula, rounded to the R40 series, differs in single cells.
+//! A tolerance or deviation that the tables do not have is made by the standard's formula, rounded to
+//! the R40 series, and the limits say so.
 
+use super::iso_965_1_formula as formula;
+use super::iso_965_1_table::{self as table, ByPitch, BySize, MINOR_DEPTH_E15, PITCH_DEPTH_E15};
 use super::{Confidence, Limits};
 use crate::Unit;
 use crate::error::{Code, Error, Field};
 use crate::length::{Length, Rounding, divide};
 use crate::thread::Thread;
-use Confidence::{Confirmed, Memory};
 
-/// One pitch of the table: µm, then T_D1 of grades 5 and 6 with the status of each cell.
-struct Row {
-    pitch_um: u16,
-    grade_5: Option<(u16, Confidence)>,
-    grade_6: Option<(u16, Confidence)>,
+const OVERFLOW: Error = Error::new(Code::Overflow, Field::Pitch);
+/// The pitches and, in micrometres, the largest diameter that the formulas are made for; the largest is
+/// the end of the last step of the edition of 1998.
+const FORMULA_PITCHES_MM: (Length, Length) = (Length::parts(1, 5), Length::integer(8));
+const LARGEST_UM: i64 = 355_000;
+
+/// Grade and position of one diameter, `6` and `g`.
+#[derive(Clone, Copy)]
+struct Grade {
+    digit: u8,
+    position: u8,
 }
 
-const fn row(pitch_um: u16, grade_5: (u16, Confidence), grade_6: Option<(u16, Confidence)>) -> Row {
-    Row { pitch_um, grade_5: Some(grade_5), grade_6 }
-}
+impl Grade {
+    /// The grades of the pitch and of the crest diameter: `5g6g`, or `6g` for both.
+    fn of_class(class: &str) -> Option<(Self, Self)> {
+        let (pitch, crest) = match *class.as_bytes() {
+            [digit, position] => ([digit, position], [digit, position]),
+            [digit, position, crest_digit, crest_position] => ([digit, position], [crest_digit, crest_position]),
+            _ => return None,
+        };
+        let grade = |[digit, position]: [u8; 2]| Self { digit: digit.wrapping_sub(b'0'), position };
+        Some((grade(pitch), grade(crest)))
+    }
 
-/// Transcribed from ISO 965-1's table of T_D1. `Confirmed`: the R40 value of the formula agrees, or
-/// printed limits show the cell; `Memory`: neither.
-#[rustfmt::skip]
-const MINOR: [Row; 24] = [
-    row(250, (56, Memory), None), // formula, R40: 60
-    row(300, (67, Confirmed), Some((85, Confirmed))),
-    row(350, (80, Confirmed), Some((100, Confirmed))),
-    row(400, (90, Confirmed), Some((112, Confirmed))),
-    row(450, (100, Confirmed), Some((125, Confirmed))),
-    row(500, (112, Memory), Some((140, Confirmed))), // formula, R40: 106 and 132; M3 6H prints 2.599
-    row(600, (125, Confirmed), Some((160, Confirmed))),
-    row(700, (140, Confirmed), Some((180, Confirmed))),
-    row(750, (150, Confirmed), Some((190, Confirmed))),
-    row(800, (160, Confirmed), Some((200, Confirmed))),
-    row(1000, (190, Memory), Some((236, Confirmed))), // formula, R40: 180 and 224; M6 6H prints 5.153
-    row(1250, (212, Confirmed), Some((265, Confirmed))),
-    row(1500, (236, Memory), Some((300, Confirmed))), // formula, R40: 250 for grade 5
-    row(1750, (265, Confirmed), Some((335, Confirmed))),
-    row(2000, (300, Confirmed), Some((375, Confirmed))),
-    row(2500, (355, Confirmed), Some((450, Confirmed))), // formula, R40: 425 for grade 6; M20 6H prints 17.744
-    row(3000, (400, Confirmed), Some((500, Confirmed))),
-    row(3500, (450, Confirmed), Some((560, Confirmed))),
-    row(4000, (475, Confirmed), Some((600, Confirmed))),
-    row(4500, (530, Confirmed), Some((670, Confirmed))),
-    row(5000, (560, Confirmed), Some((710, Confirmed))),
-    row(5500, (600, Confirmed), Some((750, Confirmed))),
-    row(6000, (630, Confirmed), Some((800, Confirmed))),
-    row(8000, (800, Confirmed), Some((1000, Confirmed))),
-];
+    const fn is_internal(self) -> bool {
+        self.position.is_ascii_uppercase()
+    }
 
-/// 5/4 H and 3/4 H of a 60° thread in 1e-15 pitches.
-const MINOR_DEPTH_E15: i128 = 1_082_531_754_730_548;
-const PITCH_DEPTH_E15: i128 = 649_519_052_838_329;
+    /// The place of the grade in a row that begins with this grade.
+    fn place(self, first: u8) -> usize {
+        usize::from(self.digit.wrapping_sub(first))
+    }
 
-pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
-    let (tolerance_um, confidence) = minor_tolerance(thread, class)?;
-    let low = basic(thread, MINOR_DEPTH_E15)?;
-    let high = low.plus(Length::parts(u32::from(tolerance_um), 1000))?;
-    Ok(Limits {
-        major_mm: (Some(thread.major_mm()), None),
-        pitch_diameter_mm: (Some(basic(thread, PITCH_DEPTH_E15)?), None),
-        minor_mm: (Some(low), Some(high)),
-        native_unit: Unit::Mm,
-        decimals: 3,
-        source: "ISO 965-1:2013, minor diameter of internal threads",
-        confidence,
-    })
-}
-
-fn minor_tolerance(thread: &Thread, class: &str) -> Result<(u16, Confidence), Error> {
-    let outside = Error::new(Code::NotSourced, Field::Pitch)
-        .got(thread.pitch_mm().to_f64())
-        .hint_text("ISO 965-1 has no minor-diameter tolerance of this grade for this pitch");
-    let row =
-        MINOR.iter().find(|row| Length::parts(u32::from(row.pitch_um), 1000) == thread.pitch_mm()).ok_or(outside)?;
-    match class {
-        "5H" => row.grade_5.ok_or(outside),
-        "6H" => row.grade_6.ok_or(outside),
-        _ => Err(Error::new(Code::NotSourced, Field::ToleranceClass).hint_text("this version has 5H and 6H")),
+    /// The column of the deviations; `None` for H and h, which have none.
+    const fn deviation_column(self) -> Option<usize> {
+        match self.position {
+            b'G' | b'g' => Some(0),
+            b'f' => Some(1),
+            b'e' => Some(2),
+            _ => None,
+        }
     }
 }
 
-/// Basic diameter at a depth on the diameter, to three decimals as ISO 724 gives it.
+/// The basic sizes of a thread and the rows of the tables that are about it.
+struct Basic {
+    pitch_mm: Length,
+    major_um: i64,
+    pitch_diameter_um: i64,
+    minor_um: i64,
+    by_pitch: Option<&'static ByPitch>,
+    by_size: Option<&'static BySize>,
+}
+
+impl Basic {
+    fn of(thread: &Thread) -> Result<Self, Error> {
+        let pitch_mm = thread.pitch_mm();
+        let pitch_um = whole_um(pitch_mm);
+        let major_um = match whole_um(thread.major_mm()) {
+            Some(um) => um,
+            None => thread.major_mm().round_to(3, Rounding::HalfEven)?.units(),
+        };
+        if major_um <= table::OVER_UM || major_um > LARGEST_UM {
+            return Err(Error::new(Code::NotSourced, Field::Diameter)
+                .got(thread.major_mm().to_f64())
+                .within(1.0, 355.0)
+                .hint_text("ISO 965-1 has tolerances of threads of 1 to 355 mm"));
+        }
+        let by_pitch = pitch_um.and_then(|um| table::PITCHES.iter().find(|row| i64::from(row.pitch_um) == um));
+        let (pitch_depth, minor_depth) = match by_pitch {
+            Some(row) => (i64::from(row.pitch_depth_um), i64::from(row.minor_depth_um)),
+            None if pitch_mm < FORMULA_PITCHES_MM.0 || pitch_mm > FORMULA_PITCHES_MM.1 => {
+                return Err(Error::new(Code::NotSourced, Field::Pitch)
+                    .got(pitch_mm.to_f64())
+                    .within(FORMULA_PITCHES_MM.0.to_f64(), FORMULA_PITCHES_MM.1.to_f64())
+                    .hint_text("ISO 965-1 has tolerances of pitches of 0.2 to 8 mm"));
+            }
+            None => (depth_um(pitch_mm, PITCH_DEPTH_E15)?, depth_um(pitch_mm, MINOR_DEPTH_E15)?),
+        };
+        let step = table::STEPS.iter().find(|step| major_um <= step.to_um);
+        let by_size = step.and_then(|step| step.rows.iter().find(|row| Some(i64::from(row.pitch_um)) == pitch_um));
+        let less = |depth: i64| major_um.checked_sub(depth).ok_or(OVERFLOW);
+        let (pitch_diameter_um, minor_um) = (less(pitch_depth)?, less(minor_depth)?);
+        Ok(Self { pitch_mm, major_um, pitch_diameter_um, minor_um, by_pitch, by_size })
+    }
+}
+
+/// Micrometres, of a length that is a whole number of them.
+fn whole_um(length: Length) -> Option<i64> {
+    let parts = 1000_i64.checked_div(length.denominator())?;
+    (parts.checked_mul(length.denominator())? == 1000).then_some(())?;
+    length.numerator().checked_mul(parts)
+}
+
+/// A depth on the diameter, to three decimals of a millimetre as ISO 724 gives its diameters.
 ///
 /// The factor is irrational, so no tie can occur: half to even names the rounding all the same.
-fn basic(thread: &Thread, depth_e15: i128) -> Result<Length, Error> {
+pub(super) fn depth_um(pitch_mm: Length, depth_e15: i128) -> Result<i64, Error> {
     const E12: i128 = 1_000_000_000_000;
-    let overflow = Error::new(Code::Overflow, Field::Pitch);
-    let pitch = thread.pitch_mm();
-    let top = depth_e15.checked_mul(i128::from(pitch.numerator())).ok_or(overflow)?;
-    let bottom = E12.checked_mul(i128::from(pitch.denominator())).ok_or(overflow)?;
-    let depth_um = divide(top, bottom, Rounding::HalfEven).and_then(|um| i64::try_from(um).ok()).ok_or(overflow)?;
-    let diameter = thread.major_mm().round_to(3, Rounding::HalfEven)?.to_length()?;
-    diameter.minus(Length::new(depth_um, 1000)?)
+    let top = depth_e15.checked_mul(i128::from(pitch_mm.numerator())).ok_or(OVERFLOW)?;
+    let bottom = E12.checked_mul(i128::from(pitch_mm.denominator())).ok_or(OVERFLOW)?;
+    divide(top, bottom, Rounding::HalfEven).and_then(|um| i64::try_from(um).ok()).ok_or(OVERFLOW)
+}
+
+/// Takes cells of the tables, or the formula where there is no cell, and keeps what is least sure.
+struct Taken {
+    least_sure: Confidence,
+}
+
+impl Taken {
+    fn cell(&mut self, packed: Option<u16>, formula: impl FnOnce() -> i64) -> i64 {
+        let (um, confidence) = match packed.and_then(table::cell) {
+            Some((um, confidence)) => (i64::from(um), confidence),
+            None => (formula(), Confidence::Formula),
+        };
+        if confidence.number() > self.least_sure.number() {
+            self.least_sure = confidence;
+        }
+        um
+    }
+
+    /// Distance of the tolerance zone from the basic size: upwards inside, downwards outside.
+    fn deviation(&mut self, basic: &Basic, grade: Grade) -> i64 {
+        let Some(column) = grade.deviation_column() else { return 0 };
+        let packed = basic.by_pitch.and_then(|row| row.deviations.get(column).copied());
+        self.cell(packed, || formula::deviation(column, basic.pitch_mm.to_f64()))
+    }
+
+    fn pitch_diameter(&mut self, basic: &Basic, grade: Grade) -> i64 {
+        let packed = basic.by_size.and_then(|row| {
+            if grade.is_internal() { row.internal.get(grade.place(4)) } else { row.external.get(grade.place(3)) }
+        });
+        let formula =
+            || formula::pitch_diameter(grade.is_internal(), grade.digit, basic.pitch_mm.to_f64(), basic.major_um);
+        self.cell(packed.copied(), formula)
+    }
+
+    fn minor(&mut self, basic: &Basic, grade: Grade) -> i64 {
+        let packed = basic.by_pitch.and_then(|row| row.minor.get(grade.place(4)).copied());
+        self.cell(packed, || formula::minor(grade.digit, basic.pitch_mm.to_f64()))
+    }
+
+    fn major(&mut self, basic: &Basic, grade: Grade) -> Result<i64, Error> {
+        let column = match grade.digit {
+            4 => 0,
+            6 => 1,
+            8 => 2,
+            _ => {
+                return Err(Error::new(Code::UnknownClass, Field::ToleranceClass).hint_text(
+                    "the crests of an external thread have grades 4, 6 and 8: write both grades, such as 5g6g",
+                ));
+            }
+        };
+        let packed = basic.by_pitch.and_then(|row| row.major.get(column).copied());
+        Ok(self.cell(packed, || formula::major(grade.digit, basic.pitch_mm.to_f64())))
+    }
+}
+
+/// Limits of an M thread. The roots follow the position of the pitch diameter, the crests their own.
+pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
+    let unknown = Error::new(Code::UnknownClass, Field::ToleranceClass).hint_text("such as 6H or 5g6g");
+    let (pitch, crest) = Grade::of_class(class).ok_or(unknown)?;
+    let basic = Basic::of(thread)?;
+    let mut taken = Taken { least_sure: Confidence::Confirmed };
+    let root_off = taken.deviation(&basic, pitch);
+    let crest_off = if crest.position == pitch.position { root_off } else { taken.deviation(&basic, crest) };
+    let pitch_tolerance = taken.pitch_diameter(&basic, pitch);
+    let zone = |basic_um: i64, off: i64, tolerance: i64| -> Result<super::Range, Error> {
+        let side = if pitch.is_internal() { 1 } else { -1_i64 };
+        let near = side.checked_mul(off).and_then(|off| basic_um.checked_add(off)).ok_or(OVERFLOW)?;
+        let far = side.checked_mul(tolerance).and_then(|wide| near.checked_add(wide)).ok_or(OVERFLOW)?;
+        Ok((Some(millimetres(near.min(far))), Some(millimetres(near.max(far)))))
+    };
+    let pitch_diameter_mm = zone(basic.pitch_diameter_um, root_off, pitch_tolerance)?;
+    let (major_mm, minor_mm) = if pitch.is_internal() {
+        let minor = zone(basic.minor_um, crest_off, taken.minor(&basic, crest))?;
+        ((zone(basic.major_um, root_off, 0)?.0, None), minor)
+    } else {
+        let major = zone(basic.major_um, crest_off, taken.major(&basic, crest)?)?;
+        (major, (None, zone(basic.minor_um, root_off, 0)?.1))
+    };
+    Ok(Limits {
+        major_mm,
+        pitch_diameter_mm,
+        minor_mm,
+        native_unit: Unit::Mm,
+        decimals: 3,
+        source: source(taken.least_sure),
+        confidence: taken.least_sure,
+    })
+}
+
+const fn source(least_sure: Confidence) -> &'static str {
+    match least_sure {
+        Confidence::Formula => "ISO 965-1:2013, formulas, rounded to the R40 series; ISO 724",
+        _ => "ISO 965-1:2013, tables of deviations and tolerances; ISO 724",
+    }
+}
+
+fn millimetres(um: i64) -> Length {
+    Length::decimal_parts(um, 3, 3)
 }

@@ -1,14 +1,19 @@
 //! Limits of size: the standards' own rounded decimals.
 
 mod asme_b1_1;
+mod asme_b1_1_minor;
 mod iso_228_1;
 mod iso_965_1;
+mod iso_965_1_formula;
+#[cfg(test)]
+mod iso_965_1_marks;
+mod iso_965_1_table;
 
 use crate::error::{Code, Error, Field};
 use crate::form::Form;
 use crate::length::Length;
 use crate::named::named;
-use crate::thread::{Side, Thread};
+use crate::thread::Thread;
 
 named! {
     /// How sure a limit of size is.
@@ -19,6 +24,8 @@ named! {
         Rule = 2 "by rule",
         /// Written from memory of the standard; nobody has read the value in the source.
         Memory = 3 "from memory",
+        /// Outside the standard's tables: its formula, rounded to the R40 series.
+        Formula = 4 "by formula",
     }
 }
 
@@ -27,9 +34,9 @@ pub type Range = (Option<Length>, Option<Length>);
 
 /// Limits of size of a thread, exact decimals of the standard, in millimetres.
 ///
-/// This version gives all of G and Rp, and the minor diameter of other internal threads. The smallest major and pitch
-/// diameters of an internal thread of zero allowance are the basic ones; their largest values are
-/// `None` there.
+/// An internal thread has no largest major diameter: the tap's crests make it. An external thread has no
+/// smallest minor diameter; its largest is that of the GO gauge: basic minor diameter less the allowance
+/// (M), the maximum of the rounded root that ASME B1.1 gives as a reference (UN).
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct Limits {
@@ -61,10 +68,14 @@ impl Limits {
 impl Thread {
     /// The limits of size of the tolerance class.
     ///
+    /// The class of M names pitch and crest diameter, `5g6g`, or both at once, `6g`; roots follow the
+    /// pitch diameter's position.
+    ///
     /// # Errors
     /// [`Code::ClassUnset`] without a class, where the thread needs one (an internal G and Rp have
-    /// none); [`Code::NotSourced`] for classes whose tables have not been read: external classes of M
-    /// and UN, metric internal classes other than 5H and 6H, NPSC, NPSM and NPSF;
+    /// none); [`Code::UnknownClass`] for an external M class whose crest grade the standard does not have
+    /// (3, 5, 7, 9); [`Code::NotSourced`] for M outside 1 to 355 mm and pitches of 0.2 to 8 mm, for UN
+    /// pitches so fine that the rule leaves no tolerance, and for NPSC, NPSM and NPSF;
     /// [`Code::DoesNotApply`] for taper threads.
     ///
     /// # Example
@@ -74,12 +85,14 @@ impl Thread {
     /// let minor = Thread::read(b"M8x1.25-6H")?.limits()?.minor_mm;
     /// assert_eq!(minor.0.map(|l| l.to_string()).as_deref(), Some("6.647"));
     /// assert_eq!(minor.1.map(|l| l.to_string()).as_deref(), Some("6.912"));
+    /// let pitch = Thread::read(b"M8x1.25-6g")?.limits()?.pitch_diameter_mm;
+    /// assert_eq!(pitch.0.map(|l| l.to_string()).as_deref(), Some("7.042"));
     /// # Ok::<(), threadcalc_core::Error>(())
     /// ```
     ///
     /// # Source
-    /// ISO 965-1:2013 table of T_D1; ASME B1.1-2003, rule for the internal minor diameter; ISO 228-1:2000
-    /// (G); ISO 7-1:1994 (Rp).
+    /// ISO 965-1:2013, tables, and its formulas outside them, with ISO 724; ASME B1.1-2003, formulas for
+    /// limits of size; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp).
     pub fn limits(&self) -> Result<Limits, Error> {
         if self.form().is_pipe() {
             return pipe_limits(self);
@@ -87,10 +100,6 @@ impl Thread {
         let class = self.tolerance_class().ok_or(
             Error::new(Code::ClassUnset, Field::ToleranceClass).hint_text("write the class: M8x1.25-6H, 1/4-20 UNC-2B"),
         )?;
-        if class.side() == Some(Side::External) {
-            return Err(Error::new(Code::NotSourced, Field::ToleranceClass)
-                .hint_text("this version has the minor diameter of internal threads: 5H, 6H, 1B, 2B, 3B"));
-        }
         if self.form() == Form::Metric {
             iso_965_1::limits(self, class.as_str())
         } else {

@@ -1,8 +1,10 @@
 //! What holds for every input: no panic, an error or a result that agrees with itself.
 
+mod engagements;
 mod feeds;
 mod holes;
 mod jobs;
+mod limits;
 mod notes;
 mod numbers;
 mod tapers;

@@ -1,16 +1,21 @@
 //! Every table of `tests/reference`, row by row: the same rows that the C and Python doors run.
 
+mod cutting;
+mod gauging;
 mod jobs;
 mod lists;
+mod motion;
 mod notes;
 mod pipes;
 mod table;
+mod taps;
 mod texts;
 
 use table::{Failure, Got, Results, Row, Table};
 use threadcalc_core::{
-    Basis, Drill, DrillSet, Error, Feed, FeedMode, Job, Length, Ratio, Tap, TapDrillRequest, Thread, Unit, Value,
-    drill_diameter, exact_speeds, feed, percent_thread, programmed_speed, read_number, tap_drill,
+    Basis, Drill, DrillSet, EngagementRequest, Error, Feed, FeedMode, Job, Length, Ratio, Tap, TapDrillRequest, Thread,
+    Unit, Value, drill_diameter, engagement, exact_speeds, feed, percent_thread, programmed_speed, read_number,
+    tap_drill,
 };
 
 type Made<T> = Result<T, Error>;
@@ -156,6 +161,70 @@ fn gives_limits_of_size() {
             ("unit", Got::Text(limits.native_unit.to_string())),
         ])
     });
+}
+
+/// All six limits in the unit of the row, and which one the standard does not set.
+fn size_limits(row: Row<'_>) -> Result<Results, Failure> {
+    let limits = thread(row)?.limits()?;
+    let unit = unit(row)?;
+    let shown = |limit: Option<Length>| Got::Exact(limit.map(|limit| limit.over(unit.in_mm()).unwrap()));
+    let (major, pitch, minor) = (limits.major_mm, limits.pitch_diameter_mm, limits.minor_mm);
+    let named = [
+        ("major_min", major.0),
+        ("major_max", major.1),
+        ("pitch_min", pitch.0),
+        ("pitch_max", pitch.1),
+        ("minor_min", minor.0),
+        ("minor_max", minor.1),
+    ];
+    let absent: Vec<_> = named.iter().filter(|(_, limit)| limit.is_none()).map(|(name, _)| *name).collect();
+    let mut results: Results = named.map(|(name, limit)| (name, shown(limit))).into();
+    results.push(("unit", Got::Text(limits.native_unit.to_string())));
+    results.push(("absent", Got::TextOrNone(absent.join(" "))));
+    Ok(results)
+}
+
+#[test]
+fn gives_metric_limits_of_size() {
+    Table::open("limits_metric").check(size_limits);
+}
+
+#[test]
+fn gives_unified_limits_of_size() {
+    Table::open("limits_unified").check(size_limits);
+}
+
+/// What a fit carries, from its own columns.
+fn strengths(row: Row<'_>) -> Result<Results, Failure> {
+    let [internal, external] = ["internal", "external"].map(|side| Thread::read(&row.bytes(side)));
+    let double = |column| number(row, column).map(Length::to_f64);
+    let request = EngagementRequest {
+        length_mm: number(row, "length_mm")?,
+        without_full_thread_mm: optional_number(row, "without_full_thread_mm")?.unwrap_or(Length::ZERO),
+        internal_shear_mpa: double("internal_shear_mpa")?,
+        external_shear_mpa: double("external_shear_mpa")?,
+        external_tensile_mpa: double("external_tensile_mpa")?,
+        drilled_mm: optional_number(row, "drilled_mm")?,
+        load_n: optional_number(row, "load_n")?.map(Length::to_f64),
+    };
+    let found = engagement(&internal?, &external?, &request)?;
+    Ok(vec![
+        ("tensile_area_mm2", Got::Double(found.tensile_area_mm2)),
+        ("internal_shear_area_mm2", Got::Double(found.internal_shear_area_mm2)),
+        ("external_shear_area_mm2", Got::Double(found.external_shear_area_mm2)),
+        ("tensile_load_n", Got::Double(found.tensile_load_n)),
+        ("internal_strip_load_n", Got::Double(found.internal_strip_load_n)),
+        ("external_strip_load_n", Got::Double(found.external_strip_load_n)),
+        ("weakest", Got::Text(found.weakest.to_string())),
+        ("required_length_mm", Got::Double(found.required_length_mm)),
+        ("strip_ratio", Got::Double(found.strip_ratio)),
+        ("safety_factor", Got::Double(found.safety_factor.unwrap_or(f64::NAN))),
+    ])
+}
+
+#[test]
+fn gives_what_a_fit_carries() {
+    Table::open("engagement").check(strengths);
 }
 
 #[test]

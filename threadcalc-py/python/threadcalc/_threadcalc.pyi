@@ -15,37 +15,94 @@ from typing_extensions import Self
 __all__ = [
     "Alternative",
     "CardRow",
+    "ChamferForm",
     "Comment",
     "Depths",
     "Drill",
+    "Engagement",
+    "FactorRange",
     "Feed",
+    "FeedFit",
     "Finding",
     "FoundThread",
+    "Gauge",
+    "Gauges",
+    "Gear",
+    "GearFit",
+    "HolderClearance",
+    "HolderTravel",
     "HoleNote",
+    "IsoTap",
     "Job",
     "Limits",
+    "NextMove",
+    "NotGoRule",
     "Pipe",
     "Plan",
     "Profile",
+    "ReEntry",
+    "ShankMark",
+    "StartingForces",
+    "StartingStrength",
+    "TapAdvice",
     "TapDrill",
+    "TapKind",
+    "TapLimit",
     "TaperDepths",
+    "TappingTime",
     "Thread",
+    "TorqueBand",
+    "best_wire_mm",
+    "chamfers_that_fit",
     "depths",
     "drill_diameter",
     "drills",
+    "engagement",
     "exact_speeds",
     "feed",
+    "feed_fit",
+    "forming_factor",
+    "gauges",
+    "gear_fit",
+    "h_limit_for_plating",
+    "holder_clearance",
+    "holder_travel",
+    "iso_tap_class",
+    "iso_tap_pitch_diameter_mm",
+    "judge_tap",
+    "materials",
     "near",
+    "next_move",
+    "not_go_rule",
+    "over_wires",
+    "pattern_time_s",
     "percent_thread",
     "plan",
+    "power_kw",
     "programmed_speed",
+    "property_classes",
+    "re_entry_r",
     "read_comment",
     "read_fit",
     "read_hole_note",
     "read_number",
+    "read_shank_mark",
+    "speed_after_turns",
+    "spindle_speed",
+    "spindle_speed_feet",
     "standard_threads",
+    "starting_forces",
+    "starting_strength",
+    "surface_speed_m_min",
     "tap_drill",
     "taper_depths",
+    "taper_factor",
+    "tapping_time",
+    "torque_by_chip_area",
+    "torque_by_pitch",
+    "torque_nm",
+    "trimmed_depth_mm",
+    "turns_to_speed",
 ]
 
 _Exact: TypeAlias = int | Fraction | Decimal | str | float
@@ -60,6 +117,52 @@ _Basis: TypeAlias = Literal["3H/4", "5H/8"]
 _Side: TypeAlias = Literal["internal", "external"]
 _Hand: TypeAlias = Literal["right", "left"]
 _Set: TypeAlias = Literal["metric", "number", "letter", "fractional"]
+_Holder: TypeAlias = Literal["rigid", "tension_compression", "floating"]
+_PropertyClass: TypeAlias = Literal["4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9"]
+_Material: TypeAlias = Literal[
+    "free_cutting_steel",
+    "structural_steel",
+    "tempered_steel",
+    "high_strength_steel",
+    "tool_steel",
+    "austenitic_stainless",
+    "grey_cast_iron",
+    "malleable_cast_iron",
+    "copper_alloy",
+    "aluminium",
+]
+_Hole: TypeAlias = Literal["through", "blind"]
+_TapKind: TypeAlias = Literal["straight_flute", "spiral_point", "spiral_flute", "form"]
+_TapClass: TypeAlias = Literal["1", "2", "3"]
+_Chamfer: TypeAlias = Literal["A", "B", "C", "D", "E", "F", "taper", "plug", "semi_bottoming", "bottoming"]
+_GaugeKind: TypeAlias = Literal[
+    "thread_plug_go",
+    "thread_plug_not_go",
+    "plain_plug_go",
+    "plain_plug_not_go",
+    "thread_ring_go",
+    "thread_ring_not_go",
+    "plain_ring_go",
+    "plain_ring_not_go",
+    "taper_plug",
+    "taper_ring",
+]
+_Move: TypeAlias = Literal[
+    "nothing",
+    "clean_and_gauge_again",
+    "compare_names",
+    "deburr",
+    "tap_deeper",
+    "change_tap",
+    "larger_tap",
+    "smaller_tap",
+    "check_feed",
+    "check_axial_force",
+    "check_cutting",
+    "stop_and_gauge_back",
+    "repair_or_scrap",
+    "tap_shallower",
+]
 _Within: TypeAlias = Literal["yes", "no", "does-not-apply"]
 
 @final
@@ -175,14 +278,17 @@ class Thread:
 
         Raises:
             ThreadcalcError: ``class-unset`` without a class, where the thread needs one (an
-                internal G and Rp have none); ``not-sourced`` for classes whose tables have not
-                been read; ``does-not-apply`` for taper threads, which are gauged by turns.
+                internal G and Rp have none); ``unknown-class`` for an external M class whose crest
+                grade does not exist; ``not-sourced`` for M outside 1 to 355 mm and pitches of 0.2 to
+                8 mm, for UN pitches too fine for the rule, and for NPSC, NPSM and NPSF;
+                ``does-not-apply`` for taper threads, which are gauged by turns.
 
         >>> low, high = Thread("M8x1.25-6H").limits().minor_mm
         >>> float(low), float(high)
         (6.647, 6.912)
 
-        Source: ISO 965-1; ASME B1.1; ISO 228-1 (G); ISO 7-1 (Rp).
+        Source: ISO 965-1:2013, tables, and its formulas outside them; ASME B1.1-2003, formulas;
+        ISO 228-1:2000 (G); ISO 7-1:1994 (Rp).
         """
     @property
     def form(self) -> _Form:
@@ -419,7 +525,7 @@ class Limits:
         """Standard, edition and table or rule."""
     @property
     def confidence(self) -> str:
-        """How sure the limits are: "confirmed", "by rule" or "from memory"."""
+        """How sure the limits are: "confirmed", "by rule", "from memory" or "by formula"."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -736,6 +842,526 @@ class TaperDepths:
     @property
     def gauge_tolerance_turns(self) -> Fraction:
         """Turns that the gauge may stand off, either way."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Engagement:
+    """What a screw and a tapped hole carry together; areas in mm2, loads in newtons."""
+
+    @property
+    def tensile_area_mm2(self) -> float:
+        """Tensile stress area of the screw, in square millimetres."""
+    @property
+    def internal_shear_area_mm2(self) -> float:
+        """Shear area of the threads in the hole, in square millimetres."""
+    @property
+    def external_shear_area_mm2(self) -> float:
+        """Shear area of the screw's threads, in square millimetres."""
+    @property
+    def tensile_load_n(self) -> float:
+        """Load that breaks the screw, in newtons."""
+    @property
+    def internal_strip_load_n(self) -> float:
+        """Load that strips the threads of the hole, in newtons."""
+    @property
+    def external_strip_load_n(self) -> float:
+        """Load that strips the screw's threads, in newtons."""
+    @property
+    def weakest(self) -> Literal["screw", "external", "internal"]:
+        """What gives way first; of equals the screw, then its threads."""
+    @property
+    def required_length_mm(self) -> float:
+        """Length at which the weaker thread carries the screw's tensile load, incomplete threads and all."""
+    @property
+    def strip_ratio(self) -> float:
+        """Strip load of the screw's threads over that of the hole's, J; above 1 the hole strips first."""
+    @property
+    def safety_factor(self) -> float | None:
+        """The weakest part's load over the load given; None without one."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class StartingStrength:
+    """Strengths of a property class to begin with, in MPa: marked, and never a default."""
+
+    @property
+    def tensile_mpa(self) -> float:
+        """Smallest tensile strength of the property class, in MPa."""
+    @property
+    def shear_mpa(self) -> float:
+        """0.6 of it, in MPa."""
+    @property
+    def source(self) -> str:
+        """Where both are from."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class TorqueBand:
+    """Torque of a tap in newton metres: never one number."""
+
+    @property
+    def low_nm(self) -> float:
+        """A new tap under good conditions: half the likely torque."""
+    @property
+    def likely_nm(self) -> float:
+        """What the formula gives."""
+    @property
+    def high_nm(self) -> float:
+        """A new tap under bad conditions: half as much again."""
+    @property
+    def worn_nm(self) -> float:
+        """A worn tap: twice the likely torque."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class FactorRange:
+    """A factor that nobody knows better than to a range."""
+
+    @property
+    def low(self) -> float:
+        """Smallest in use."""
+    @property
+    def start(self) -> float:
+        """Where to start from without better knowledge: the middle, a judgement."""
+    @property
+    def high(self) -> float:
+        """Largest in use."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class StartingForces:
+    """Cutting forces of a group of materials to start from, in N/mm2. The tap maker's own replace them."""
+
+    @property
+    def material(self) -> _Material:
+        """The group of materials."""
+    @property
+    def by_pitch_n_mm2(self) -> float:
+        """For ``torque_nm`` and ``torque_by_pitch`` only, in N/mm2."""
+    @property
+    def by_chip_area_n_mm2(self) -> float | None:
+        """For ``torque_by_chip_area`` only, in N/mm2; None where the table has none."""
+    @property
+    def is_read(self) -> bool:
+        """True if the values were read in a published table; False: from memory of the trade."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Gear:
+    """A gear of a spindle: its range of speeds and the torque over it, linear between the points.
+
+    Args:
+        lowest_rpm: Lowest speed, 0 or more.
+        highest_rpm: Highest speed.
+        points: 1 to 8 pairs of rpm and Nm, speeds ascending. One is a torque over the whole range;
+            more have to reach over it. Take the curve of the short-time duty that tapping is.
+
+    Raises:
+        ThreadcalcError: ``contradiction`` for a lowest speed above the highest or points that do not
+            ascend; ``out-of-range``.
+
+    >>> gear = Gear(20, 4000, [(20, 20), (1000, 20), (4000, 5)])
+    >>> gear.torque_nm(2500), gear.torque_nm(5000), gear.fastest_for(12.5)
+    (12.5, None, 2500.0)
+    """
+
+    def __new__(cls, lowest_rpm: _Exact, highest_rpm: _Exact, points: Iterable[tuple[_Exact, _Exact]]) -> Self: ...
+    @property
+    def lowest_rpm(self) -> Fraction:
+        """Lowest speed, in turns per minute."""
+    @property
+    def highest_rpm(self) -> Fraction:
+        """Highest speed, in turns per minute."""
+    def torque_nm(self, rpm: _Exact) -> float | None:
+        """The torque at a speed in newton metres; None outside the range."""
+    def fastest_for(self, torque_nm: _Exact) -> float | None:
+        """The largest speed of the range at which the curve holds a torque; None if none does."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class GearFit:
+    """How a torque and a speed fit the gears of a spindle."""
+
+    @property
+    def gear(self) -> int | None:
+        """The gear with the most torque at the speed, counted from 0 as given; None if none runs it."""
+    @property
+    def torque_nm(self) -> float | None:
+        """The torque that it holds there, in newton metres."""
+    @property
+    def is_enough(self) -> bool:
+        """True if that is enough."""
+    @property
+    def fastest_rpm(self) -> float | None:
+        """The largest speed of any gear at which the torque is there; round it down."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class TappingTime:
+    """What a tapping stroke comes to; speeds in turns per minute, times in seconds."""
+
+    @property
+    def reached_rpm(self) -> float:
+        """The fastest that the spindle turns on the way in."""
+    @property
+    def retract_rpm(self) -> float:
+        """The fastest that it turns on the way out."""
+    @property
+    def reaches_speed(self) -> bool:
+        """True if the programmed speed is reached on the way in."""
+    @property
+    def turns(self) -> float:
+        """Turns of the stroke."""
+    @property
+    def turns_to_speed(self) -> float:
+        """Turns from standstill to the programmed speed, reached or not."""
+    @property
+    def distance_to_speed_mm(self) -> float:
+        """The way that these turns take: an R plane this high lets the tap enter at full speed."""
+    @property
+    def time_in_s(self) -> float:
+        """Time in."""
+    @property
+    def time_out_s(self) -> float:
+        """Time out."""
+    @property
+    def time_s(self) -> float:
+        """Time in, dwell and time out."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class FeedFit:
+    """How a tapping stroke fits the feed limit of its axis, exact."""
+
+    @property
+    def feed_mm_min(self) -> Fraction:
+        """Axis feed on the way in, in mm/min."""
+    @property
+    def retract_feed_mm_min(self) -> Fraction:
+        """Axis feed on the way out, in mm/min."""
+    @property
+    def is_within(self) -> bool:
+        """True if both are within the limit."""
+    @property
+    def fastest_rpm(self) -> Fraction:
+        """The largest speed that both are within the limit at; not rounded."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class HolderClearance:
+    """Room from the R plane to the face by holder, exact."""
+
+    @property
+    def least_mm(self) -> Fraction:
+        """The least in use, in millimetres."""
+    @property
+    def ample_mm(self) -> Fraction:
+        """What is always enough for the holder, though not for a slow spindle's ramp, in millimetres."""
+    @property
+    def least_turns(self) -> Fraction:
+        """Turns of the spindle over ``least_mm``."""
+    @property
+    def ample_turns(self) -> Fraction:
+        """Turns of the spindle over ``ample_mm``."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class HolderTravel:
+    """How far a holder has to give, exact."""
+
+    @property
+    def extension_mm(self) -> Fraction:
+        """The tap is pulled out of the holder by this much, in millimetres."""
+    @property
+    def compression_mm(self) -> Fraction:
+        """The tap is pushed into the holder by this much, in millimetres."""
+    def fits(self, extension_mm: _Exact, compression_mm: _Exact) -> bool:
+        """True if a holder with this much extension and compression, in millimetres, has room for it."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Gauge:
+    """A gauge to fetch, with the product's limits that it stands for, in millimetres, exact.
+
+    The gauge's own size, with its maker's tolerance and wear, is in the gauge standards and is not here.
+    """
+
+    @property
+    def kind(self) -> _GaugeKind:
+        """What it is."""
+    @property
+    def pitch_diameter_mm(self) -> Fraction | None:
+        """The pitch diameter that it stands for; of a taper gauge, at the gauge plane."""
+    @property
+    def diameter_mm(self) -> Fraction | None:
+        """The major or minor diameter that it stands for; a NOT GO thread gauge has relieved ones."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Gauges:
+    """The gauges of a thread."""
+
+    @property
+    def gauges(self) -> list[Gauge]:
+        """GO before NOT GO, thread gauges before plain ones."""
+    @property
+    def hand(self) -> _Hand:
+        """Left: left-hand gauges, turned anticlockwise."""
+    @property
+    def class_assumed(self) -> bool:
+        """True if the thread has no class and the standard's medium one was taken."""
+    @property
+    def limits_source(self) -> str | None:
+        """The source of the limits; None where none have been read."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class NotGoRule:
+    """How far a NOT GO thread gauge may go."""
+
+    @property
+    def most_turns(self) -> int:
+        """The most turns, by hand and without force, from either end."""
+    @property
+    def standard(self) -> str:
+        """The standard that says so."""
+    @property
+    def remark(self) -> str:
+        """What it says besides."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class NextMove:
+    """What to do after gauging a tapped hole."""
+
+    @property
+    def verdict(self) -> Literal["accept", "rework", "reject"]:
+        """What becomes of this hole."""
+    @property
+    def moves(self) -> list[_Move]:
+        """The moves, first things first."""
+    @property
+    def deeper_mm(self) -> Fraction | None:
+        """How much deeper the tap has to go in millimetres, exact; negative: less deep, for the next hole."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class ReEntry:
+    """An R plane from which the tap finds the thread again."""
+
+    @property
+    def r_mm(self) -> Fraction:
+        """The R plane in millimetres, exact."""
+    @property
+    def pitches(self) -> int:
+        """By how many pitches it has moved; above 0 away from the part."""
+    @property
+    def rule(self) -> str:
+        """What else has to hold when a tap enters a tapped hole again."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class TapKind:
+    """How a tap is built. Hashable; equality is on values.
+
+    Args:
+        name: "straight_flute", "spiral_point", "spiral_flute" or "form".
+
+    Raises:
+        ThreadcalcError: ``unknown-value``.
+
+    >>> kind = TapKind("spiral_point")
+    >>> kind.tap, kind.torque_factor, kind.advice("blind").suits
+    ('cut', 0.95, 'badly')
+
+    Source: a tap maker's published table (factors, coarse pitch in steel); common practice (advice).
+    """
+
+    def __new__(cls, name: _TapKind, /) -> Self: ...
+    @property
+    def name(self) -> _TapKind:
+        """The name."""
+    @property
+    def tap(self) -> _Tap:
+        """Whether it cuts or forms."""
+    @property
+    def torque_factor(self) -> float | None:
+        """The factor for ``torque_by_chip_area``; None for a form tap, see ``forming_factor``."""
+    def advice(self, hole: _Hole, /) -> TapAdvice:
+        """How the kind suits a through or a blind hole, and why."""
+    def __reduce__(self) -> tuple[object, ...]: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
+
+@final
+class TapAdvice:
+    """A kind of tap in a kind of hole."""
+
+    @property
+    def suits(self) -> Literal["well", "with_care", "badly"]:
+        """How well it suits."""
+    @property
+    def reason(self) -> str:
+        """Why."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class ChamferForm:
+    """The chamfer of a tap by its letter or by its name. Hashable; equality is on values.
+
+    Args:
+        name: "A" to "F", "taper", "plug", "semi_bottoming" or "bottoming".
+
+    Raises:
+        ThreadcalcError: ``unknown-value``.
+
+    >>> form = ChamferForm("C")
+    >>> int(form.shortest_threads), int(form.longest_threads), form.fits("blind", 2.5)
+    (2, 3, False)
+
+    Source: DIN 2197 as tap makers print it (B to 5.5: from memory of the standard); the names: tap
+    makers' published tables; usual holes: common practice.
+    """
+
+    def __new__(cls, name: _Chamfer, /) -> Self: ...
+    @property
+    def name(self) -> _Chamfer:
+        """The letter or the name."""
+    @property
+    def shortest_threads(self) -> Fraction:
+        """The shortest chamfer of the form, in threads."""
+    @property
+    def longest_threads(self) -> Fraction:
+        """The longest chamfer of the form, in threads: plan on it."""
+    @property
+    def usual_hole(self) -> _Hole | None:
+        """The kind of hole that the form is made for; None for both."""
+    def fits(self, hole: _Hole, room_threads: _Exact) -> bool:
+        """True if the longest chamfer of the form has room; form B never fits a blind hole.
+
+        Args:
+            hole: Through or blind.
+            room_threads: In a blind hole between the end of full thread and that of the drilled
+                diameter, below a through hole down to what the tap may not touch, in threads.
+        """
+    def __reduce__(self) -> tuple[object, ...]: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
+
+@final
+class IsoTap:
+    """The tap class of ISO 2857 for a thread, plated or not."""
+
+    @property
+    def tap_class(self) -> _TapClass | None:
+        """The class; None if the standard has none: a tap of special size."""
+    @property
+    def closing_mm(self) -> Fraction:
+        """How much the plating closes the pitch diameter, and a special tap has to be larger."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class TapLimit:
+    """The limit of a ground tap: H3, D5. Hashable; equality is on values.
+
+    Args:
+        letter: H above basic and L below it in steps of 0.0005 in, D above basic in steps of 0.013 mm.
+        number: 1 to 30.
+
+    Raises:
+        ThreadcalcError: ``unknown-value``, ``out-of-range``.
+
+    >>> str(TapLimit("H", 3))
+    'H3'
+
+    Source: ASME B94.9 from memory; D as a tap maker's published table gives it for M5 to M10.
+    """
+
+    def __new__(cls, letter: Literal["H", "L", "D"], number: int, /) -> Self: ...
+    @property
+    def letter(self) -> Literal["H", "L", "D"]:
+        """The letter."""
+    @property
+    def number(self) -> int:
+        """The number."""
+    def above_basic_mm(self, thread: Thread, /) -> tuple[Fraction | None, Fraction]:
+        """How far the tap's pitch diameter may lie above the basic one, smallest and largest, in mm.
+
+        The smallest of D is None at pitches whose tolerance has not been read.
+
+        Raises:
+            ThreadcalcError: ``not-sourced`` for H and L above 1 in, where the steps are wider.
+
+        >>> smallest, largest = TapLimit("H", 3).above_basic_mm(Thread("1/4-20"))
+        >>> float(smallest), float(largest)
+        (0.0254, 0.0381)
+        """
+    def pitch_diameter_mm(self, thread: Thread, /) -> tuple[Fraction | None, Fraction]:
+        """The smallest and the largest pitch diameter of the tap, in millimetres.
+
+        Raises:
+            ThreadcalcError: As ``above_basic_mm`` and ``Thread.limits``.
+        """
+    def __reduce__(self) -> tuple[object, ...]: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+    def __hash__(self) -> int: ...
+
+@final
+class ShankMark:
+    """What the shank of a tap says. What it does not say is None or False, and never assumed."""
+
+    @property
+    def thread(self) -> Thread | None:
+        """The thread, without class."""
+    @property
+    def hand(self) -> _Hand:
+        """Left only if the shank says so."""
+    @property
+    def tolerance_class(self) -> str | None:
+        """The class of thread that the tap is meant to cut."""
+    @property
+    def own_limits(self) -> bool:
+        """6HX: the maker's own limits for that class, usually towards its upper end."""
+    @property
+    def ground(self) -> bool:
+        """True if the thread of the tap is marked as ground."""
+    @property
+    def limit(self) -> TapLimit | None:
+        """H, L or D limit."""
+    @property
+    def iso_class(self) -> _TapClass | None:
+        """Class of ISO 2857."""
+    @property
+    def chamfer(self) -> ChamferForm | None:
+        """Form of the chamfer."""
+    @property
+    def wire_insert(self) -> bool:
+        """True for a wire insert: larger than the screw's own thread."""
+    @property
+    def not_read(self) -> tuple[int, int] | None:
+        """The first word that was not understood, by byte and length (UTF-8 for a str)."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -1183,6 +1809,657 @@ def taper_depths(
 
     Source: ASME B1.20.1-1983 (L1); ASME B94.9-2008, table of taper pipe tap limits (projection);
     ISO 7-1:1994 (gauge length); one turn for trimming: common practice.
+    """
+
+def engagement(
+    internal: Thread,
+    external: Thread,
+    length_mm: _Exact,
+    *,
+    internal_shear_mpa: _Exact,
+    external_shear_mpa: _Exact,
+    external_tensile_mpa: _Exact,
+    without_full_thread_mm: _Exact = 0,
+    drilled_mm: _Exact | None = None,
+    load_n: _Exact | None = None,
+) -> Engagement:
+    """What a screw and a tapped hole carry together, at the limits of size that overlap least.
+
+    With L the length of full thread, n threads per length, D1 and D2 the hole's largest minor and
+    pitch diameters, d and d2 the screw's smallest major and pitch diameters:
+    screw's threads pi n L D1 (1/(2n) + 0.57735 (d2 - D1)), hole's pi n L d (1/(2n) + 0.57735 (d - D2)).
+
+    Static loads along the axis, threads that share them evenly, and the strengths given: no bending,
+    fatigue, temperature, creep, torque or bursting of a thin wall. Structural, pressure and lifting
+    joints belong to the engineer responsible.
+
+    Args:
+        internal: The thread of the hole, with its class.
+        external: The thread of the screw, with its class.
+        length_mm: Length of engagement in millimetres, incomplete threads and all.
+        internal_shear_mpa: Shear strength of the tapped part, in MPa.
+        external_shear_mpa: Shear strength of the screw, in MPa.
+        external_tensile_mpa: Tensile strength of the screw, in MPa.
+        without_full_thread_mm: What of the length has no full thread, chamfers and the like.
+        drilled_mm: The hole as it was drilled, instead of the class's largest minor diameter.
+        load_n: An axial load to be held against the weakest part, in newtons.
+
+    Raises:
+        ThreadcalcError: ``class-unset``; ``contradiction`` for swapped sides, threads that are not the
+            same, or classes that leave no overlap; ``does-not-apply`` for pipe threads;
+            ``out-of-range``; those of ``Thread.limits``.
+
+    >>> hole, screw = Thread("M10x1.5-6H"), Thread("M10x1.5-6g")
+    >>> found = engagement(hole, screw, 10, internal_shear_mpa=200, external_shear_mpa=480,
+    ...                    external_tensile_mpa=800, load_n=20000)
+    >>> round(found.external_shear_area_mm2, 2), found.weakest
+    (155.8, 'internal')
+    >>> found.required_length_mm > 10, round(found.safety_factor, 1)
+    (True, 2.1)
+
+    Source: FED-STD-H28/2B and ASME B1.1 appendix B (shear areas, length, J); ISO 898-1 and ASME B1.1
+    (tensile stress area).
+    """
+
+def property_classes() -> list[_PropertyClass]:
+    """The property classes of screws that ``starting_strength`` knows.
+
+    >>> property_classes()[5]
+    '8.8'
+    """
+
+def starting_strength(property_class: _PropertyClass, /) -> StartingStrength:
+    """Strengths of a property class to begin with: a measured or specified strength comes first.
+
+    Class 8.8: up to M16; larger screws have 830 MPa. The 0.6 is common practice for steel.
+
+    Raises:
+        ThreadcalcError: ``unknown-value``.
+
+    >>> strength = starting_strength("8.8")
+    >>> strength.tensile_mpa, strength.shear_mpa
+    (800.0, 480.0)
+
+    Source: ISO 898-1:2013 table 3, from memory; shear: common practice.
+    """
+
+def spindle_speed(diameter_mm: _Exact, surface_speed_m_min: _Exact) -> float:
+    """The speed at which a diameter runs at a surface speed, in rpm, not rounded: n = 1000 v / (pi D).
+
+    What the control holds of it is ``programmed_speed``.
+
+    Args:
+        diameter_mm: Diameter in millimetres, above 0 up to 2000.
+        surface_speed_m_min: Surface speed in metres per minute, above 0 up to 20000.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> round(spindle_speed(10, 15), 2)
+    477.46
+
+    Source: tool makers' published formulas; common practice.
+    """
+
+def spindle_speed_feet(diameter_in: _Exact, surface_speed_ft_min: _Exact) -> float:
+    """The same in inches and feet per minute, in rpm, not rounded: n = 12 v / (pi D).
+
+    Args:
+        diameter_in: Diameter in inches, above 0 up to 2000.
+        surface_speed_ft_min: Surface speed in feet per minute, above 0 up to 20000.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> round(spindle_speed_feet("1/4", 50), 1)
+    763.9
+
+    Source: tool makers' published formulas; common practice.
+    """
+
+def surface_speed_m_min(diameter_mm: _Exact, rpm: _Exact) -> float:
+    """The surface speed of a diameter at a spindle speed, in m/min: v = pi D n / 1000.
+
+    Args:
+        diameter_mm: Diameter in millimetres, above 0 up to 2000.
+        rpm: Spindle speed in turns per minute, above 0 up to 1000000.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> round(surface_speed_m_min(10, 480), 2)
+    15.08
+
+    Source: tool makers' published formulas; common practice.
+    """
+
+def torque_nm(thread: Thread, cutting_force_n_mm2: _Exact, *, factor: _Exact = 1) -> float:
+    """The likely torque of a tap, in newton metres: the middle of ``torque_by_pitch``.
+
+    Args:
+        thread: The thread.
+        cutting_force_n_mm2: Out of a table for kc P^2 D / 8000, in N/mm2, 50 to 20000.
+        factor: 1 for a cutting tap; see ``forming_factor`` and ``taper_factor``.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``.
+
+    >>> round(torque_nm(Thread("M10"), 2500), 2)
+    7.03
+
+    Source: a tap maker's published formula.
+    """
+
+def torque_by_pitch(thread: Thread, cutting_force_n_mm2: _Exact, *, factor: _Exact = 1) -> TorqueBand:
+    """The torque of a tap from pitch and diameter: M = starts x factor x kc P^2 D / 8000.
+
+    Args:
+        thread: The thread; D is its basic major diameter, and the pitch counts, not the lead.
+        cutting_force_n_mm2: Out of a table for this very formula, in N/mm2, 50 to 20000.
+        factor: 0.1 to 20: 1 for a cutting tap; see ``forming_factor`` and ``taper_factor``.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``.
+
+    >>> band = torque_by_pitch(Thread("M10"), 2500)
+    >>> round(band.likely_nm, 2), round(band.worn_nm, 2)
+    (7.03, 14.06)
+
+    Source: a tap maker's published formula; the band and the starts: common practice.
+    """
+
+def torque_by_chip_area(
+    thread: Thread, cutting_force_n_mm2: _Exact, *, drill_mm: _Exact, factor: _Exact
+) -> TorqueBand:
+    """The torque of a cutting tap from the metal that the drilled hole leaves.
+
+    M = starts x factor x tan(flank angle) kc (D - Do)^2 (D + 2 Do) / 24000
+
+    Args:
+        thread: The thread.
+        cutting_force_n_mm2: Out of a table for this very formula, in N/mm2, 50 to 20000.
+        drill_mm: The drilled hole Do, in millimetres.
+        factor: 0.1 to 20, for the kind of tap: in steel 1.35 straight flutes, 1.15 spiral flutes, 0.95
+            spiral point.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``; ``does-not-apply`` for taper threads.
+
+    >>> round(torque_by_chip_area(Thread("M10"), 3900, drill_mm=8.5, factor=1.15).likely_nm, 2)
+    6.55
+
+    Source: a tap maker's published formula; the band and the starts: common practice.
+    """
+
+def power_kw(torque_nm: _Exact, rpm: _Exact) -> float:
+    """The power that a torque takes at a speed, in kilowatts: P = 2 pi M n / 60000.
+
+    Args:
+        torque_nm: Torque in newton metres, 0 to 1000000.
+        rpm: Spindle speed in turns per minute, above 0 up to 1000000.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``.
+
+    >>> round(power_kw(7.03, 500), 3)
+    0.368
+
+    Source: mechanics; derived.
+    """
+
+def forming_factor() -> FactorRange:
+    """How much more torque a form tap takes than a cutting tap in the same thread.
+
+    >>> factor = forming_factor()
+    >>> factor.low, factor.start, factor.high
+    (2.0, 2.5, 3.0)
+
+    Source: a tap maker's published rule; the start is the middle.
+    """
+
+def taper_factor() -> FactorRange:
+    """How much more torque a taper pipe tap takes, which cuts on its whole length.
+
+    >>> taper_factor().start
+    2.5
+
+    Source: common practice, a judgement.
+    """
+
+def materials() -> list[_Material]:
+    """The groups of materials that ``starting_forces`` knows.
+
+    >>> "grey_cast_iron" in materials()
+    True
+    """
+
+def starting_forces(material: _Material, /) -> StartingForces:
+    """Cutting forces of a group of materials to start from. The tap maker's own replace them.
+
+    Raises:
+        ThreadcalcError: ``unknown-value``.
+
+    >>> forces = starting_forces("tempered_steel")
+    >>> forces.by_pitch_n_mm2, forces.by_chip_area_n_mm2
+    (2600.0, 3900.0)
+
+    Source: a tap maker's published tables, one for each formula; aluminium from memory of the trade.
+    """
+
+def gear_fit(gears: Iterable[Gear], torque_nm: _Exact, rpm: _Exact) -> GearFit:
+    """Finds the gear for a torque and a speed, and the largest speed that would do.
+
+    Where ranges overlap the gear with the most torque is taken, the first on a tie. A control that
+    chooses by the speed alone may take another one.
+
+    Args:
+        gears: 1 to 6 gears.
+        torque_nm: Torque in newton metres: ``high_nm`` of a band for a new tap, ``worn_nm`` for its end.
+        rpm: Spindle speed in turns per minute.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``.
+
+    >>> gears = [Gear(20, 500, [(20, 120)]), Gear(20, 4000, [(20, 20)])]
+    >>> fit = gear_fit(gears, 39, 150)
+    >>> fit.gear, fit.is_enough, fit.fastest_rpm
+    (0, True, 500.0)
+
+    Source: derived.
+    """
+
+def tapping_time(
+    lead_mm: _Exact,
+    rpm: _Exact,
+    travel_mm: _Exact,
+    *,
+    acceleration_rpm_s: _Exact | None,
+    retract_factor: _Exact = 1,
+    dwell_s: _Exact = 0,
+) -> TappingTime:
+    """The speed that a tapping stroke reaches, and the time it takes.
+
+    The axis follows the spindle exactly; the spindle starts at rest at the R plane, gains and loses
+    speed at a constant rate within the travel, and stands still at the bottom. With N = travel / lead:
+    a long stroke takes 60 N / n + n / a, a short one reaches sqrt(60 a N) and takes 2 n / a.
+
+    Args:
+        lead_mm: Lead of the thread in millimetres.
+        rpm: Programmed speed in turns per minute.
+        travel_mm: From the R plane to the bottom of the stroke, in millimetres.
+        acceleration_rpm_s: How fast the spindle gains and loses speed, in rpm per second; None: not
+            known, no ramps, so that the time is the least there can be.
+        retract_factor: Speed on the way out over speed on the way in, 0.1 to 1000.
+        dwell_s: Wait at the bottom, in seconds.
+
+    Raises:
+        ThreadcalcError: ``out-of-range`` names the value that makes no sense; ``overflow``.
+
+    >>> found = tapping_time(Thread("M8").lead_mm, 3000, 20, acceleration_rpm_s=3000)
+    >>> found.reaches_speed, round(found.reached_rpm, 2), round(found.time_s, 3)
+    (False, 1697.06, 2.263)
+    >>> found.distance_to_speed_mm
+    31.25
+
+    Source: mechanics; derived.
+    """
+
+def turns_to_speed(rpm: _Exact, acceleration_rpm_s: _Exact) -> float:
+    """Turns from standstill to a speed, which the tap needs above the face: N = n^2 / (120 a).
+
+    Args:
+        rpm: Speed in turns per minute.
+        acceleration_rpm_s: Acceleration in rpm per second, 1 to 10000000.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``.
+
+    >>> turns_to_speed(600, 1500)
+    2.0
+
+    Source: mechanics; derived.
+    """
+
+def speed_after_turns(turns: _Exact, acceleration_rpm_s: _Exact) -> float:
+    """The speed after a number of turns from standstill, in rpm: n = sqrt(120 a N).
+
+    Args:
+        turns: Turns, 0 to 1000000.
+        acceleration_rpm_s: Acceleration in rpm per second, 1 to 10000000.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``.
+
+    >>> speed_after_turns(2, 1500)
+    600.0
+
+    Source: mechanics; derived.
+    """
+
+def feed_fit(
+    lead_mm: _Exact, rpm: _Exact, *, feed_limit_mm_min: _Exact, retract_factor: _Exact = 1
+) -> FeedFit:
+    """Checks the axis feed of a lead and a speed against the limit of the axis, exact.
+
+    Some controls clamp the axis silently and cut the wrong pitch.
+
+    Args:
+        lead_mm: Lead of the thread in millimetres.
+        rpm: Spindle speed in turns per minute.
+        feed_limit_mm_min: The fastest feed of the axis, in mm/min.
+        retract_factor: Speed on the way out over speed on the way in, 0.1 to 1000.
+
+    Raises:
+        ThreadcalcError: ``out-of-range`` names the value that makes no sense; ``overflow``.
+
+    >>> fit = feed_fit(1.25, 4000, feed_limit_mm_min=4000)
+    >>> fit.is_within, fit.fastest_rpm
+    (False, Fraction(3200, 1))
+
+    Source: derived.
+    """
+
+def pattern_time_s(
+    holes: int, *, rapid_distance_mm: _Exact, rapid_feed_mm_min: _Exact, seconds_per_hole: _Exact
+) -> float:
+    """The time of a pattern of holes for a quotation, in seconds.
+
+    Args:
+        holes: How many holes.
+        rapid_distance_mm: Rapid way for each hole in millimetres, the way to the first one included.
+        rapid_feed_mm_min: Rapid feed in mm/min; the axes' own ramps are not counted.
+        seconds_per_hole: Time of one stroke in seconds, ``TappingTime.time_s``.
+
+    Raises:
+        ThreadcalcError: ``out-of-range`` names the value that makes no sense; ``overflow``.
+
+    >>> round(pattern_time_s(12, rapid_distance_mm=50, rapid_feed_mm_min=20000, seconds_per_hole=3.35), 6)
+    42.0
+
+    Source: derived.
+    """
+
+def holder_clearance(thread: Thread, holder: _Holder) -> HolderClearance:
+    """The room from the R plane to the face that is in use.
+
+    Rigid: 2 P to 5 P. The others: 5 P to 10 P or 12 mm, whichever is more, so that the holder centres
+    again. For the turns that the spindle needs see ``turns_to_speed``; the larger of the two decides.
+
+    Args:
+        thread: The thread.
+        holder: How the tap is held.
+
+    Raises:
+        ThreadcalcError: ``unknown-value``, ``overflow``.
+
+    >>> room = holder_clearance(Thread("M8"), "tension_compression")
+    >>> float(room.least_mm), float(room.ample_mm)
+    (6.25, 12.5)
+
+    Source: common practice; floating holders as tension and compression ones: a judgement.
+    """
+
+def holder_travel(
+    lead_mm: _Exact, depth_mm: _Exact, *, underfeed_percent: _Exact, over_travel_turns: _Exact
+) -> HolderTravel:
+    """How far a tension and compression holder has to give in a hole, exact.
+
+    Args:
+        lead_mm: Lead of the thread in millimetres.
+        depth_mm: From the face, where the tap takes hold, to the end of the stroke, in millimetres.
+        underfeed_percent: Feed below the lead in percent, -20 to 20; negative presses the tap in.
+        over_travel_turns: Turns that the spindle coasts on while the axis stands, 0 to 20.
+
+    Raises:
+        ThreadcalcError: ``out-of-range`` names the value that makes no sense; ``overflow``.
+
+    >>> travel = holder_travel(1.5, 20, underfeed_percent=5, over_travel_turns=0.5)
+    >>> float(travel.extension_mm), travel.fits(1, 1)
+    (1.75, False)
+
+    Source: derived.
+    """
+
+def gauges(thread: Thread) -> Gauges:
+    """Which gauges to fetch for a thread, with the limits they stand for.
+
+    A hole takes GO and NOT GO plugs and pins, a screw rings and snaps, a taper thread one plug or ring
+    read by its turns. A thread without a side is taken as a hole.
+
+    Raises:
+        ThreadcalcError: Those of ``Thread.limits``, but for limits that have not been read and a class
+            that is unset: those sizes are None.
+
+    >>> found = gauges(Thread("M10x1-6H-LH"))
+    >>> [gauge.kind for gauge in found.gauges][:2], found.hand
+    (['thread_plug_go', 'thread_plug_not_go'], 'left')
+    >>> float(found.gauges[2].diameter_mm)
+    8.917
+
+    Source: ISO 1502 and ASME B1.2 for what a gauge checks, from memory; the limits' own sources.
+    """
+
+def not_go_rule(thread: Thread) -> NotGoRule:
+    """How far the NOT GO thread gauge of a thread may go.
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for taper threads, ``not-sourced`` for parallel pipe threads.
+
+    >>> not_go_rule(Thread("M8")).most_turns, not_go_rule(Thread("1/4-20")).most_turns
+    (2, 3)
+
+    Source: ISO 1502:1996 and ASME B1.2-1983 as gauge makers quote them; the remark on ISO 1502 from
+    memory.
+    """
+
+def next_move(
+    thread: Thread,
+    result: Literal["go_passes", "go_stops", "not_go_enters", "taper_stands"],
+    *,
+    turns: _Exact | None = None,
+    required_turns: _Exact | None = None,
+) -> NextMove:
+    """What to do after gauging a tapped hole.
+
+    Args:
+        thread: The thread.
+        result: What the gauge said; "go_stops" below 1 turn is a gauge that does not start.
+        turns: Turns until it stops; of a taper plug turns from flush, above 0 outside the hole. Not
+            for "go_passes".
+        required_turns: Full thread over lead; required for "go_stops".
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for external threads and gauges of another kind of thread;
+            ``not-sourced`` for NOT GO in a parallel pipe thread; ``missing``, ``contradiction``,
+            ``unknown-value``, ``out-of-range``, ``overflow``.
+
+    >>> found = next_move(Thread("M8-6H"), "go_stops", turns=10, required_turns=12.8)
+    >>> found.verdict, found.moves[:2], float(found.deeper_mm)
+    ('rework', ['clean_and_gauge_again', 'tap_deeper'], 3.5)
+
+    Source: common practice; how far NOT GO may enter: ``not_go_rule``; taper threads: their gauge's turns.
+    """
+
+def trimmed_depth_mm(thread: Thread, depth_mm: _Exact, stand_off_turns: _Exact) -> Fraction:
+    """The depth that brings a taper plug flush, with the same R: depth + turns x lead, exact.
+
+    Args:
+        thread: A taper thread.
+        depth_mm: The depth now, in millimetres.
+        stand_off_turns: Turns from flush, -20 to 20; above 0 the plug stands out, the thread is small.
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for straight threads; ``out-of-range``, ``overflow``.
+
+    >>> round(float(trimmed_depth_mm(Thread("1/4-18 NPT"), "16.033", 1)), 3)
+    17.444
+
+    Source: derived.
+    """
+
+def re_entry_r(r_mm: _Exact, pitch_mm: _Exact, wanted_mm: _Exact) -> ReEntry:
+    """The R plane nearest to a wanted one that lies whole pitches from the R of the tapped hole, exact.
+
+    Ties go away from the part. The rest of the rule has to hold as well: see ``ReEntry.rule``.
+
+    Args:
+        r_mm: The R plane that the hole was tapped from, in millimetres.
+        pitch_mm: Pitch of the thread in millimetres, above 0 up to 1000.
+        wanted_mm: Where the R plane should be, in millimetres.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> again = re_entry_r(5, 1.25, 12)
+    >>> float(again.r_mm), again.pitches
+    (12.5, 6)
+
+    Source: derived.
+    """
+
+def best_wire_mm(thread: Thread) -> float:
+    """The wire that touches the flanks at the pitch line, in millimetres: P / (2 cos a).
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for taper threads and for unequal flanks.
+
+    >>> round(best_wire_mm(Thread("M10")), 6)
+    0.866025
+
+    Source: FED-STD-H28, from memory; a handbook page prints 0.57735 P.
+    """
+
+def over_wires(thread: Thread, wire_mm: _Exact, pitch_diameter_mm: _Exact, *, lead_angle: bool = False) -> float:
+    """The measurement over three wires, in millimetres: E - (P/2) cot a + W (1 + cosec a).
+
+    The flattening of wires and flanks under the measuring force is not in it.
+
+    Args:
+        thread: The thread.
+        wire_mm: Diameter of the wires W, in millimetres; 60 degrees: 0.56 to 0.90 P.
+        pitch_diameter_mm: Pitch diameter E, in millimetres.
+        lead_angle: True adds (W/2) tan^2(lead angle) cos a cot a for the tilt of the wires, which most
+            shop tables leave out.
+
+    Raises:
+        ThreadcalcError: ``out-of-range`` for a wire that does not rest on the flanks or a pitch diameter
+            that is not the thread's; ``does-not-apply`` for taper threads and unequal flanks.
+
+    >>> round(over_wires(Thread("M10"), 0.866, 9.026), 3)
+    10.325
+
+    Source: FED-STD-H28 from memory; without its last term as a model engineers' handbook prints it,
+    with its range of wires for 60 degrees.
+    """
+
+def chamfers_that_fit(hole: _Hole, room_threads: _Exact) -> list[ChamferForm]:
+    """The forms of chamfer that fit a hole with this room, in threads; see ``ChamferForm.fits``.
+
+    >>> [form.name for form in chamfers_that_fit("blind", 2.5)]
+    ['E', 'F', 'semi_bottoming', 'bottoming']
+
+    Source: as ``ChamferForm``.
+    """
+
+def iso_tap_class(thread: Thread, *, plating_um: _Exact = 0) -> IsoTap:
+    """The tap class of ISO 2857 for the tolerance class of a thread and the plating of the hole.
+
+    The plating closes the pitch diameter by 4 t; up to 15 + 11 P micrometres the class for position G
+    of the same grade makes room for it, beyond that none does.
+
+    Args:
+        thread: An ISO metric thread with its class.
+        plating_um: Thickness of the plating on the surface, in micrometres; thin and even, never hot-dip.
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for threads that are not ISO metric; ``class-unset``;
+            ``contradiction`` for an external class; ``out-of-range``.
+
+    >>> thread = Thread("M8-6H")
+    >>> [iso_tap_class(thread, plating_um=um).tap_class for um in (0, 7, 12)]
+    ['2', '3', None]
+
+    Source: ISO 2857 and ISO 965-1 (EI of position G, by its formula), from memory.
+    """
+
+def iso_tap_pitch_diameter_mm(thread: Thread, tap_class: _TapClass) -> tuple[Fraction, Fraction]:
+    """The smallest and the largest pitch diameter of a tap of this class, in millimetres, not rounded.
+
+    With t the pitch diameter tolerance of 5H: class 1 D2 + 0.1 t to D2 + 0.3 t, class 2 0.3 t to 0.5 t,
+    class 3 0.5 t to 0.7 t.
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for threads that are not ISO metric; ``not-sourced`` where t
+            has not been read; ``unknown-value``.
+
+    >>> smallest, largest = iso_tap_pitch_diameter_mm(Thread("M8"), "2")
+    >>> float(smallest), float(largest)
+    (7.2255, 7.2505)
+
+    Source: ISO 2857, from memory; two tap makers' published tables give the same from M3 to M12.
+    """
+
+def h_limit_for_plating(thread: Thread, plating_um: _Exact) -> TapLimit:
+    """The smallest H limit whose taps leave room for a plating: 4 t / 0.0005 in, rounded up, + 1.
+
+    Args:
+        thread: The thread, up to 1 in.
+        plating_um: Thickness of the plating on the surface, in micrometres, 0 to 1000.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, also beyond H30; ``not-sourced`` above 1 in.
+
+    >>> str(h_limit_for_plating(Thread("1/4-20 UNC-2B"), 7.62))
+    'H4'
+
+    Source: ASME B94.9, from memory; derived.
+    """
+
+def read_shank_mark(text: str | bytes, /) -> ShankMark:
+    """Reads what stands on the shank of a tap, words in any order.
+
+    Args:
+        text: The mark, str or bytes, up to 96 bytes.
+
+    Raises:
+        DesignationError: ``empty``, ``too-long``, ``unreadable`` if nothing is understood; those of
+            ``Thread`` if the thread contradicts itself.
+
+    >>> mark = read_shank_mark("HSS-E M8x1.25 6HX LH")
+    >>> str(mark.thread), mark.hand, mark.own_limits
+    ('M8x1.25', 'left', True)
+
+    Source: common practice; ASME B94.9 and DIN 2197 for letters, from memory.
+    """
+
+def judge_tap(
+    mark: ShankMark,
+    thread: Thread,
+    *,
+    plating_um: _Exact = 0,
+    hole: _Hole | None = None,
+    room_threads: _Exact | None = None,
+    wire_insert: bool = False,
+) -> list[Finding]:
+    """Compares what stands on a shank with the job; an empty list is the right tap.
+
+    Args:
+        mark: What the shank says.
+        thread: The thread wanted; without a class it is judged by the medium class, with a finding.
+        plating_um: Thickness of a plating that the thread is gauged after, in micrometres.
+        hole: Through or blind, if it is known.
+        room_threads: Room for the chamfer in threads, if it is known; see ``ChamferForm.fits``.
+        wire_insert: True if the hole is for a wire insert.
+
+    Raises:
+        ThreadcalcError: ``contradiction`` for an external thread; ``out-of-range``, ``unknown-value``,
+            ``overflow``.
+
+    >>> findings = judge_tap(read_shank_mark("M10x1 6H HSS-E"), Thread("M10x1-6H-LH"))
+    >>> [(finding.id, finding.severity) for finding in findings]
+    [('tap-hand', 'error')]
+
+    Source: ISO 2857 and ASME B94.9, from memory; which severity: judgement.
     """
 
 def plan(job: Job | dict[str, Any], /) -> Plan:

@@ -29,4 +29,4 @@ class ThreadcalcError(ValueError):
 
 
 class DesignationError(ThreadcalcError):
-    """A thread designation, a fit or a hole note cannot be read."""
+    """A thread designation, a fit, a hole note or the mark of a tap cannot be read."""

@@ -1,0 +1,125 @@
+//! ASME B1.1-2003, tolerance of the internal minor diameter; and the whole-number arithmetic of the rule.
+
+use core::cmp::Ordering;
+
+use super::asme_b1_1::{OVERFLOW, Size};
+use crate::error::Error;
+use crate::length::{Length, Rounding, divide};
+use crate::thread::Thread;
+
+/// T_D1 in 1/10000 in.
+pub(super) fn minor_tolerance(thread: &Thread, class: &str, size: &Size) -> Result<i128, Error> {
+    if class == "3B" {
+        // 0.23 P − 1.5 P² for 13 threads per inch and finer, 0.12 P for 12 and coarser.
+        let finer = thread.pitch_mm() <= Length::parts(127, 65);
+        let least = if finer { quarter_rule(size, 23, 150)? } else { times(size.pitch_e8, 1_200_000_000)? };
+        return to_e4(sloped_rule(size)?.max(least));
+    }
+    let flat = quarter_rule(size, 25, 40)?;
+    if size.diameter < Length::parts(1, 4) {
+        return to_e4(sloped_rule(size)?.max(flat));
+    }
+    let coarser_than_four = thread.pitch_mm() > Length::parts(127, 20);
+    to_e4(if coarser_than_four { times(size.pitch_e8, 1_500_000_000)? } else { flat })
+}
+
+/// `linear/100 P − square/100 P²` in 1e-18.
+fn quarter_rule(size: &Size, linear: i128, square: i128) -> Result<i128, Error> {
+    let first = times(size.pitch_e8, times(linear, 100_000_000)?)?;
+    let second = times(times(size.pitch_e8, size.pitch_e8)?, square)?;
+    first.checked_sub(second).ok_or(OVERFLOW)
+}
+
+/// `0.05 P^(2/3) + 0.03 P/D − 0.002`, not more than `0.394 P`, in 1e-18.
+fn sloped_rule(size: &Size) -> Result<i128, Error> {
+    let first = times(size.pitch_power_e12, 50_000)?;
+    let over = times(times(size.pitch_e8, 300_000_000)?, i128::from(size.diameter.denominator()))?;
+    let second = over.checked_div(i128::from(size.diameter.numerator())).ok_or(OVERFLOW)?;
+    let sum = first.checked_add(second).and_then(|sum| sum.checked_sub(2_000_000_000_000_000)).ok_or(OVERFLOW)?;
+    Ok(sum.min(times(size.pitch_e8, 3_940_000_000)?))
+}
+
+fn to_e4(value_e18: i128) -> Result<i128, Error> {
+    divided(value_e18, 100_000_000_000_000)
+}
+
+pub(super) fn times(a: i128, b: i128) -> Result<i128, Error> {
+    a.checked_mul(b).ok_or(OVERFLOW)
+}
+
+/// A quotient to the nearest whole number, ties to the even one.
+pub(super) fn divided(top: i128, bottom: i128) -> Result<i128, Error> {
+    // Nearly every quotient fits 64 bits, where a division costs a fraction.
+    if let (Ok(top), Ok(bottom)) = (i64::try_from(top), i64::try_from(bottom)) {
+        let quotient = top.checked_div(bottom).ok_or(OVERFLOW)?;
+        let rest = top.checked_rem(bottom).ok_or(OVERFLOW)?.unsigned_abs();
+        let up = match rest.cmp(&bottom.unsigned_abs().wrapping_sub(rest)) {
+            Ordering::Less => 0,
+            Ordering::Greater => 1,
+            Ordering::Equal => quotient & 1,
+        };
+        let away = if (top < 0) == (bottom < 0) { up } else { up.wrapping_neg() };
+        return quotient.checked_add(away).map(i128::from).ok_or(OVERFLOW);
+    }
+    divide(top, bottom, Rounding::HalfEven).ok_or(OVERFLOW)
+}
+
+/// A length in `1/parts` inches, rounded half to even.
+pub(super) fn inch_parts(length: Length, parts: i128) -> Result<i128, Error> {
+    let top = times(times(i128::from(length.numerator()), 5)?, parts)?;
+    divided(top, times(i128::from(length.denominator()), 127)?)
+}
+
+/// The whole cube root, rounded down, of a number from 0.
+pub(super) fn cube_root(value: i128) -> i128 {
+    let cube = |root: i128| root.checked_mul(root).and_then(|square| square.checked_mul(root));
+    exact(value, libm::cbrt(value as f64), cube)
+}
+
+/// The whole square root, rounded down, of a number from 0.
+pub(super) fn square_root(value: i128) -> i128 {
+    exact(value, libm::sqrt(value as f64), |root| root.checked_mul(root))
+}
+
+/// The largest whole number whose power is not above `value`. The double only says where to begin to
+/// look; whole numbers decide.
+fn exact(value: i128, near: f64, power: impl Fn(i128) -> Option<i128>) -> i128 {
+    let holds = |root: i128| power(root).is_some_and(|power| power <= value);
+    let mut root = near as i128;
+    while root > 0 && !holds(root) {
+        root = root.wrapping_sub(1);
+    }
+    while holds(root.wrapping_add(1)) {
+        root = root.wrapping_add(1);
+    }
+    root
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{cube_root, divide, divided, square_root};
+    use crate::length::Rounding;
+
+    #[test]
+    fn short_and_long_divisions_agree() {
+        const LONG: i128 = 10_000_000_000_000_000_000;
+        for bottom in 1..=12 {
+            for top in -60..=60 {
+                let exact = divide(top, bottom, Rounding::HalfEven);
+                assert_eq!(divided(top, bottom).ok(), exact, "{top} / {bottom}");
+                assert_eq!(divided(top * LONG, bottom * LONG).ok(), exact, "{top} / {bottom}, long");
+            }
+        }
+        assert!(divided(1, 0).is_err() && divided(i128::MAX, 0).is_err());
+    }
+
+    #[test]
+    fn roots_are_the_largest_whole_numbers_below() {
+        for root in [1, 2, 3, 999, 1_000_000_007, 400_000_000_001, 5_540_000_000_000] {
+            assert_eq!([-1, 0].map(|off| cube_root(root * root * root + off)), [root - 1, root]);
+            let root = root * 1_000;
+            assert_eq!([-1, 0].map(|off| square_root(root * root + off)), [root - 1, root]);
+        }
+        assert_eq!((cube_root(0), square_root(0), square_root(3)), (0, 0, 1));
+    }
+}

@@ -1,0 +1,138 @@
+//! ISO 2857: which class of tap cuts which class of thread.
+
+use super::closing_mm;
+use crate::error::{Code, Error, Field};
+use crate::form::Form;
+use crate::length::Length;
+use crate::named::named;
+use crate::thread::{Side, Thread};
+
+named! {
+    /// The class of a ground tap for ISO metric threads.
+    pub enum IsoTapClass {
+        /// For threads 4H and 5H.
+        Class1 = 1 "1",
+        /// For threads 6H, 4G and 5G.
+        Class2 = 2 "2",
+        /// For threads 7H, 8H and 6G.
+        Class3 = 3 "3",
+    }
+}
+
+impl IsoTapClass {
+    /// The class for a tolerance class of an internal thread; `None` for 7G and 8G, which the standard has
+    /// no tap for.
+    ///
+    /// # Source
+    /// ISO 2857, from memory; tap makers' published tables agree.
+    #[must_use]
+    pub fn of(tolerance_class: &str) -> Option<Self> {
+        match tolerance_class {
+            "4H" | "5H" => Some(Self::Class1),
+            "6H" | "4G" | "5G" => Some(Self::Class2),
+            "7H" | "8H" | "6G" => Some(Self::Class3),
+            _ => None,
+        }
+    }
+
+    /// The smallest and the largest pitch diameter of a tap of this class, in millimetres, not rounded.
+    ///
+    /// ```text
+    /// class 1   D2 + 0.1 t  to  D2 + 0.3 t      t: tolerance of the pitch diameter of a thread 5H
+    /// class 2   D2 + 0.3 t  to  D2 + 0.5 t
+    /// class 3   D2 + 0.5 t  to  D2 + 0.7 t
+    /// ```
+    ///
+    /// # Errors
+    /// [`Code::DoesNotApply`] for threads that are not ISO metric; [`Code::NotSourced`] where t has not been
+    /// read.
+    ///
+    /// # Source
+    /// ISO 2857, from memory; two tap makers' published tables give the same limits from M3 to M12 (M8 of class
+    /// 2: +38 and +63 µm).
+    pub fn pitch_diameter_mm(self, thread: &Thread) -> Result<(Length, Length), Error> {
+        metric_only(thread)?;
+        let limits = thread.without_class().with_class(b"5H")?.limits()?.pitch_diameter_mm;
+        let (Some(basic), Some(largest)) = limits else {
+            return Err(Error::new(Code::NotSourced, Field::ToleranceClass)
+                .hint_text("the pitch diameter tolerance of 5H has not been read"));
+        };
+        let tolerance = largest.minus(basic)?;
+        let from = match self {
+            Self::Class1 => 1,
+            Self::Class2 => 3,
+            Self::Class3 => 5,
+        };
+        let at = |tenths: u32| basic.plus(tolerance.times(Length::parts(tenths, 10))?);
+        Ok((at(from)?, at(from.saturating_add(2))?))
+    }
+}
+
+/// The tap class for a thread, plated or not.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct IsoTap {
+    /// The class; `None` if the standard has none: a tap of special size.
+    pub class: Option<IsoTapClass>,
+    /// How much the plating closes the pitch diameter, and a special tap has to be larger.
+    pub closing_mm: Length,
+}
+
+/// The class of ISO 2857 for the tolerance class of a thread and the plating of the hole.
+///
+/// ```text
+/// closing = 4 t                   t: thickness on the surface; on the pitch diameter of a 60° thread
+/// closing ≤ 15 + 11 P µm          the class for position G of the same grade
+/// more                            none: a special tap, larger by the closing
+/// ```
+///
+/// `15 + 11 P` is the fundamental deviation of position G, the allowance for plating. The hole is gauged
+/// after plating with the gauges of position H. Thin even plating only, never hot-dip.
+///
+/// # Errors
+/// [`Code::DoesNotApply`] for threads that are not ISO metric; [`Code::ClassUnset`];
+/// [`Code::Contradiction`] for an external class; [`Code::OutOfRange`] for a plating outside 0 to 1000 µm.
+///
+/// # Example
+/// ```
+/// use threadcalc_core::{IsoTapClass, Length, Thread, iso_tap_class};
+///
+/// let thread = Thread::read(b"M8-6H")?;
+/// assert_eq!(iso_tap_class(&thread, Length::ZERO)?.class, Some(IsoTapClass::Class2));
+/// assert_eq!(iso_tap_class(&thread, Length::integer(7))?.class, Some(IsoTapClass::Class3));
+/// assert_eq!(iso_tap_class(&thread, Length::integer(12))?.class, None);
+/// # Ok::<(), threadcalc_core::Error>(())
+/// ```
+///
+/// # Source
+/// ISO 2857 and ISO 965-1 (EI of position G, by its formula), from memory.
+pub fn iso_tap_class(thread: &Thread, plating_um: Length) -> Result<IsoTap, Error> {
+    metric_only(thread)?;
+    let class = thread
+        .tolerance_class()
+        .ok_or(Error::new(Code::ClassUnset, Field::ToleranceClass).hint_text("write the class: M8x1.25-6H"))?;
+    if class.side() != Some(Side::Internal) {
+        return Err(Error::new(Code::Contradiction, Field::ToleranceClass).hint_text("an internal class, such as 6H"));
+    }
+    let closing = closing_mm(thread, plating_um)?;
+    if !closing.is_positive() {
+        return Ok(IsoTap { class: IsoTapClass::of(class.as_str()), closing_mm: closing });
+    }
+    let allowance_um = thread.pitch_mm().times(Length::integer(11))?.plus(Length::integer(15))?;
+    let fits = closing <= allowance_um.over(Length::integer(1000))?;
+    let shifted = match class.as_str() {
+        "4H" | "4G" => "4G",
+        "5H" | "5G" => "5G",
+        "6H" | "6G" => "6G",
+        _ => "",
+    };
+    Ok(IsoTap { class: IsoTapClass::of(shifted).filter(|_| fits), closing_mm: closing })
+}
+
+fn metric_only(thread: &Thread) -> Result<(), Error> {
+    if thread.form() == Form::Metric {
+        return Ok(());
+    }
+    Err(Error::new(Code::DoesNotApply, Field::Form).hint_text("an ISO metric thread; inch taps have H limits"))
+}
