@@ -439,264 +439,9 @@
 #define THREADCALC_CONFIDENCE_FROM_MEMORY 3
 
 /**
- * Not given.
+ * Outside the standard's tables: its formula, rounded to the R40 series.
  */
-#define THREADCALC_SEVERITY_UNSET 0
-
-/**
- * Wrong: no words are given while it stands.
- */
-#define THREADCALC_SEVERITY_ERROR 1
-
-/**
- * Doubtful: look at it before pressing start.
- */
-#define THREADCALC_SEVERITY_WARNING 2
-
-/**
- * Good to know, or an assumption that was made.
- */
-#define THREADCALC_SEVERITY_INFO 3
-
-/**
- * Not given.
- */
-#define THREADCALC_FINDING_UNSET 0
-
-/**
- * No class was given; the standard's medium internal class is used.
- */
-#define THREADCALC_FINDING_CLASS_ASSUMED 1
-
-/**
- * The thread stands in no standard series.
- */
-#define THREADCALC_FINDING_NOT_STANDARD 2
-
-/**
- * The drilled hole is outside the class's minor-diameter limits.
- */
-#define THREADCALC_FINDING_DRILL_OUTSIDE_LIMITS 3
-
-/**
- * The class's limits have not been read, so the drilled hole is not judged by them.
- */
-#define THREADCALC_FINDING_LIMITS_NOT_SOURCED 4
-
-/**
- * An external class in a tapping job.
- */
-#define THREADCALC_FINDING_EXTERNAL_CLASS 5
-
-/**
- * No dialect was given, so no words can be given.
- */
-#define THREADCALC_FINDING_DIALECT_UNSET 6
-
-/**
- * The control has no code for what the job needs.
- */
-#define THREADCALC_FINDING_CODE_NOT_ON_CONTROL 7
-
-/**
- * The chamfer was not given; the longest of form C is planned on.
- */
-#define THREADCALC_FINDING_CHAMFER_ASSUMED 8
-
-/**
- * The room below the tap was not given.
- */
-#define THREADCALC_FINDING_BOTTOM_CLEARANCE_ASSUMED 9
-
-/**
- * The drill's point angle was not given.
- */
-#define THREADCALC_FINDING_POINT_ANGLE_ASSUMED 10
-
-/**
- * The R plane was not given.
- */
-#define THREADCALC_FINDING_R_PLANE_ASSUMED 11
-
-/**
- * No drill and no set was given.
- */
-#define THREADCALC_FINDING_DRILL_SETS_ASSUMED 12
-
-/**
- * The control rounds the speed down, or the machine's highest speed cuts it.
- */
-#define THREADCALC_FINDING_SPEED_ROUNDED 13
-
-/**
- * Rounding of the feed word leaves an error in the lead.
- */
-#define THREADCALC_FINDING_FEED_ROUNDED 14
-
-/**
- * The thread is deeper than three diameters.
- */
-#define THREADCALC_FINDING_DEEP_THREAD 15
-
-/**
- * The tap comes out below a through hole.
- */
-#define THREADCALC_FINDING_TAP_COMES_OUT 16
-
-/**
- * The feed of a multi-start thread follows the lead, not the pitch.
- */
-#define THREADCALC_FINDING_MULTI_START 17
-
-/**
- * More findings than there is room for; their number.
- */
-#define THREADCALC_FINDING_MORE_FINDINGS 18
-
-/**
- * The pipe thread was written in an older or open way; which family is assumed.
- */
-#define THREADCALC_FINDING_FAMILY_ASSUMED 19
-
-/**
- * Which pipe threads this one is easily taken for.
- */
-#define THREADCALC_FINDING_PIPE_FAMILY 20
-
-/**
- * Without a taper reamer a straight hole gives full threads only near the face.
- */
-#define THREADCALC_FINDING_TAPER_HOLE 21
-
-/**
- * Words of a note that were not understood, by byte and length.
- */
-#define THREADCALC_FINDING_NOT_READ 30
-
-/**
- * Lengths without a mark were read in the system of the thread.
- */
-#define THREADCALC_FINDING_UNIT_ASSUMED 31
-
-/**
- * A number behind a times sign was read as the depth of the thread.
- */
-#define THREADCALC_FINDING_DEPTH_READ 32
-
-/**
- * The drilled hole of a note leaves no thread, or is less deep than its thread.
- */
-#define THREADCALC_FINDING_HOLE_DOES_NOT_FIT 33
-
-/**
- * Not given.
- */
-#define THREADCALC_NUMBER_UNSET 0
-
-/**
- * Drilled hole in mm.
- */
-#define THREADCALC_NUMBER_DRILL_MM 1
-
-/**
- * What is left to the largest minor diameter in mm.
- */
-#define THREADCALC_NUMBER_LEFT_TO_LIMIT_MM 2
-
-/**
- * Speed asked for.
- */
-#define THREADCALC_NUMBER_ASKED_RPM 3
-
-/**
- * Speed the control holds.
- */
-#define THREADCALC_NUMBER_SPEED_RPM 4
-
-/**
- * Relative error of the lead.
- */
-#define THREADCALC_NUMBER_LEAD_ERROR 5
-
-/**
- * Error of the lead over the depth in mm.
- */
-#define THREADCALC_NUMBER_AXIAL_ERROR_MM 6
-
-/**
- * Depth in diameters.
- */
-#define THREADCALC_NUMBER_DIAMETERS 7
-
-/**
- * What comes out below in mm.
- */
-#define THREADCALC_NUMBER_BELOW_MM 8
-
-/**
- * Threads of chamfer.
- */
-#define THREADCALC_NUMBER_CHAMFER_THREADS 9
-
-/**
- * Room below the tap in mm.
- */
-#define THREADCALC_NUMBER_BOTTOM_CLEARANCE_MM 10
-
-/**
- * Point angle in degrees.
- */
-#define THREADCALC_NUMBER_POINT_ANGLE_DEG 11
-
-/**
- * R plane in mm.
- */
-#define THREADCALC_NUMBER_R_PLANE_MM 12
-
-/**
- * Lead in mm.
- */
-#define THREADCALC_NUMBER_LEAD_MM 13
-
-/**
- * Pitch in mm.
- */
-#define THREADCALC_NUMBER_PITCH_MM 14
-
-/**
- * Starts.
- */
-#define THREADCALC_NUMBER_STARTS 15
-
-/**
- * A count.
- */
-#define THREADCALC_NUMBER_COUNT 16
-
-/**
- * Length of full thread in mm.
- */
-#define THREADCALC_NUMBER_FULL_THREAD_MM 17
-
-/**
- * Turns of the thread.
- */
-#define THREADCALC_NUMBER_TURNS 18
-
-/**
- * Byte offset in a text.
- */
-#define THREADCALC_NUMBER_BYTE 30
-
-/**
- * Length in a text, in bytes.
- */
-#define THREADCALC_NUMBER_LENGTH 31
-
-/**
- * A depth in mm.
- */
-#define THREADCALC_NUMBER_DEPTH_MM 32
+#define THREADCALC_CONFIDENCE_BY_FORMULA 4
 
 /**
  * Metric sizes.
@@ -1214,9 +959,1244 @@
 #define THREADCALC_FIELD_PLATING 69
 
 /**
+ * Length of engagement.
+ */
+#define THREADCALC_FIELD_LENGTH_MM 80
+
+/**
+ * What of the engagement has no full thread.
+ */
+#define THREADCALC_FIELD_WITHOUT_FULL_THREAD_MM 81
+
+/**
+ * Shear strength of the tapped part.
+ */
+#define THREADCALC_FIELD_INTERNAL_SHEAR_MPA 82
+
+/**
+ * Shear strength of the screw.
+ */
+#define THREADCALC_FIELD_EXTERNAL_SHEAR_MPA 83
+
+/**
+ * Tensile strength of the screw.
+ */
+#define THREADCALC_FIELD_EXTERNAL_TENSILE_MPA 84
+
+/**
+ * The hole of an engagement as drilled.
+ */
+#define THREADCALC_FIELD_DRILLED_MM 85
+
+/**
+ * An axial load.
+ */
+#define THREADCALC_FIELD_LOAD_N 86
+
+/**
+ * Surface speed of a tap.
+ */
+#define THREADCALC_FIELD_SURFACE_SPEED_M_MIN 100
+
+/**
+ * Specific cutting force.
+ */
+#define THREADCALC_FIELD_CUTTING_FORCE_N_MM2 101
+
+/**
+ * What multiplies a torque: kind of tap, forming, taper.
+ */
+#define THREADCALC_FIELD_TORQUE_FACTOR 102
+
+/**
+ * A torque.
+ */
+#define THREADCALC_FIELD_TORQUE_NM 103
+
+/**
+ * The gears of a spindle.
+ */
+#define THREADCALC_FIELD_GEARS 104
+
+/**
+ * The torque curve of a gear.
+ */
+#define THREADCALC_FIELD_TORQUE_CURVE 105
+
+/**
+ * Travel of a stroke.
+ */
+#define THREADCALC_FIELD_TRAVEL_MM 106
+
+/**
+ * Acceleration of the spindle.
+ */
+#define THREADCALC_FIELD_ACCELERATION_RPM_S 107
+
+/**
+ * Speed on the way out over speed on the way in.
+ */
+#define THREADCALC_FIELD_RETRACT_FACTOR 108
+
+/**
+ * Wait at the bottom of a stroke.
+ */
+#define THREADCALC_FIELD_DWELL_S 109
+
+/**
+ * Turns of the spindle.
+ */
+#define THREADCALC_FIELD_TURNS 110
+
+/**
+ * Feed limit of an axis.
+ */
+#define THREADCALC_FIELD_FEED_LIMIT_MM_MIN 111
+
+/**
+ * How far the feed is below the lead.
+ */
+#define THREADCALC_FIELD_UNDERFEED_PERCENT 112
+
+/**
+ * Turns that the spindle coasts on.
+ */
+#define THREADCALC_FIELD_OVER_TRAVEL_TURNS 113
+
+/**
+ * Way of a rapid move.
+ */
+#define THREADCALC_FIELD_RAPID_DISTANCE_MM 114
+
+/**
+ * Feed of a rapid move.
+ */
+#define THREADCALC_FIELD_RAPID_FEED_MM_MIN 115
+
+/**
+ * Time of a hole.
+ */
+#define THREADCALC_FIELD_SECONDS_PER_HOLE 116
+
+/**
+ * The mark on a tap's shank.
+ */
+#define THREADCALC_FIELD_TAP_MARK 117
+
+/**
+ * H, L or D limit of a tap.
+ */
+#define THREADCALC_FIELD_TAP_LIMIT 118
+
+/**
+ * Thickness of a plating.
+ */
+#define THREADCALC_FIELD_PLATING_UM 119
+
+/**
+ * Pitch diameter.
+ */
+#define THREADCALC_FIELD_PITCH_DIAMETER_MM 120
+
+/**
+ * Threads of room for a chamfer.
+ */
+#define THREADCALC_FIELD_ROOM_THREADS 121
+
+/**
+ * Turns that a taper gauge stands off.
+ */
+#define THREADCALC_FIELD_STAND_OFF_TURNS 122
+
+/**
+ * Diameter of a measuring wire.
+ */
+#define THREADCALC_FIELD_WIRE_MM 123
+
+/**
+ * Surface speed of a tap in feet per minute.
+ */
+#define THREADCALC_FIELD_SURFACE_SPEED_FT_MIN 130
+
+/**
+ * Material of the part.
+ */
+#define THREADCALC_FIELD_MATERIAL 131
+
+/**
+ * How the tap is built.
+ */
+#define THREADCALC_FIELD_TAP_KIND 132
+
+/**
+ * Chamfer form of the tap.
+ */
+#define THREADCALC_FIELD_CHAMFER_FORM 133
+
+/**
+ * The drills that the shop owns.
+ */
+#define THREADCALC_FIELD_DRILL_LIST 134
+
+/**
+ * Thickness of the part at the hole.
+ */
+#define THREADCALC_FIELD_PART_THICKNESS_MM 135
+
+/**
+ * How the tap is held.
+ */
+#define THREADCALC_FIELD_HOLDER 136
+
+/**
+ * Depth of a peck.
+ */
+#define THREADCALC_FIELD_PECK_MM 137
+
+/**
+ * Shear strength of the part.
+ */
+#define THREADCALC_FIELD_PART_SHEAR_MPA 138
+
+/**
+ * Class of the screw's thread.
+ */
+#define THREADCALC_FIELD_SCREW_TOLERANCE_CLASS 139
+
+/**
+ * Property class of the screw.
+ */
+#define THREADCALC_FIELD_SCREW_PROPERTY_CLASS 140
+
+/**
+ * Tensile strength of the screw.
+ */
+#define THREADCALC_FIELD_SCREW_TENSILE_MPA 141
+
+/**
+ * Shear strength of the screw.
+ */
+#define THREADCALC_FIELD_SCREW_SHEAR_MPA 142
+
+/**
+ * Length of engagement of the screw.
+ */
+#define THREADCALC_FIELD_SCREW_ENGAGEMENT_MM 143
+
+/**
+ * Load on the screw.
+ */
+#define THREADCALC_FIELD_SCREW_LOAD_N 144
+
+/**
+ * Feed limit of the machine's axis.
+ */
+#define THREADCALC_FIELD_MACHINE_AXIS_FEED_LIMIT_MM_MIN 145
+
+/**
+ * Acceleration of the machine's spindle.
+ */
+#define THREADCALC_FIELD_MACHINE_ACCELERATION_RPM_S 146
+
+/**
+ * Gears of the machine's spindle.
+ */
+#define THREADCALC_FIELD_MACHINE_GEARS 147
+
+/**
+ * Retract factor of the machine.
+ */
+#define THREADCALC_FIELD_MACHINE_RETRACT_FACTOR 148
+
+/**
+ * Turns of clearance that the machine needs.
+ */
+#define THREADCALC_FIELD_MACHINE_LEAST_CLEARANCE_TURNS 149
+
+/**
+ * Thickness of the plating of a job.
+ */
+#define THREADCALC_FIELD_COATING_UM 150
+
+/**
+ * The holder's extension.
+ */
+#define THREADCALC_FIELD_HOLDER_EXTENSION_MM 151
+
+/**
+ * The holder's compression.
+ */
+#define THREADCALC_FIELD_HOLDER_COMPRESSION_MM 152
+
+/**
+ * Not given.
+ */
+#define THREADCALC_SEVERITY_UNSET 0
+
+/**
+ * Wrong: no words are given while it stands.
+ */
+#define THREADCALC_SEVERITY_ERROR 1
+
+/**
+ * Doubtful: look at it before pressing start.
+ */
+#define THREADCALC_SEVERITY_WARNING 2
+
+/**
+ * Good to know, or an assumption that was made.
+ */
+#define THREADCALC_SEVERITY_INFO 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_FINDING_UNSET 0
+
+/**
+ * No class was given; the standard's medium internal class is used.
+ */
+#define THREADCALC_FINDING_CLASS_ASSUMED 1
+
+/**
+ * The thread stands in no standard series.
+ */
+#define THREADCALC_FINDING_NOT_STANDARD 2
+
+/**
+ * The drilled hole is outside the class's minor-diameter limits.
+ */
+#define THREADCALC_FINDING_DRILL_OUTSIDE_LIMITS 3
+
+/**
+ * The class's limits have not been read, so the drilled hole is not judged by them.
+ */
+#define THREADCALC_FINDING_LIMITS_NOT_SOURCED 4
+
+/**
+ * An external class in a tapping job.
+ */
+#define THREADCALC_FINDING_EXTERNAL_CLASS 5
+
+/**
+ * No dialect was given, so no words can be given.
+ */
+#define THREADCALC_FINDING_DIALECT_UNSET 6
+
+/**
+ * The control has no code for what the job needs.
+ */
+#define THREADCALC_FINDING_CODE_NOT_ON_CONTROL 7
+
+/**
+ * The chamfer was not given; the longest of form C is planned on.
+ */
+#define THREADCALC_FINDING_CHAMFER_ASSUMED 8
+
+/**
+ * The room below the tap was not given.
+ */
+#define THREADCALC_FINDING_BOTTOM_CLEARANCE_ASSUMED 9
+
+/**
+ * The drill's point angle was not given.
+ */
+#define THREADCALC_FINDING_POINT_ANGLE_ASSUMED 10
+
+/**
+ * The R plane was not given.
+ */
+#define THREADCALC_FINDING_R_PLANE_ASSUMED 11
+
+/**
+ * No drill and no set was given.
+ */
+#define THREADCALC_FINDING_DRILL_SETS_ASSUMED 12
+
+/**
+ * The control rounds the speed down, or the machine's highest speed cuts it.
+ */
+#define THREADCALC_FINDING_SPEED_ROUNDED 13
+
+/**
+ * Rounding of the feed word leaves an error in the lead.
+ */
+#define THREADCALC_FINDING_FEED_ROUNDED 14
+
+/**
+ * The thread is deeper than three diameters.
+ */
+#define THREADCALC_FINDING_DEEP_THREAD 15
+
+/**
+ * The tap comes out below a through hole.
+ */
+#define THREADCALC_FINDING_TAP_COMES_OUT 16
+
+/**
+ * The feed of a multi-start thread follows the lead, not the pitch.
+ */
+#define THREADCALC_FINDING_MULTI_START 17
+
+/**
+ * More findings than there is room for; their number.
+ */
+#define THREADCALC_FINDING_MORE_FINDINGS 18
+
+/**
+ * The pipe thread was written in an older or open way; which family is assumed.
+ */
+#define THREADCALC_FINDING_FAMILY_ASSUMED 19
+
+/**
+ * Which pipe threads this one is easily taken for.
+ */
+#define THREADCALC_FINDING_PIPE_FAMILY 20
+
+/**
+ * Without a taper reamer a straight hole gives full threads only near the face.
+ */
+#define THREADCALC_FINDING_TAPER_HOLE 21
+
+/**
+ * Words of a note that were not understood, by byte and length.
+ */
+#define THREADCALC_FINDING_NOT_READ 30
+
+/**
+ * Lengths without a mark were read in the system of the thread.
+ */
+#define THREADCALC_FINDING_UNIT_ASSUMED 31
+
+/**
+ * A number behind a times sign was read as the depth of the thread.
+ */
+#define THREADCALC_FINDING_DEPTH_READ 32
+
+/**
+ * The drilled hole of a note leaves no thread, or is less deep than its thread.
+ */
+#define THREADCALC_FINDING_HOLE_DOES_NOT_FIT 33
+
+/**
+ * The standard's tables have no tolerance for this thread; its formula made the limits.
+ */
+#define THREADCALC_FINDING_TOLERANCE_BY_FORMULA 40
+
+/**
+ * The tap's hand is not that of the thread.
+ */
+#define THREADCALC_FINDING_TAP_HAND 60
+
+/**
+ * The tap is for another thread.
+ */
+#define THREADCALC_FINDING_TAP_THREAD 61
+
+/**
+ * A tap for wire inserts where none is wanted, or the other way round.
+ */
+#define THREADCALC_FINDING_TAP_WIRE_INSERT 62
+
+/**
+ * The tap is for another class of thread.
+ */
+#define THREADCALC_FINDING_TAP_CLASS 63
+
+/**
+ * The tap leaves the thread too small, plated or not.
+ */
+#define THREADCALC_FINDING_TAP_TOO_SMALL 64
+
+/**
+ * The tap makes the thread larger than its class allows.
+ */
+#define THREADCALC_FINDING_TAP_TOO_LARGE 65
+
+/**
+ * The shank does not say what has to be known.
+ */
+#define THREADCALC_FINDING_TAP_UNMARKED 66
+
+/**
+ * The tap is within its maker's own limits.
+ */
+#define THREADCALC_FINDING_TAP_OWN_LIMITS 67
+
+/**
+ * The chamfer does not suit the hole.
+ */
+#define THREADCALC_FINDING_TAP_CHAMFER 68
+
+/**
+ * The tap reaches the end of the drilled hole's full diameter.
+ */
+#define THREADCALC_FINDING_TAP_BOTTOMS 80
+
+/**
+ * What is left of the part below the drill's point.
+ */
+#define THREADCALC_FINDING_FLOOR_THIN 81
+
+/**
+ * The countersink takes full thread away at the mouth.
+ */
+#define THREADCALC_FINDING_COUNTERSINK_EATS_THREAD 82
+
+/**
+ * The run-out below the full thread is shorter than the standard's.
+ */
+#define THREADCALC_FINDING_RUN_OUT_SHORT 83
+
+/**
+ * The R plane is too near for the holder or for the spindle's ramp.
+ */
+#define THREADCALC_FINDING_CLEARANCE_SHORT 84
+
+/**
+ * The spindle does not reach the speed in this hole.
+ */
+#define THREADCALC_FINDING_SPEED_NOT_REACHED 85
+
+/**
+ * The axis cannot feed that fast.
+ */
+#define THREADCALC_FINDING_AXIS_FEED_LIMIT 86
+
+/**
+ * The way out is faster than the spindle turns.
+ */
+#define THREADCALC_FINDING_RETRACT_SPEED_LIMIT 87
+
+/**
+ * The spindle has not the torque for this tap.
+ */
+#define THREADCALC_FINDING_TORQUE_LIMIT 88
+
+/**
+ * A starting value stands for the cutting force.
+ */
+#define THREADCALC_FINDING_CUTTING_FORCE_ASSUMED 89
+
+/**
+ * The feed is below the lead on purpose.
+ */
+#define THREADCALC_FINDING_UNDERFEED 90
+
+/**
+ * The holder was not given; rigid is assumed.
+ */
+#define THREADCALC_FINDING_HOLDER_ASSUMED 91
+
+/**
+ * The hole is that of the other kind of tap.
+ */
+#define THREADCALC_FINDING_OTHER_TAPS_HOLE 92
+
+/**
+ * A drill that cuts as oversize as drills do leaves a hole above the limit.
+ */
+#define THREADCALC_FINDING_OVERSIZE_OVER_LIMIT 93
+
+/**
+ * A thread strips before the screw breaks.
+ */
+#define THREADCALC_FINDING_THREAD_STRIPS_FIRST 94
+
+/**
+ * Starting values stand for strengths.
+ */
+#define THREADCALC_FINDING_STRENGTH_ASSUMED 95
+
+/**
+ * The load is more than the weakest part carries.
+ */
+#define THREADCALC_FINDING_LOAD_TOO_HIGH 96
+
+/**
+ * A plated thread needs a larger tap.
+ */
+#define THREADCALC_FINDING_PLATING_TAP 97
+
+/**
+ * Pecks need a control and a holder that meet the thread again.
+ */
+#define THREADCALC_FINDING_PECK_TAPPING 98
+
+/**
+ * How far the holder gives in this hole.
+ */
+#define THREADCALC_FINDING_HOLDER_TRAVEL 99
+
+/**
+ * The kind of tap does not suit the hole.
+ */
+#define THREADCALC_FINDING_TAP_KIND_UNSUITED 100
+
+/**
+ * Not given.
+ */
+#define THREADCALC_NUMBER_UNSET 0
+
+/**
+ * Drilled hole in mm.
+ */
+#define THREADCALC_NUMBER_DRILL_MM 1
+
+/**
+ * What is left to the largest minor diameter in mm.
+ */
+#define THREADCALC_NUMBER_LEFT_TO_LIMIT_MM 2
+
+/**
+ * Speed asked for.
+ */
+#define THREADCALC_NUMBER_ASKED_RPM 3
+
+/**
+ * Speed the control holds.
+ */
+#define THREADCALC_NUMBER_SPEED_RPM 4
+
+/**
+ * Relative error of the lead.
+ */
+#define THREADCALC_NUMBER_LEAD_ERROR 5
+
+/**
+ * Error of the lead over the depth in mm.
+ */
+#define THREADCALC_NUMBER_AXIAL_ERROR_MM 6
+
+/**
+ * Depth in diameters.
+ */
+#define THREADCALC_NUMBER_DIAMETERS 7
+
+/**
+ * What comes out below in mm.
+ */
+#define THREADCALC_NUMBER_BELOW_MM 8
+
+/**
+ * Threads of chamfer.
+ */
+#define THREADCALC_NUMBER_CHAMFER_THREADS 9
+
+/**
+ * Room below the tap in mm.
+ */
+#define THREADCALC_NUMBER_BOTTOM_CLEARANCE_MM 10
+
+/**
+ * Point angle in degrees.
+ */
+#define THREADCALC_NUMBER_POINT_ANGLE_DEG 11
+
+/**
+ * R plane in mm.
+ */
+#define THREADCALC_NUMBER_R_PLANE_MM 12
+
+/**
+ * Lead in mm.
+ */
+#define THREADCALC_NUMBER_LEAD_MM 13
+
+/**
+ * Pitch in mm.
+ */
+#define THREADCALC_NUMBER_PITCH_MM 14
+
+/**
+ * Starts.
+ */
+#define THREADCALC_NUMBER_STARTS 15
+
+/**
+ * A count.
+ */
+#define THREADCALC_NUMBER_COUNT 16
+
+/**
+ * Length of full thread in mm.
+ */
+#define THREADCALC_NUMBER_FULL_THREAD_MM 17
+
+/**
+ * Turns of the thread.
+ */
+#define THREADCALC_NUMBER_TURNS 18
+
+/**
+ * Byte offset in a text.
+ */
+#define THREADCALC_NUMBER_BYTE 30
+
+/**
+ * Length in a text, in bytes.
+ */
+#define THREADCALC_NUMBER_LENGTH 31
+
+/**
+ * A depth in mm.
+ */
+#define THREADCALC_NUMBER_DEPTH_MM 32
+
+/**
+ * Pitch diameter of a tap above the basic one in mm.
+ */
+#define THREADCALC_NUMBER_ABOVE_BASIC_MM 70
+
+/**
+ * What it may be at most, or has to be at least, in mm.
+ */
+#define THREADCALC_NUMBER_LIMIT_MM 71
+
+/**
+ * Threads of room.
+ */
+#define THREADCALC_NUMBER_ROOM_THREADS 72
+
+/**
+ * What there is, or what is left, in mm.
+ */
+#define THREADCALC_NUMBER_ROOM_MM 80
+
+/**
+ * What it takes in mm.
+ */
+#define THREADCALC_NUMBER_NEEDED_MM 81
+
+/**
+ * The largest speed that fits.
+ */
+#define THREADCALC_NUMBER_FASTEST_RPM 82
+
+/**
+ * The speed that is reached.
+ */
+#define THREADCALC_NUMBER_REACHED_RPM 83
+
+/**
+ * A feed in mm/min.
+ */
+#define THREADCALC_NUMBER_FEED_MM_MIN 84
+
+/**
+ * Its limit in mm/min.
+ */
+#define THREADCALC_NUMBER_LIMIT_MM_MIN 85
+
+/**
+ * A torque in Nm.
+ */
+#define THREADCALC_NUMBER_TORQUE_NM 86
+
+/**
+ * The torque there is in Nm.
+ */
+#define THREADCALC_NUMBER_TORQUE_LIMIT_NM 87
+
+/**
+ * A specific cutting force in N/mm².
+ */
+#define THREADCALC_NUMBER_CUTTING_FORCE_N_MM2 88
+
+/**
+ * Percent of the lead.
+ */
+#define THREADCALC_NUMBER_UNDERFEED_PERCENT 89
+
+/**
+ * A length of engagement in mm.
+ */
+#define THREADCALC_NUMBER_REQUIRED_LENGTH_MM 90
+
+/**
+ * Strip load of the screw's threads over that of the hole's.
+ */
+#define THREADCALC_NUMBER_STRIP_RATIO 91
+
+/**
+ * Weakest load over the load given.
+ */
+#define THREADCALC_NUMBER_SAFETY_FACTOR 92
+
+/**
+ * A tensile strength in MPa.
+ */
+#define THREADCALC_NUMBER_TENSILE_MPA 93
+
+/**
+ * A shear strength in MPa.
+ */
+#define THREADCALC_NUMBER_SHEAR_MPA 94
+
+/**
+ * The hole that a drill probably leaves, in mm.
+ */
+#define THREADCALC_NUMBER_PROBABLE_MM 95
+
+/**
+ * The holder is drawn out by this much, in mm.
+ */
+#define THREADCALC_NUMBER_EXTENSION_MM 96
+
+/**
+ * The holder is pushed in by this much, in mm.
+ */
+#define THREADCALC_NUMBER_COMPRESSION_MM 97
+
+/**
+ * Thickness of a plating in micrometres.
+ */
+#define THREADCALC_NUMBER_PLATING_UM 98
+
+/**
+ * Percent of thread.
+ */
+#define THREADCALC_NUMBER_PERCENT 99
+
+/**
  * Version of the binary interface: raised on any break.
  */
 #define THREADCALC_ABI_VERSION 1
+
+/**
+ * Not given.
+ */
+#define THREADCALC_WEAKEST_UNSET 0
+
+/**
+ * The screw breaks in tension.
+ */
+#define THREADCALC_WEAKEST_SCREW 1
+
+/**
+ * The screw's threads strip.
+ */
+#define THREADCALC_WEAKEST_EXTERNAL 2
+
+/**
+ * The threads of the hole strip.
+ */
+#define THREADCALC_WEAKEST_INTERNAL 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_PROPERTY_CLASS_UNSET 0
+
+/**
+ * 4.6
+ */
+#define THREADCALC_PROPERTY_CLASS_4_6 1
+
+/**
+ * 4.8
+ */
+#define THREADCALC_PROPERTY_CLASS_4_8 2
+
+/**
+ * 5.6
+ */
+#define THREADCALC_PROPERTY_CLASS_5_6 3
+
+/**
+ * 5.8
+ */
+#define THREADCALC_PROPERTY_CLASS_5_8 4
+
+/**
+ * 6.8
+ */
+#define THREADCALC_PROPERTY_CLASS_6_8 5
+
+/**
+ * 8.8
+ */
+#define THREADCALC_PROPERTY_CLASS_8_8 6
+
+/**
+ * 9.8
+ */
+#define THREADCALC_PROPERTY_CLASS_9_8 7
+
+/**
+ * 10.9
+ */
+#define THREADCALC_PROPERTY_CLASS_10_9 8
+
+/**
+ * 12.9
+ */
+#define THREADCALC_PROPERTY_CLASS_12_9 9
+
+/**
+ * Not given.
+ */
+#define THREADCALC_MATERIAL_UNSET 0
+
+/**
+ * Free-cutting steel up to 700 N/mm².
+ */
+#define THREADCALC_MATERIAL_FREE_CUTTING_STEEL 1
+
+/**
+ * Structural steel, 500 to 950 N/mm².
+ */
+#define THREADCALC_MATERIAL_STRUCTURAL_STEEL 2
+
+/**
+ * Heat-treatable steel of medium strength, 500 to 950 N/mm².
+ */
+#define THREADCALC_MATERIAL_TEMPERED_STEEL 3
+
+/**
+ * Nitrided or tempered steel, 950 to 1400 N/mm².
+ */
+#define THREADCALC_MATERIAL_HIGH_STRENGTH_STEEL 4
+
+/**
+ * Tool steel, 950 to 1400 N/mm².
+ */
+#define THREADCALC_MATERIAL_TOOL_STEEL 5
+
+/**
+ * Austenitic stainless steel, 500 to 950 N/mm².
+ */
+#define THREADCALC_MATERIAL_AUSTENITIC_STAINLESS 6
+
+/**
+ * Grey cast iron, 150 to 250 HB.
+ */
+#define THREADCALC_MATERIAL_GREY_CAST_IRON 7
+
+/**
+ * Malleable cast iron, 350 to 700 N/mm².
+ */
+#define THREADCALC_MATERIAL_MALLEABLE_CAST_IRON 8
+
+/**
+ * Copper alloy with short chips, up to 500 N/mm².
+ */
+#define THREADCALC_MATERIAL_COPPER_ALLOY 9
+
+/**
+ * Wrought aluminium alloy.
+ */
+#define THREADCALC_MATERIAL_ALUMINIUM 10
+
+/**
+ * Not given.
+ */
+#define THREADCALC_HOLDER_UNSET 0
+
+/**
+ * No give along the axis; the cycle is synchronised.
+ */
+#define THREADCALC_HOLDER_RIGID 1
+
+/**
+ * Gives both ways along the axis, against springs.
+ */
+#define THREADCALC_HOLDER_TENSION_COMPRESSION 2
+
+/**
+ * Gives along the axis and sideways.
+ */
+#define THREADCALC_HOLDER_FLOATING 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_TAP_KIND_UNSET 0
+
+/**
+ * Straight flutes, a hand tap among them.
+ */
+#define THREADCALC_TAP_KIND_STRAIGHT_FLUTE 1
+
+/**
+ * Straight flutes with a spiral point, which pushes the chips ahead.
+ */
+#define THREADCALC_TAP_KIND_SPIRAL_POINT 2
+
+/**
+ * Spiral flutes, which draw the chips back.
+ */
+#define THREADCALC_TAP_KIND_SPIRAL_FLUTE 3
+
+/**
+ * Forms the thread without chips.
+ */
+#define THREADCALC_TAP_KIND_FORM 4
+
+/**
+ * Not given.
+ */
+#define THREADCALC_SUITS_UNSET 0
+
+/**
+ * The usual choice.
+ */
+#define THREADCALC_SUITS_WELL 1
+
+/**
+ * Works where the reason says.
+ */
+#define THREADCALC_SUITS_WITH_CARE 2
+
+/**
+ * Trouble to be expected.
+ */
+#define THREADCALC_SUITS_BADLY 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_CHAMFER_FORM_UNSET 0
+
+/**
+ * 6 to 8 threads.
+ */
+#define THREADCALC_CHAMFER_FORM_A 1
+
+/**
+ * 3.5 to 5.5 threads, with spiral point.
+ */
+#define THREADCALC_CHAMFER_FORM_B 2
+
+/**
+ * 2 to 3 threads.
+ */
+#define THREADCALC_CHAMFER_FORM_C 3
+
+/**
+ * 3.5 to 5 threads.
+ */
+#define THREADCALC_CHAMFER_FORM_D 4
+
+/**
+ * 1.5 to 2 threads.
+ */
+#define THREADCALC_CHAMFER_FORM_E 5
+
+/**
+ * 1 to 1.5 threads.
+ */
+#define THREADCALC_CHAMFER_FORM_F 6
+
+/**
+ * 7 to 10 threads.
+ */
+#define THREADCALC_CHAMFER_FORM_TAPER 7
+
+/**
+ * 3 to 5 threads.
+ */
+#define THREADCALC_CHAMFER_FORM_PLUG 8
+
+/**
+ * 2 to 2.5 threads.
+ */
+#define THREADCALC_CHAMFER_FORM_SEMI_BOTTOMING 9
+
+/**
+ * 1 to 2 threads.
+ */
+#define THREADCALC_CHAMFER_FORM_BOTTOMING 10
+
+/**
+ * Not given.
+ */
+#define THREADCALC_ISO_TAP_CLASS_UNSET 0
+
+/**
+ * For threads 4H and 5H.
+ */
+#define THREADCALC_ISO_TAP_CLASS_1 1
+
+/**
+ * For threads 6H, 4G and 5G.
+ */
+#define THREADCALC_ISO_TAP_CLASS_2 2
+
+/**
+ * For threads 7H, 8H and 6G.
+ */
+#define THREADCALC_ISO_TAP_CLASS_3 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_LIMIT_LETTER_UNSET 0
+
+/**
+ * Above basic, in steps of 0.0005 in.
+ */
+#define THREADCALC_LIMIT_LETTER_H 1
+
+/**
+ * Below basic, in steps of 0.0005 in.
+ */
+#define THREADCALC_LIMIT_LETTER_L 2
+
+/**
+ * Above basic on metric taps of the inch system, in steps of 0.013 mm.
+ */
+#define THREADCALC_LIMIT_LETTER_D 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_GAUGE_UNSET 0
+
+/**
+ * GO thread plug: pitch diameter with pitch and angles, and major diameter of a hole.
+ */
+#define THREADCALC_GAUGE_THREAD_PLUG_GO 1
+
+/**
+ * NOT GO thread plug: pitch diameter of a hole alone.
+ */
+#define THREADCALC_GAUGE_THREAD_PLUG_NOT_GO 2
+
+/**
+ * GO plain plug: smallest minor diameter of a hole.
+ */
+#define THREADCALC_GAUGE_PLAIN_PLUG_GO 3
+
+/**
+ * NOT GO plain plug: largest minor diameter of a hole.
+ */
+#define THREADCALC_GAUGE_PLAIN_PLUG_NOT_GO 4
+
+/**
+ * GO thread ring of a screw.
+ */
+#define THREADCALC_GAUGE_THREAD_RING_GO 5
+
+/**
+ * NOT GO thread ring of a screw.
+ */
+#define THREADCALC_GAUGE_THREAD_RING_NOT_GO 6
+
+/**
+ * GO snap or plain ring: largest major diameter of a screw.
+ */
+#define THREADCALC_GAUGE_PLAIN_RING_GO 7
+
+/**
+ * NOT GO snap or plain ring: smallest major diameter of a screw.
+ */
+#define THREADCALC_GAUGE_PLAIN_RING_NOT_GO 8
+
+/**
+ * Taper thread plug, read by how far it enters.
+ */
+#define THREADCALC_GAUGE_TAPER_PLUG 9
+
+/**
+ * Taper thread ring, read by how far it goes on.
+ */
+#define THREADCALC_GAUGE_TAPER_RING 10
+
+/**
+ * Not given.
+ */
+#define THREADCALC_VERDICT_UNSET 0
+
+/**
+ * It is good by this gauge.
+ */
+#define THREADCALC_VERDICT_ACCEPT 1
+
+/**
+ * It can be brought to size.
+ */
+#define THREADCALC_VERDICT_REWORK 2
+
+/**
+ * No tap makes it smaller again.
+ */
+#define THREADCALC_VERDICT_REJECT 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_MOVE_UNSET 0
+
+/**
+ * Nothing.
+ */
+#define THREADCALC_MOVE_NOTHING 1
+
+/**
+ * Blow chips and oil out, and gauge again before anything else.
+ */
+#define THREADCALC_MOVE_CLEAN_AND_GAUGE_AGAIN 2
+
+/**
+ * See that gauge, tap and drawing name the same thread, class and hand.
+ */
+#define THREADCALC_MOVE_COMPARE_NAMES 3
+
+/**
+ * Countersink or deburr the mouth.
+ */
+#define THREADCALC_MOVE_DEBURR 4
+
+/**
+ * Tap deeper, if the drilled hole has room: same tool and length, same S, same R.
+ */
+#define THREADCALC_MOVE_TAP_DEEPER 5
+
+/**
+ * Take a new tap: this one is worn or chipped.
+ */
+#define THREADCALC_MOVE_CHANGE_TAP 6
+
+/**
+ * Take the next larger class or H limit of tap.
+ */
+#define THREADCALC_MOVE_LARGER_TAP 7
+
+/**
+ * Take the next smaller class or H limit of tap, for the next hole.
+ */
+#define THREADCALC_MOVE_SMALLER_TAP 8
+
+/**
+ * Compare feed and lead at the speed that really ran; overrides off.
+ */
+#define THREADCALC_MOVE_CHECK_FEED 9
+
+/**
+ * Look for force along the axis: holder, its springs, the feed below the lead, a heavy start.
+ */
+#define THREADCALC_MOVE_CHECK_AXIAL_FORCE 10
+
+/**
+ * Look for run-out, chips welded to the flanks, coolant.
+ */
+#define THREADCALC_MOVE_CHECK_CUTTING 11
+
+/**
+ * Stop, and gauge the holes back to the last good one.
+ */
+#define THREADCALC_MOVE_STOP_AND_GAUGE_BACK 12
+
+/**
+ * A wire insert or the next size, if the engineer says so.
+ */
+#define THREADCALC_MOVE_REPAIR_OR_SCRAP 13
+
+/**
+ * Tap the next hole less deep.
+ */
+#define THREADCALC_MOVE_TAP_SHALLOWER 14
 
 /**
  * What a call returns: 0 is success. 1 to 99 are faults of the values, 100 and above of the call.
@@ -2706,6 +3686,66 @@ THREADCALC_API const char *THREADCALC_CALL threadcalc_confidence_name(int32_t co
  * The version of the library that runs, "1.2.3"; compare it with THREADCALC_VERSION. Never NULL.
  */
 THREADCALC_API const char *THREADCALC_CALL threadcalc_version(void);
+
+/**
+ * "screw", "external", "internal". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_weakest_name(int32_t weakest);
+
+/**
+ * "8.8", "10.9". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_property_class_name(int32_t property_class);
+
+/**
+ * "aluminium", "structural_steel". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_material_name(int32_t material);
+
+/**
+ * "rigid", "tension_compression", "floating". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_holder_name(int32_t holder);
+
+/**
+ * "straight_flute", "spiral_point". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_tap_kind_name(int32_t tap_kind);
+
+/**
+ * The stable name of a fitness. Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_suits_name(int32_t suits);
+
+/**
+ * "A" to "F". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_chamfer_form_name(int32_t chamfer_form);
+
+/**
+ * "class_1". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_iso_tap_class_name(int32_t iso_tap_class);
+
+/**
+ * "H", "L", "D". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_limit_letter_name(int32_t limit_letter);
+
+/**
+ * "thread_plug_go". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_gauge_name(int32_t gauge);
+
+/**
+ * "accept", "rework", "reject". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_verdict_name(int32_t verdict);
+
+/**
+ * "tap_deeper", "change_tap". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_move_name(int32_t next);
 
 /**
  * Reads an exact number: 1.25, 1,25, .5, -2.5, 127/70, 1 1/4. A comma is a decimal comma; there is no

@@ -199,5 +199,51 @@ named! {
         StandOff = 122 "stand_off_turns",
         /// Diameter of a measuring wire.
         Wire = 123 "wire_mm",
+        /// Surface speed of a tap in feet per minute.
+        SurfaceSpeedFeet = 130 "surface_speed_ft_min",
+        /// Material of the part.
+        Material = 131 "material",
+        /// How the tap is built.
+        TapKind = 132 "tap_kind",
+        /// Chamfer form of the tap.
+        ChamferForm = 133 "chamfer_form",
+        /// The drills that the shop owns.
+        DrillList = 134 "drill_list",
+        /// Thickness of the part at the hole.
+        PartThickness = 135 "part_thickness_mm",
+        /// How the tap is held.
+        Holder = 136 "holder",
+        /// Depth of a peck.
+        Peck = 137 "peck_mm",
+        /// Shear strength of the part.
+        PartShear = 138 "part_shear_mpa",
+        /// Class of the screw's thread.
+        ScrewClass = 139 "screw.tolerance_class",
+        /// Property class of the screw.
+        ScrewProperty = 140 "screw.property_class",
+        /// Tensile strength of the screw.
+        ScrewTensile = 141 "screw.tensile_mpa",
+        /// Shear strength of the screw.
+        ScrewShear = 142 "screw.shear_mpa",
+        /// Length of engagement of the screw.
+        ScrewEngagement = 143 "screw.engagement_mm",
+        /// Load on the screw.
+        ScrewLoad = 144 "screw.load_n",
+        /// Feed limit of the machine's axis.
+        MachineFeedLimit = 145 "machine.axis_feed_limit_mm_min",
+        /// Acceleration of the machine's spindle.
+        MachineAcceleration = 146 "machine.acceleration_rpm_s",
+        /// Gears of the machine's spindle.
+        MachineGears = 147 "machine.gears",
+        /// Retract factor of the machine.
+        MachineRetract = 148 "machine.retract_factor",
+        /// Turns of clearance that the machine needs.
+        MachineClearance = 149 "machine.least_clearance_turns",
+        /// Thickness of the plating of a job.
+        Coating = 150 "coating_um",
+        /// The holder's extension.
+        HolderExtension = 151 "holder_extension_mm",
+        /// The holder's compression.
+        HolderCompression = 152 "holder_compression_mm",
     }
 }

@@ -193,3 +193,111 @@ pub const THREADCALC_FIELD_COUNTERBORE_DEPTH_MM: i32 = 67;
 pub const THREADCALC_FIELD_BOLT_CIRCLE_MM: i32 = 68;
 /// Whether the class is meant before or after plating.
 pub const THREADCALC_FIELD_PLATING: i32 = 69;
+/// Length of engagement.
+pub const THREADCALC_FIELD_LENGTH_MM: i32 = 80;
+/// What of the engagement has no full thread.
+pub const THREADCALC_FIELD_WITHOUT_FULL_THREAD_MM: i32 = 81;
+/// Shear strength of the tapped part.
+pub const THREADCALC_FIELD_INTERNAL_SHEAR_MPA: i32 = 82;
+/// Shear strength of the screw.
+pub const THREADCALC_FIELD_EXTERNAL_SHEAR_MPA: i32 = 83;
+/// Tensile strength of the screw.
+pub const THREADCALC_FIELD_EXTERNAL_TENSILE_MPA: i32 = 84;
+/// The hole of an engagement as drilled.
+pub const THREADCALC_FIELD_DRILLED_MM: i32 = 85;
+/// An axial load.
+pub const THREADCALC_FIELD_LOAD_N: i32 = 86;
+/// Surface speed of a tap.
+pub const THREADCALC_FIELD_SURFACE_SPEED_M_MIN: i32 = 100;
+/// Specific cutting force.
+pub const THREADCALC_FIELD_CUTTING_FORCE_N_MM2: i32 = 101;
+/// What multiplies a torque: kind of tap, forming, taper.
+pub const THREADCALC_FIELD_TORQUE_FACTOR: i32 = 102;
+/// A torque.
+pub const THREADCALC_FIELD_TORQUE_NM: i32 = 103;
+/// The gears of a spindle.
+pub const THREADCALC_FIELD_GEARS: i32 = 104;
+/// The torque curve of a gear.
+pub const THREADCALC_FIELD_TORQUE_CURVE: i32 = 105;
+/// Travel of a stroke.
+pub const THREADCALC_FIELD_TRAVEL_MM: i32 = 106;
+/// Acceleration of the spindle.
+pub const THREADCALC_FIELD_ACCELERATION_RPM_S: i32 = 107;
+/// Speed on the way out over speed on the way in.
+pub const THREADCALC_FIELD_RETRACT_FACTOR: i32 = 108;
+/// Wait at the bottom of a stroke.
+pub const THREADCALC_FIELD_DWELL_S: i32 = 109;
+/// Turns of the spindle.
+pub const THREADCALC_FIELD_TURNS: i32 = 110;
+/// Feed limit of an axis.
+pub const THREADCALC_FIELD_FEED_LIMIT_MM_MIN: i32 = 111;
+/// How far the feed is below the lead.
+pub const THREADCALC_FIELD_UNDERFEED_PERCENT: i32 = 112;
+/// Turns that the spindle coasts on.
+pub const THREADCALC_FIELD_OVER_TRAVEL_TURNS: i32 = 113;
+/// Way of a rapid move.
+pub const THREADCALC_FIELD_RAPID_DISTANCE_MM: i32 = 114;
+/// Feed of a rapid move.
+pub const THREADCALC_FIELD_RAPID_FEED_MM_MIN: i32 = 115;
+/// Time of a hole.
+pub const THREADCALC_FIELD_SECONDS_PER_HOLE: i32 = 116;
+/// The mark on a tap's shank.
+pub const THREADCALC_FIELD_TAP_MARK: i32 = 117;
+/// H, L or D limit of a tap.
+pub const THREADCALC_FIELD_TAP_LIMIT: i32 = 118;
+/// Thickness of a plating.
+pub const THREADCALC_FIELD_PLATING_UM: i32 = 119;
+/// Pitch diameter.
+pub const THREADCALC_FIELD_PITCH_DIAMETER_MM: i32 = 120;
+/// Threads of room for a chamfer.
+pub const THREADCALC_FIELD_ROOM_THREADS: i32 = 121;
+/// Turns that a taper gauge stands off.
+pub const THREADCALC_FIELD_STAND_OFF_TURNS: i32 = 122;
+/// Diameter of a measuring wire.
+pub const THREADCALC_FIELD_WIRE_MM: i32 = 123;
+/// Surface speed of a tap in feet per minute.
+pub const THREADCALC_FIELD_SURFACE_SPEED_FT_MIN: i32 = 130;
+/// Material of the part.
+pub const THREADCALC_FIELD_MATERIAL: i32 = 131;
+/// How the tap is built.
+pub const THREADCALC_FIELD_TAP_KIND: i32 = 132;
+/// Chamfer form of the tap.
+pub const THREADCALC_FIELD_CHAMFER_FORM: i32 = 133;
+/// The drills that the shop owns.
+pub const THREADCALC_FIELD_DRILL_LIST: i32 = 134;
+/// Thickness of the part at the hole.
+pub const THREADCALC_FIELD_PART_THICKNESS_MM: i32 = 135;
+/// How the tap is held.
+pub const THREADCALC_FIELD_HOLDER: i32 = 136;
+/// Depth of a peck.
+pub const THREADCALC_FIELD_PECK_MM: i32 = 137;
+/// Shear strength of the part.
+pub const THREADCALC_FIELD_PART_SHEAR_MPA: i32 = 138;
+/// Class of the screw's thread.
+pub const THREADCALC_FIELD_SCREW_TOLERANCE_CLASS: i32 = 139;
+/// Property class of the screw.
+pub const THREADCALC_FIELD_SCREW_PROPERTY_CLASS: i32 = 140;
+/// Tensile strength of the screw.
+pub const THREADCALC_FIELD_SCREW_TENSILE_MPA: i32 = 141;
+/// Shear strength of the screw.
+pub const THREADCALC_FIELD_SCREW_SHEAR_MPA: i32 = 142;
+/// Length of engagement of the screw.
+pub const THREADCALC_FIELD_SCREW_ENGAGEMENT_MM: i32 = 143;
+/// Load on the screw.
+pub const THREADCALC_FIELD_SCREW_LOAD_N: i32 = 144;
+/// Feed limit of the machine's axis.
+pub const THREADCALC_FIELD_MACHINE_AXIS_FEED_LIMIT_MM_MIN: i32 = 145;
+/// Acceleration of the machine's spindle.
+pub const THREADCALC_FIELD_MACHINE_ACCELERATION_RPM_S: i32 = 146;
+/// Gears of the machine's spindle.
+pub const THREADCALC_FIELD_MACHINE_GEARS: i32 = 147;
+/// Retract factor of the machine.
+pub const THREADCALC_FIELD_MACHINE_RETRACT_FACTOR: i32 = 148;
+/// Turns of clearance that the machine needs.
+pub const THREADCALC_FIELD_MACHINE_LEAST_CLEARANCE_TURNS: i32 = 149;
+/// Thickness of the plating of a job.
+pub const THREADCALC_FIELD_COATING_UM: i32 = 150;
+/// The holder's extension.
+pub const THREADCALC_FIELD_HOLDER_EXTENSION_MM: i32 = 151;
+/// The holder's compression.
+pub const THREADCALC_FIELD_HOLDER_COMPRESSION_MM: i32 = 152;

@@ -3,7 +3,8 @@
 use core::ffi::c_char;
 
 use threadcalc_core::{
-    Code, Confidence, DrillSet, Field, FindingId, Form, Hand, NumberKey, Plating, Series, Severity, Side, Sides,
+    ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, Hand, Holder, IsoTapClass, LimitLetter,
+    Material, Move, NumberKey, Plating, PropertyClass, Series, Severity, Side, Sides, Suits, TapKind, Verdict, Weakest,
     WithinLimits, WrittenAs,
 };
 
@@ -163,4 +164,76 @@ pub extern "C" fn threadcalc_confidence_name(confidence: i32) -> *const c_char {
 pub extern "C" fn threadcalc_version() -> *const c_char {
     static VERSION: Name = c_text(env!("CARGO_PKG_VERSION"));
     pointer(Some(&VERSION))
+}
+
+/// "screw", "external", "internal". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_weakest_name(weakest: i32) -> *const c_char {
+    name_of!(Weakest, name, weakest)
+}
+
+/// "8.8", "10.9". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_property_class_name(property_class: i32) -> *const c_char {
+    name_of!(PropertyClass, name, property_class)
+}
+
+/// "aluminium", "structural_steel". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_material_name(material: i32) -> *const c_char {
+    name_of!(Material, name, material)
+}
+
+/// "rigid", "tension_compression", "floating". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_holder_name(holder: i32) -> *const c_char {
+    name_of!(Holder, name, holder)
+}
+
+/// "straight_flute", "spiral_point". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_tap_kind_name(tap_kind: i32) -> *const c_char {
+    name_of!(TapKind, name, tap_kind)
+}
+
+/// The stable name of a fitness. Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_suits_name(suits: i32) -> *const c_char {
+    name_of!(Suits, name, suits)
+}
+
+/// "A" to "F". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_chamfer_form_name(chamfer_form: i32) -> *const c_char {
+    name_of!(ChamferForm, name, chamfer_form)
+}
+
+/// "class_1". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_iso_tap_class_name(iso_tap_class: i32) -> *const c_char {
+    name_of!(IsoTapClass, name, iso_tap_class)
+}
+
+/// "H", "L", "D". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_limit_letter_name(limit_letter: i32) -> *const c_char {
+    name_of!(LimitLetter, name, limit_letter)
+}
+
+/// "thread_plug_go". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_gauge_name(gauge: i32) -> *const c_char {
+    name_of!(GaugeKind, name, gauge)
+}
+
+/// "accept", "rework", "reject". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_verdict_name(verdict: i32) -> *const c_char {
+    name_of!(Verdict, name, verdict)
+}
+
+/// "tap_deeper", "change_tap". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_move_name(next: i32) -> *const c_char {
+    name_of!(Move, name, next)
 }

@@ -4,11 +4,12 @@ use core::ffi::c_char;
 
 use threadcalc_core::{CardRow, Error, Plan, TapSetOn, plan};
 
-use crate::choices::{threadcalc_finding, threadcalc_tap_set_on};
+use crate::choices::threadcalc_tap_set_on;
 use crate::codes::threadcalc_status;
 use crate::depth::threadcalc_depths_t;
 use crate::drill::threadcalc_tap_drill_t;
 use crate::feed::threadcalc_feed_t;
+use crate::finding_ids::threadcalc_finding;
 use crate::job::threadcalc_job_t;
 use crate::json::write_plan;
 use crate::limits::threadcalc_limits_t;

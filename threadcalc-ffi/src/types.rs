@@ -7,9 +7,9 @@ use threadcalc_core::{
 };
 
 use crate::choices::{
-    threadcalc_drill_set, threadcalc_finding, threadcalc_form, threadcalc_hand, threadcalc_number, threadcalc_series,
-    threadcalc_severity, threadcalc_side, threadcalc_written_as,
+    threadcalc_drill_set, threadcalc_form, threadcalc_hand, threadcalc_series, threadcalc_side, threadcalc_written_as,
 };
+use crate::finding_ids::{threadcalc_finding, threadcalc_number, threadcalc_severity};
 use crate::memory::{fill, fixed_text, padded_text, text_of};
 use crate::status::{optional, required};
 

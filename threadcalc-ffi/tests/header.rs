@@ -118,7 +118,7 @@ fn constants(group: &str) -> Vec<(String, i32)> {
         Some((name.to_lowercase().replace('_', "-"), number.trim().parse().ok()?))
     };
     // A longer group name that begins alike (TAP_SET_ON beside TAP) is a group of its own.
-    let own = |name: &str| !(group == "TAP" && name.starts_with("set-on"));
+    let own = |name: &str| !(group == "TAP" && (name.starts_with("set-on") || name.starts_with("kind-")));
     header.lines().filter_map(define).filter(|(name, number)| *number != 0 && own(name)).collect()
 }
 
@@ -158,6 +158,18 @@ same_numbers! {
     drill_sets_have_the_numbers_of_the_core: "DRILL_SET" threadcalc_core::DrillSet,
     answers_about_limits_have_the_numbers_of_the_core: "WITHIN_LIMITS" threadcalc_core::WithinLimits,
     places_on_the_tap_have_the_numbers_of_the_core: "TAP_SET_ON" threadcalc_core::TapSetOn,
+    parts_that_give_way_have_the_numbers_of_the_core: "WEAKEST" threadcalc_core::Weakest,
+    property_classes_have_the_numbers_of_the_core: "PROPERTY_CLASS" threadcalc_core::PropertyClass,
+    materials_have_the_numbers_of_the_core: "MATERIAL" threadcalc_core::Material,
+    holders_have_the_numbers_of_the_core: "HOLDER" threadcalc_core::Holder,
+    kinds_of_tap_have_the_numbers_of_the_core: "TAP_KIND" threadcalc_core::TapKind,
+    suits_have_the_numbers_of_the_core: "SUITS" threadcalc_core::Suits,
+    chamfer_forms_have_the_numbers_of_the_core: "CHAMFER_FORM" threadcalc_core::ChamferForm,
+    classes_of_tap_have_the_numbers_of_the_core: "ISO_TAP_CLASS" threadcalc_core::IsoTapClass,
+    letters_of_a_tap_limit_have_the_numbers_of_the_core: "LIMIT_LETTER" threadcalc_core::LimitLetter,
+    gauges_have_the_numbers_of_the_core: "GAUGE" threadcalc_core::GaugeKind,
+    verdicts_have_the_numbers_of_the_core: "VERDICT" threadcalc_core::Verdict,
+    moves_have_the_numbers_of_the_core: "MOVE" threadcalc_core::Move,
 }
 
 /// The library's own fault has no code in the core, which cannot panic.
