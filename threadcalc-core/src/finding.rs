@@ -28,7 +28,8 @@ pub struct Finding {
     id: FindingId,
     severity: Severity,
     evidence: &'static str,
-    numbers: [Option<(NumberKey, f64)>; MOST_NUMBERS],
+    keys: [Option<NumberKey>; MOST_NUMBERS],
+    values: [f64; MOST_NUMBERS],
     suggestion: Text<96>,
 }
 
@@ -36,7 +37,14 @@ impl Finding {
     /// A finding with the severity of its id.
     #[must_use]
     pub const fn new(id: FindingId) -> Self {
-        Self { id, severity: id.severity(), evidence: "", numbers: [None; MOST_NUMBERS], suggestion: Text::new() }
+        Self {
+            id,
+            severity: id.severity(),
+            evidence: "",
+            keys: [None; MOST_NUMBERS],
+            values: [0.0; MOST_NUMBERS],
+            suggestion: Text::new(),
+        }
     }
 
     /// The same finding with this severity.
@@ -56,8 +64,9 @@ impl Finding {
     /// The same finding with one more number; a fourth has no room and is left out.
     #[must_use]
     pub fn with_number(mut self, key: NumberKey, value: f64) -> Self {
-        if let Some(free) = self.numbers.iter_mut().find(|slot| slot.is_none()) {
-            *free = Some((key, value));
+        let free = self.keys.iter_mut().zip(&mut self.values).find(|(key, _)| key.is_none());
+        if let Some((free, place)) = free {
+            (*free, *place) = (Some(key), value);
         }
         self
     }
@@ -96,7 +105,7 @@ impl Finding {
 
     /// The numbers, by name.
     pub fn numbers(&self) -> impl Iterator<Item = (NumberKey, f64)> + '_ {
-        self.numbers.iter().flatten().copied()
+        self.keys.iter().zip(&self.values).filter_map(|(key, value)| key.map(|key| (key, *value)))
     }
 
     /// What would be right; may be empty.

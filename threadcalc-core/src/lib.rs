@@ -85,7 +85,7 @@ pub use motion::{
 };
 pub use number::read_number;
 pub use pipe::Pipe;
-pub use plan::{CardRow, Job, Machine, Plan, SCHEMA, Value, plan};
+pub use plan::{CardRow, Job, MOST_MACHINE_GEARS, Machine, Plan, SCHEMA, Screw, Source, Spindle, Value, plan};
 pub use profile::Profile;
 pub use series::{Near, NearThreads, choice, is_iso_262, near, standard_threads};
 pub use tap::{

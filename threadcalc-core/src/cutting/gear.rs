@@ -85,6 +85,11 @@ impl Gear {
         self.highest
     }
 
+    /// The points of its torque curve, speeds ascending.
+    pub fn points(&self) -> impl Iterator<Item = TorquePoint> + Clone + '_ {
+        self.points.iter().flatten().copied()
+    }
+
     /// The torque at a speed in Nm; `None` outside the range.
     #[must_use]
     pub fn torque_nm(&self, rpm: Ratio) -> Option<f64> {

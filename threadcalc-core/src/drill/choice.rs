@@ -145,7 +145,16 @@ fn answer_basis(thread: &Thread, tap: Tap, percent: Option<Ratio>, basis: Option
 }
 
 /// A drill that the shop has, judged like a chosen one; no neighbours.
-pub(crate) fn judge_given(thread: &Thread, drill: Drill, tap: Tap, basis: Option<Basis>) -> Result<TapDrill, Error> {
+pub(crate) fn judge_given(
+    thread: &Thread,
+    drill: Drill,
+    tap: Tap,
+    basis: Option<Basis>,
+    taper_reamer: bool,
+) -> Result<TapDrill, Error> {
+    if thread.form().is_taper() {
+        return super::taper::judge_given(thread, drill, tap, basis, taper_reamer);
+    }
     let mut findings = Findings::new();
     let limits = judging_limits(thread, tap, &mut findings)?;
     answer(thread, drill, DrillSets::NONE, tap, answer_basis(thread, tap, None, basis), limits, findings)

@@ -2,25 +2,18 @@
 
 use super::choice::{beside, nearest};
 use super::search::{Mark, around};
-use super::{Alternative, Drill, Tap, TapDrill, TapDrillRequest, WithinLimits};
+use super::{Alternative, Basis, Drill, Tap, TapDrill, TapDrillRequest, WithinLimits};
 use crate::error::{Code, Error, Field};
-use crate::finding::{Finding, FindingId, Findings, NumberKey};
+use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::length::Length;
 use crate::pipe::TAPER;
 use crate::thread::{Side, Thread};
 
 pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill, Error> {
-    let refused = |code, field, hint| Err(Error::new(code, field).hint_text(hint));
-    if thread.side() == Some(Side::External) {
-        return refused(Code::Contradiction, Field::Side, "an external thread has no tap drill");
+    if request.percent.is_some() {
+        return Err(has_no_percent(Field::Percent));
     }
-    if request.percent.is_some() || request.basis.is_some() {
-        let field = if request.percent.is_some() { Field::Percent } else { Field::Basis };
-        return refused(Code::DoesNotApply, field, "a taper thread has another percent at each turn: give none");
-    }
-    if request.tap == Tap::Form {
-        return refused(Code::DoesNotApply, Field::Tap, "taper pipe threads are cut");
-    }
+    refuse(thread, request.tap, request.basis)?;
     let hole = hole(thread, request.taper_reamer)?;
     let usable = around(request.sets, Mark::Exact(hole.diameter))
         .filter(|drill| !hole.not_below || drill.diameter_mm() >= hole.diameter);
@@ -39,6 +32,52 @@ pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<Ta
         alternatives: beside(chosen, request.sets).map(|drill| drill.map(unjudged)),
         findings,
     })
+}
+
+fn has_no_percent(field: Field) -> Error {
+    Error::new(Code::DoesNotApply, field).hint_text("a taper thread has another percent at each turn: give none")
+}
+
+fn refuse(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Result<(), Error> {
+    let refused = |code, field, hint| Err(Error::new(code, field).hint_text(hint));
+    if thread.side() == Some(Side::External) {
+        return refused(Code::Contradiction, Field::Side, "an external thread has no tap drill");
+    }
+    if basis.is_some() {
+        return Err(has_no_percent(Field::Basis));
+    }
+    if tap == Tap::Form {
+        return refused(Code::DoesNotApply, Field::Tap, "taper pipe threads are cut");
+    }
+    Ok(())
+}
+
+/// A drill that the shop has: doubtful where it is further from the rule's hole than half the thread's height.
+pub(super) fn judge_given(
+    thread: &Thread,
+    drill: Drill,
+    tap: Tap,
+    basis: Option<Basis>,
+    taper_reamer: bool,
+) -> Result<TapDrill, Error> {
+    refuse(thread, tap, basis)?;
+    let hole = hole(thread, taper_reamer)?;
+    let mut findings = Findings::new();
+    if !taper_reamer {
+        findings.push(straight_hole(thread, &hole)?);
+    }
+    let away = drill.diameter_mm().minus(hole.diameter)?;
+    if away.magnitude() > thread.pitch_mm().times(Length::parts(2, 5))? {
+        findings.push(
+            Finding::new(FindingId::DrillOutsideLimits)
+                .with_severity(Severity::Warning)
+                .with_evidence("drill_mm")
+                .with_number(NumberKey::DrillMm, drill.diameter_mm().to_f64())
+                .with_number(NumberKey::NeededMm, hole.diameter.to_f64())
+                .with_suggestion("a drill nearer to the hole of the rule"),
+        );
+    }
+    Ok(TapDrill { chosen: unjudged(drill), basis: None, limits: None, alternatives: [None; 4], findings })
 }
 
 /// The hole that is wanted, and how deep it gives full threads.

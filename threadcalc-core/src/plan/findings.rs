@@ -1,22 +1,16 @@
 //! What a plan finds doubtful or wrong.
 
-use crate::depth::{Depths, Hole};
+use super::{MOST_PLAN_FINDINGS, Machine, Notes};
 use crate::drill::DrillSets;
 use crate::feed::FeedMode;
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::length::{Length, Ratio};
-use crate::plan::Machine;
+use crate::limits::Limits;
+use crate::motion::Holder;
 use crate::thread::Thread;
 
-/// Relative lead errors for a rigid holder: from here on it is doubtful, from there on wrong.
-/// Judgement of the trade, 0.1 % and 0.5 %.
-const DOUBTFUL_LEAD: (u32, u32) = (1, 1_000);
-const WRONG_LEAD: (u32, u32) = (5, 1_000);
-/// Deeper than this many diameters a tapped hole needs care (common practice).
-const DEEP_DIAMETERS: i64 = 3;
-
 /// Fills in what the job leaves open, with the finding that says so.
-pub(super) fn assume(slot: &mut Option<Length>, usual: Length, notes: &mut Findings, id: FindingId) -> Length {
+pub(super) fn assume(slot: &mut Option<Length>, usual: Length, notes: &mut Notes, id: FindingId) -> Length {
     let (key, evidence) = match id {
         FindingId::ChamferAssumed => (NumberKey::ChamferThreads, "chamfer_threads"),
         FindingId::PointAngleAssumed => (NumberKey::PointAngleDeg, "point_angle_deg"),
@@ -45,7 +39,7 @@ pub(super) fn drill_sets_assumed(thread: &Thread) -> Finding {
     )
 }
 
-pub(super) fn of_thread(findings: &mut Findings, thread: &Thread) {
+pub(super) fn of_thread(findings: &mut Findings<MOST_PLAN_FINDINGS>, thread: &Thread) {
     if thread.starts() > 1 {
         findings.push(
             Finding::new(FindingId::MultiStart)
@@ -57,7 +51,12 @@ pub(super) fn of_thread(findings: &mut Findings, thread: &Thread) {
     }
 }
 
-pub(super) fn of_speed(findings: &mut Findings, machine: &Machine, asked: Ratio, programmed: Ratio) {
+pub(super) fn of_speed(
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+    machine: &Machine,
+    asked: Ratio,
+    programmed: Ratio,
+) {
     if asked == programmed {
         return;
     }
@@ -72,11 +71,46 @@ pub(super) fn of_speed(findings: &mut Findings, machine: &Machine, asked: Ratio,
     );
 }
 
-pub(super) fn of_feed(findings: &mut Findings, mode: FeedMode, lead_error: Ratio, axial_error: Length) {
+/// Relative errors by holder: doubtful from here on; wrong from there on, too long and too short. Judgement of
+/// the trade: 0.1 % and 0.5 % where nothing gives; 1 %, 3 % and 6 % where the holder gives.
+const fn lead_limits(holder: Holder) -> (Length, Length, Length) {
+    match holder {
+        Holder::Rigid => (Length::parts(1, 1_000), Length::parts(5, 1_000), Length::parts(5, 1_000)),
+        Holder::TensionCompression | Holder::Floating => {
+            (Length::parts(1, 100), Length::parts(3, 100), Length::parts(6, 100))
+        }
+    }
+}
+
+/// Shares of the pitch-diameter tolerance that a lead error may take: doubtful, wrong (judgement).
+const DOUBTFUL_SHARE: f64 = 0.2;
+const WRONG_SHARE: f64 = 0.5;
+/// What an axial error is on the pitch diameter of a 60 degree thread: cot 30 degrees.
+const ON_PITCH_DIAMETER: f64 = 1.732_050_807_568_877_2;
+
+pub(super) fn of_feed(
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+    mode: FeedMode,
+    holder: Holder,
+    lead_error: Ratio,
+    axial_error: Length,
+    limits: Option<&Limits>,
+) {
+    let (doubtful, too_long, too_short) = lead_limits(holder);
     let size = lead_error.magnitude();
-    let severity = if size >= Length::parts(WRONG_LEAD.0, WRONG_LEAD.1) {
+    let wrong = if lead_error.is_negative() { too_short } else { too_long };
+    // Only where nothing gives does the error go into the flanks.
+    let tolerance = limits.and_then(|limits| {
+        let (low, high) = limits.pitch_diameter_mm;
+        Some(high?.minus(low?).ok()?.to_f64())
+    });
+    let share = match tolerance {
+        Some(tolerance) if holder == Holder::Rigid => axial_error.magnitude().to_f64() * ON_PITCH_DIAMETER / tolerance,
+        _ => 0.0,
+    };
+    let severity = if size >= wrong || share >= WRONG_SHARE {
         Severity::Error
-    } else if size >= Length::parts(DOUBTFUL_LEAD.0, DOUBTFUL_LEAD.1) {
+    } else if size >= doubtful || share >= DOUBTFUL_SHARE {
         Severity::Warning
     } else {
         return;
@@ -92,20 +126,4 @@ pub(super) fn of_feed(findings: &mut Findings, mode: FeedMode, lead_error: Ratio
                 FeedMode::PerRevolution => "more decimals",
             }),
     );
-}
-
-pub(super) fn of_depth(findings: &mut Findings, thread: &Thread, depth: Length, depths: &Depths, hole: Hole) {
-    let deep = thread.major_mm().times(Length::integer(DEEP_DIAMETERS)).is_ok_and(|limit| depth > limit);
-    if deep {
-        findings.push(
-            Finding::new(FindingId::DeepThread)
-                .with_evidence("full_thread_depth_mm")
-                .with_number(NumberKey::Diameters, depth.to_f64() / thread.major_mm().to_f64()),
-        );
-    }
-    if hole == Hole::Through {
-        let below = depths.tap_mm.minus(depth).map_or(f64::NAN, Length::to_f64);
-        findings
-            .push(Finding::new(FindingId::TapComesOut).with_evidence("hole").with_number(NumberKey::BelowMm, below));
-    }
 }

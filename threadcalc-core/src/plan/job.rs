@@ -1,18 +1,24 @@
 //! What a plan is asked for.
 
+use crate::cutting::{Gear, Material, TorquePoint};
 use crate::cycle::Dialect;
 use crate::depth::{Hole, TapSetOn};
-use crate::drill::{Basis, DrillSet, DrillSets, Tap};
+use crate::drill::{Basis, DrillSets, Tap};
+use crate::engagement::PropertyClass;
 use crate::error::{Code, Error, Field};
 use crate::feed::{FeedMode, Unit};
-use crate::length::{Length, MOST_DECIMALS, Ratio};
-use crate::named::same_name;
-use crate::number::{check_digits, read_number};
+use crate::length::{Length, Ratio};
+use crate::motion::Holder;
+use crate::number::check_digits;
+use crate::tap::{ChamferForm, TapKind};
 use crate::text::Text;
 use crate::thread::Thread;
 
-/// The machine, as far as a plan of this version needs it; speeds in rpm.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+/// The most gears that a job's machine holds.
+pub const MOST_MACHINE_GEARS: usize = 4;
+
+/// The machine: speeds in rpm, feeds in mm/min.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 #[non_exhaustive]
 pub struct Machine {
     /// Highest spindle speed for tapping.
@@ -21,6 +27,78 @@ pub struct Machine {
     pub lowest_rpm: Option<Ratio>,
     /// Step in which the control holds a speed; 1 if not given.
     pub speed_step: Option<Ratio>,
+    /// Feed limit of the axis that taps, in mm/min.
+    pub axis_feed_limit_mm_min: Option<Length>,
+    /// How fast the spindle gains and loses speed, in rpm/s.
+    pub acceleration_rpm_s: Option<Ratio>,
+    /// Speed on the way out over speed on the way in; 1 if not given.
+    pub retract_factor: Option<Ratio>,
+    /// Turns that the tap needs above the face, whatever the holder.
+    pub least_clearance_turns: Option<Ratio>,
+    /// The spindle's gears with their torque; none: torque is not checked.
+    pub gears: [Option<Gear>; MOST_MACHINE_GEARS],
+}
+
+impl Machine {
+    /// Adds a gear: lowest and highest speed in rpm, then the torque in Nm over the whole range, or pairs of
+    /// speed and torque that reach over it.
+    ///
+    /// # Errors
+    /// [`Code::TooLong`] beyond [`MOST_MACHINE_GEARS`]; [`Code::OutOfRange`] for a list that is no gear; those of
+    /// [`Gear::new`].
+    pub fn add_gear(&mut self, numbers: &[Ratio]) -> Result<(), Error> {
+        let shape = Error::new(Code::OutOfRange, Field::MachineGears)
+            .got(numbers.len() as f64)
+            .hint_text("lowest rpm, highest rpm, torque in Nm; or after the two speeds up to 8 pairs of rpm and Nm");
+        let [lowest, highest, curve @ ..] = numbers else { return Err(shape) };
+        let mut points = [TorquePoint { rpm: *lowest, torque_nm: 0.0 }; 8];
+        let count = match curve {
+            [torque] => {
+                points = [TorquePoint { rpm: *lowest, torque_nm: torque.to_f64() }; 8];
+                1
+            }
+            _ => {
+                let pairs = curve.chunks_exact(2);
+                if pairs.len() < 2 || pairs.len() > points.len() || !pairs.remainder().is_empty() {
+                    return Err(shape);
+                }
+                let count = pairs.len();
+                for (point, pair) in points.iter_mut().zip(pairs) {
+                    if let [rpm, torque] = pair {
+                        *point = TorquePoint { rpm: *rpm, torque_nm: torque.to_f64() };
+                    }
+                }
+                count
+            }
+        };
+        let gear = Gear::new(*lowest, *highest, points.get(..count).unwrap_or(&[]))?;
+        let free = self.gears.iter_mut().find(|slot| slot.is_none());
+        *free.ok_or(
+            Error::new(Code::TooLong, Field::MachineGears)
+                .got(MOST_MACHINE_GEARS as f64 + 1.0)
+                .within(0.0, MOST_MACHINE_GEARS as f64)
+                .hint_text("give the gears that tapping runs in"),
+        )? = Some(gear);
+        Ok(())
+    }
+}
+
+/// The screw that goes into the hole, for what the joint carries. Strengths in MPa.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[non_exhaustive]
+pub struct Screw {
+    /// Class of its thread; 6g or 2A if not given.
+    pub tolerance_class: Option<Text<8>>,
+    /// Property class: its tensile strength is a starting value where none is given.
+    pub property_class: Option<PropertyClass>,
+    /// Tensile strength.
+    pub tensile_mpa: Option<Ratio>,
+    /// Shear strength; 0.6 of the tensile strength if not given.
+    pub shear_mpa: Option<Ratio>,
+    /// Length of engagement in mm; the full thread depth if not given.
+    pub engagement_mm: Option<Length>,
+    /// Load along the axis in newtons.
+    pub load_n: Option<Ratio>,
 }
 
 /// One tapped hole. Fields are named as in JSON and Python; None is "not given".
@@ -35,24 +113,48 @@ pub struct Job {
     pub mode: Option<FeedMode>,
     /// Decimals of the feed word, 0 to 9. Required.
     pub decimals: Option<u8>,
-    /// Spindle speed asked for. Required.
+    /// Spindle speed asked for. This or a surface speed is required.
     pub rpm: Option<Ratio>,
+    /// Surface speed at the major diameter in m/min, instead of `rpm`.
+    pub surface_speed_m_min: Option<Ratio>,
+    /// Surface speed at the major diameter in ft/min, instead of `rpm`.
+    pub surface_speed_ft_min: Option<Ratio>,
     /// Through or blind. Required.
     pub hole: Option<Hole>,
-    /// Full thread from the face in mm. Required.
+    /// Full thread from the face in mm. Required, but not for a taper thread, whose depth follows from its gauge.
     pub full_thread_depth_mm: Option<Length>,
     /// Cut or form tap. Required.
     pub tap: Option<Tap>,
-    /// Threads of the tap's chamfer; 3 (the longest of form C) if not given.
+    /// How the tap is built.
+    pub tap_kind: Option<TapKind>,
+    /// What stands on the tap's shank: it is judged against the job.
+    pub tap_mark: Option<Text<96>>,
+    /// Threads of the tap's chamfer; 3 (the longest of form C) if neither this nor a form is given.
     pub chamfer_threads: Option<Length>,
+    /// Form of the chamfer, A to F: planned on its longest.
+    pub chamfer_form: Option<ChamferForm>,
     /// Where the tap's length offset is set; required with a male centre.
     pub tap_set_on: Option<TapSetOn>,
     /// Length of the tap's male centre in mm; 0 if not given.
     pub tap_centre_mm: Option<Length>,
+    /// How far a taper pipe tap's small end projects through its ring gauge, in mm; of ASME B94.9 if not given.
+    pub projection_mm: Option<Length>,
+    /// How the tap is held; rigid if not given.
+    pub holder: Option<Holder>,
+    /// How far the holder can be drawn out, in mm.
+    pub holder_extension_mm: Option<Length>,
+    /// How far the holder can be pushed in, in mm.
+    pub holder_compression_mm: Option<Length>,
+    /// Percent by which the feed stays below the lead, so that the holder is drawn out; 0 if not given.
+    pub underfeed_percent: Option<Ratio>,
+    /// Turns that the spindle coasts on at the bottom of a hole; 0 if not given.
+    pub over_travel_turns: Option<Ratio>,
     /// The drills to choose from.
     pub drill_sets: DrillSets,
     /// The drill there is, in mm; instead of `drill_sets` and `percent`.
     pub drill_mm: Option<Length>,
+    /// Whether a taper thread's hole is reamed to the taper before it is tapped; no if not given.
+    pub taper_reamer: Option<bool>,
     /// Percent of thread wanted.
     pub percent: Option<Ratio>,
     /// Basis of the percent.
@@ -61,130 +163,51 @@ pub struct Job {
     pub point_angle_deg: Option<Length>,
     /// Room below the tap in mm; 3 pitches in a blind hole if not given.
     pub bottom_clearance_mm: Option<Length>,
-    /// R plane above the face in mm; 5 mm or 0.2 in if not given.
+    /// The hole that is already drilled, to the end of its full diameter, in mm.
+    pub drill_depth_mm: Option<Length>,
+    /// Thickness of the part at the hole, in mm.
+    pub part_thickness_mm: Option<Length>,
+    /// Diameter of the countersink at the face, in mm.
+    pub countersink_mm: Option<Length>,
+    /// Included angle of the countersink in degrees; 90 if not given.
+    pub countersink_angle_deg: Option<Length>,
+    /// R plane above the face in mm; 5 mm or 0.2 in, or what the holder needs, if not given.
     pub r_plane_mm: Option<Length>,
+    /// Depth of a peck in mm; none if not given.
+    pub peck_mm: Option<Length>,
+    /// Wait at the bottom in seconds; 0 if not given.
+    pub dwell_s: Option<Ratio>,
+    /// Thickness of a plating that the thread is gauged after, in micrometres; 0 if not given.
+    pub coating_um: Option<Length>,
+    /// Material of the part, for starting values.
+    pub material: Option<Material>,
+    /// Specific cutting force in N/mm2 for kc P² D / 8000, instead of the material's starting value.
+    pub cutting_force_n_mm2: Option<Ratio>,
+    /// Shear strength of the part in MPa, for what the joint carries.
+    pub part_shear_mpa: Option<Ratio>,
+    /// The screw that goes in.
+    pub screw: Option<Screw>,
+    /// How many such holes the part has, for the time.
+    pub hole_count: Option<Length>,
     /// The machine.
     pub machine: Machine,
     /// The control's dialect.
     pub dialect: Option<Dialect>,
 }
 
-/// A value that a door (JSON, Python, command line) hands in for a field of a job.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Value<'a> {
-    /// Text: a name, a designation, or a number as written.
-    Text(&'a [u8]),
-    /// An exact number.
-    Exact(Length),
-    /// A double; it stands for its shortest decimal text.
-    Double(f64),
-    /// Yes or no.
-    Flag(bool),
-    /// Not given.
-    Absent,
-}
-
-/// Every key of a job, dotted for the fields of `machine` and `dialect`.
-const KEYS: [&str; 29] = [
-    "schema",
-    "thread",
-    "unit",
-    "mode",
-    "decimals",
-    "rpm",
-    "hole",
-    "full_thread_depth_mm",
-    "tap",
-    "chamfer_threads",
-    "tap_set_on",
-    "tap_centre_mm",
-    "drill_sets",
-    "drill_mm",
-    "percent",
-    "basis",
-    "point_angle_deg",
-    "bottom_clearance_mm",
-    "r_plane_mm",
-    "machine",
-    "machine.highest_rpm",
-    "machine.lowest_rpm",
-    "machine.speed_step",
-    "dialect",
-    "dialect.name",
-    "dialect.tap_rh",
-    "dialect.tap_lh",
-    "dialect.feed_per_revolution",
-    "dialect.needs_spindle_running",
-];
-
-/// Keys of the contract that this version does not compute with yet.
-const NOT_YET: [&str; 10] = [
-    "surface_speed_m_min",
-    "holder",
-    "over_travel_turns",
-    "underfeed_percent",
-    "coating_um",
-    "cutting_force_n_mm2",
-    "machine.axis_feed_limit_mm_min",
-    "machine.acceleration_rpm_s",
-    "machine.gears",
-    "machine.retract_factor",
-];
-
 impl Job {
-    /// Sets one field by its name: the one place where the doors' names and values are understood.
-    ///
-    /// Fields of the machine and of the dialect are dotted: `machine.speed_step`, `dialect.tap_lh`.
-    /// `drill_sets` takes one set name at a time and adds it, or several separated by blanks.
-    ///
-    /// # Errors
-    /// [`Code::UnknownKey`] with the nearest known key, [`Code::UnsupportedField`], and for the value
-    /// [`Code::UnknownValue`], [`Code::OutOfRange`], or what its reader says.
-    pub fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
-        if value == Value::Absent && KEYS.contains(&key) {
-            return Ok(());
-        }
-        match key {
-            "schema" => check_schema(value)?,
-            "thread" => self.thread = Some(Thread::read(text(value, Field::Thread)?)?),
-            "unit" => self.unit = Some(choice(value, Field::Unit, Unit::from_name, Unit::CHOICES)?),
-            "mode" => self.mode = Some(choice(value, Field::Mode, FeedMode::from_name, FeedMode::CHOICES)?),
-            "decimals" => self.decimals = Some(decimals(value)?),
-            "rpm" => self.rpm = Some(number(value, Field::Rpm)?),
-            "hole" => self.hole = Some(choice(value, Field::Hole, Hole::from_name, Hole::CHOICES)?),
-            "full_thread_depth_mm" => self.full_thread_depth_mm = Some(number(value, Field::FullThreadDepth)?),
-            "tap" => self.tap = Some(choice(value, Field::Tap, Tap::from_name, Tap::CHOICES)?),
-            "chamfer_threads" => self.chamfer_threads = Some(number(value, Field::ChamferThreads)?),
-            "tap_set_on" => {
-                self.tap_set_on = Some(choice(value, Field::TapSetOn, TapSetOn::from_name, TapSetOn::CHOICES)?)
-            }
-            "tap_centre_mm" => self.tap_centre_mm = Some(number(value, Field::TapCentre)?),
-            "drill_sets" => self.add_drill_sets(text(value, Field::DrillSets)?)?,
-            "drill_mm" => self.drill_mm = Some(number(value, Field::Drill)?),
-            "percent" => self.percent = Some(number(value, Field::Percent)?),
-            "basis" => self.basis = Some(choice(value, Field::Basis, Basis::from_name, Basis::CHOICES)?),
-            "point_angle_deg" => self.point_angle_deg = Some(number(value, Field::PointAngle)?),
-            "bottom_clearance_mm" => self.bottom_clearance_mm = Some(number(value, Field::BottomClearance)?),
-            "r_plane_mm" => self.r_plane_mm = Some(number(value, Field::RPlane)?),
-            "machine.highest_rpm" => self.machine.highest_rpm = Some(number(value, Field::MachineHighest)?),
-            "machine.lowest_rpm" => self.machine.lowest_rpm = Some(number(value, Field::MachineLowest)?),
-            "machine.speed_step" => self.machine.speed_step = Some(number(value, Field::MachineStep)?),
-            "dialect" => self.dialect = Some(Dialect::built_in(text(value, Field::Dialect)?)?),
-            _ => return self.set_dialect(key, value),
-        }
-        Ok(())
-    }
-
     /// Every required field that is not given, with what would be right.
     pub fn missing(&self) -> impl Iterator<Item = Error> {
+        let no_speed = self.rpm.or(self.surface_speed_m_min).or(self.surface_speed_ft_min).is_none();
+        let taper = self.thread.is_some_and(|thread| thread.form().is_taper());
         let required = [
             (self.thread.is_none(), Field::Thread, "a designation such as M8x1.25-6H or 1/4-20 UNC-2B"),
             (self.unit.is_none(), Field::Unit, Unit::CHOICES),
             (self.mode.is_none(), Field::Mode, FeedMode::CHOICES),
             (self.decimals.is_none(), Field::Decimals, "decimals of the feed word, 0 to 9"),
-            (self.rpm.is_none(), Field::Rpm, "the spindle speed in rpm"),
+            (no_speed, Field::Rpm, "the spindle speed in rpm, or surface_speed_m_min, or surface_speed_ft_min"),
             (self.hole.is_none(), Field::Hole, Hole::CHOICES),
-            (self.full_thread_depth_mm.is_none(), Field::FullThreadDepth, "full thread from the face in mm"),
+            (self.full_thread_depth_mm.is_none() && !taper, Field::FullThreadDepth, "full thread from the face in mm"),
             (self.tap.is_none(), Field::Tap, Tap::CHOICES),
         ];
         let absent = required.into_iter().filter(|(absent, _, _)| *absent);
@@ -193,136 +216,46 @@ impl Job {
 
     /// Refuses numbers that a plan could not be written with.
     pub(super) fn check_digits(&self) -> Result<(), Error> {
+        let screw = self.screw.unwrap_or_default();
         let numbers = [
             (self.rpm, Field::Rpm),
+            (self.surface_speed_m_min, Field::SurfaceSpeed),
+            (self.surface_speed_ft_min, Field::SurfaceSpeedFeet),
             (self.full_thread_depth_mm, Field::FullThreadDepth),
             (self.chamfer_threads, Field::ChamferThreads),
             (self.tap_centre_mm, Field::TapCentre),
+            (self.projection_mm, Field::Projection),
+            (self.holder_extension_mm, Field::HolderExtension),
+            (self.holder_compression_mm, Field::HolderCompression),
+            (self.underfeed_percent, Field::Underfeed),
+            (self.over_travel_turns, Field::OverTravel),
             (self.drill_mm, Field::Drill),
             (self.percent, Field::Percent),
             (self.point_angle_deg, Field::PointAngle),
             (self.bottom_clearance_mm, Field::BottomClearance),
+            (self.drill_depth_mm, Field::DrillDepth),
+            (self.part_thickness_mm, Field::PartThickness),
+            (self.countersink_mm, Field::Countersink),
+            (self.countersink_angle_deg, Field::CountersinkAngle),
             (self.r_plane_mm, Field::RPlane),
+            (self.peck_mm, Field::Peck),
+            (self.dwell_s, Field::Dwell),
+            (self.coating_um, Field::Coating),
+            (self.cutting_force_n_mm2, Field::CuttingForce),
+            (self.part_shear_mpa, Field::PartShear),
+            (screw.tensile_mpa, Field::ScrewTensile),
+            (screw.shear_mpa, Field::ScrewShear),
+            (screw.engagement_mm, Field::ScrewEngagement),
+            (screw.load_n, Field::ScrewLoad),
+            (self.hole_count, Field::HoleCount),
             (self.machine.highest_rpm, Field::MachineHighest),
             (self.machine.lowest_rpm, Field::MachineLowest),
             (self.machine.speed_step, Field::MachineStep),
+            (self.machine.axis_feed_limit_mm_min, Field::MachineFeedLimit),
+            (self.machine.acceleration_rpm_s, Field::MachineAcceleration),
+            (self.machine.retract_factor, Field::MachineRetract),
+            (self.machine.least_clearance_turns, Field::MachineClearance),
         ];
         numbers.into_iter().try_for_each(|(number, field)| number.map_or(Ok(()), |number| check_digits(number, field)))
     }
-
-    fn set_dialect(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
-        let mut dialect = self.dialect.unwrap_or(Dialect::unset());
-        match key {
-            "dialect.name" => dialect.name = short(text(value, Field::DialectName)?, Field::DialectName)?,
-            "dialect.tap_rh" => dialect.tap_rh = Some(code(value, Field::DialectTapRight)?),
-            "dialect.tap_lh" => dialect.tap_lh = Some(code(value, Field::DialectTapLeft)?),
-            "dialect.feed_per_revolution" => {
-                dialect.feed_per_revolution = Some(code(value, Field::DialectPerRevolution)?)
-            }
-            "dialect.needs_spindle_running" => dialect.needs_spindle_running = flag(value, Field::DialectSpindle)?,
-            _ if NOT_YET.contains(&key) => {
-                return Err(Error::new(Code::UnsupportedField, Field::Key)
-                    .hint_text("part of the contract, not computed with in this version: leave it out"));
-            }
-            _ => return Err(Error::new(Code::UnknownKey, Field::Key).hint_text(nearest_key(key))),
-        }
-        self.dialect = Some(dialect);
-        Ok(())
-    }
-
-    fn add_drill_sets(&mut self, names: &[u8]) -> Result<(), Error> {
-        for name in names.split(|byte| matches!(byte, b' ' | b',')).filter(|name| !name.is_empty()) {
-            let set = DrillSet::from_name(name)
-                .ok_or(Error::new(Code::UnknownValue, Field::DrillSets).hint_text(DrillSet::CHOICES))?;
-            self.drill_sets = self.drill_sets.with(set);
-        }
-        Ok(())
-    }
-}
-
-fn check_schema(value: Value<'_>) -> Result<(), Error> {
-    let given = number(value, Field::Schema)?;
-    if given == Length::integer(super::SCHEMA) {
-        return Ok(());
-    }
-    Err(Error::new(Code::UnknownValue, Field::Schema)
-        .got(given.to_f64())
-        .within(super::SCHEMA as f64, super::SCHEMA as f64))
-}
-
-fn text<'a>(value: Value<'a>, field: Field) -> Result<&'a [u8], Error> {
-    match value {
-        Value::Text(text) => Ok(text),
-        _ => Err(Error::new(Code::UnknownValue, field).hint_text("a text")),
-    }
-}
-
-fn number(value: Value<'_>, field: Field) -> Result<Length, Error> {
-    let read = match value {
-        Value::Exact(number) => Ok(number),
-        Value::Double(double) => Length::from_f64(double),
-        Value::Text(text) => read_number(text),
-        Value::Flag(_) | Value::Absent => Err(Error::new(Code::UnknownValue, field).hint_text("a number")),
-    };
-    read.map_err(|error| error.about(field))
-}
-
-fn flag(value: Value<'_>, field: Field) -> Result<bool, Error> {
-    match value {
-        Value::Flag(flag) => Ok(flag),
-        Value::Text(b"true") => Ok(true),
-        Value::Text(b"false") => Ok(false),
-        _ => Err(Error::new(Code::UnknownValue, field).hint_text("true or false")),
-    }
-}
-
-fn decimals(value: Value<'_>) -> Result<u8, Error> {
-    let given = number(value, Field::Decimals)?;
-    let whole = given.whole().and_then(|whole| u8::try_from(whole).ok()).filter(|whole| *whole <= MOST_DECIMALS);
-    whole.ok_or(Error::new(Code::OutOfRange, Field::Decimals).got(given.to_f64()).within(0.0, f64::from(MOST_DECIMALS)))
-}
-
-fn choice<T>(
-    value: Value<'_>,
-    field: Field,
-    read: impl Fn(&[u8]) -> Option<T>,
-    choices: &'static str,
-) -> Result<T, Error> {
-    let named = match value {
-        Value::Text(text) => read(text),
-        _ => None,
-    };
-    named.ok_or(Error::new(Code::UnknownValue, field).hint_text(choices))
-}
-
-fn short<const N: usize>(text: &[u8], field: Field) -> Result<Text<N>, Error> {
-    let printable = text.iter().all(u8::is_ascii_graphic);
-    let held = core::str::from_utf8(text).ok().filter(|_| printable).and_then(Text::holding);
-    held.ok_or(Error::new(Code::UnknownValue, field).hint_text("a short printable ASCII text without blanks"))
-}
-
-/// A code: one letter and digits, perhaps with a point, `G84`, `G84.2`.
-fn code(value: Value<'_>, field: Field) -> Result<Text<8>, Error> {
-    let written = text(value, field)?;
-    let well_formed = match written {
-        [letter, rest @ ..] => {
-            letter.is_ascii_uppercase() && !rest.is_empty() && rest.iter().all(|b| b.is_ascii_digit() || *b == b'.')
-        }
-        [] => false,
-    };
-    if !well_formed {
-        return Err(Error::new(Code::UnknownValue, field).hint_text("a code such as G84"));
-    }
-    short(written, field)
-}
-
-/// The known key that shares most with the one given: prefix and suffix, in bytes.
-fn nearest_key(key: &str) -> &'static str {
-    let shared = |known: &str| {
-        let front = known.bytes().zip(key.bytes()).take_while(|(a, b)| same_name(&[*a], &[*b])).count();
-        let back = known.bytes().rev().zip(key.bytes().rev()).take_while(|(a, b)| same_name(&[*a], &[*b])).count();
-        let extra = known.len().abs_diff(key.len());
-        front.saturating_add(back).saturating_mul(2).saturating_sub(extra)
-    };
-    KEYS.iter().copied().max_by_key(|known| shared(known)).unwrap_or("")
 }

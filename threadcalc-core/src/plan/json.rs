@@ -2,7 +2,8 @@
 
 use serde::ser::{Error as _, Serialize, SerializeStruct, Serializer};
 
-use super::{CardRow, Job, Machine, Plan, SCHEMA};
+use super::{CardRow, Job, Machine, Plan, SCHEMA, Screw};
+use crate::cutting::Gear;
 use crate::cycle::Cycle;
 use crate::drill::{DrillSet, TapDrill};
 use crate::feed::Feed;
@@ -123,6 +124,44 @@ impl Serialize for Machine {
             "highest_rpm": self.highest_rpm,
             "lowest_rpm": self.lowest_rpm,
             "speed_step": self.speed_step,
+            "axis_feed_limit_mm_min": self.axis_feed_limit_mm_min,
+            "acceleration_rpm_s": self.acceleration_rpm_s,
+            "retract_factor": self.retract_factor,
+            "least_clearance_turns": self.least_clearance_turns,
+            "gears": Array(self.gears.iter().flatten().map(Numbers)),
+        )
+    }
+}
+
+/// A gear as a job takes it: lowest and highest speed, then pairs of speed and torque.
+struct Numbers<'a>(&'a Gear);
+
+impl Serialize for Numbers<'_> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use serde::ser::SerializeSeq;
+        let mut list = serializer.serialize_seq(None)?;
+        list.serialize_element(&self.0.lowest_rpm())?;
+        list.serialize_element(&self.0.highest_rpm())?;
+        let several = self.0.points().nth(1).is_some();
+        for point in self.0.points() {
+            if several {
+                list.serialize_element(&point.rpm)?;
+            }
+            list.serialize_element(&point.torque_nm)?;
+        }
+        list.end()
+    }
+}
+
+impl Serialize for Screw {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serialize_fields!(serializer, "Screw",
+            "tolerance_class": self.tolerance_class,
+            "property_class": self.property_class,
+            "tensile_mpa": self.tensile_mpa,
+            "shear_mpa": self.shear_mpa,
+            "engagement_mm": self.engagement_mm,
+            "load_n": self.load_n,
         )
     }
 }
@@ -136,19 +175,43 @@ impl Serialize for Job {
             "mode": self.mode,
             "decimals": self.decimals,
             "rpm": self.rpm,
+            "surface_speed_m_min": self.surface_speed_m_min,
+            "surface_speed_ft_min": self.surface_speed_ft_min,
             "hole": self.hole,
             "full_thread_depth_mm": self.full_thread_depth_mm,
             "tap": self.tap,
+            "tap_kind": self.tap_kind,
+            "tap_mark": self.tap_mark,
             "chamfer_threads": self.chamfer_threads,
+            "chamfer_form": self.chamfer_form,
             "tap_set_on": self.tap_set_on,
             "tap_centre_mm": self.tap_centre_mm,
+            "projection_mm": self.projection_mm,
+            "holder": self.holder,
+            "holder_extension_mm": self.holder_extension_mm,
+            "holder_compression_mm": self.holder_compression_mm,
+            "underfeed_percent": self.underfeed_percent,
+            "over_travel_turns": self.over_travel_turns,
             "drill_sets": Array(DrillSet::ALL.iter().filter(|set| self.drill_sets.holds(**set))),
             "drill_mm": self.drill_mm,
+            "taper_reamer": self.taper_reamer,
             "percent": self.percent,
             "basis": self.basis,
             "point_angle_deg": self.point_angle_deg,
             "bottom_clearance_mm": self.bottom_clearance_mm,
+            "drill_depth_mm": self.drill_depth_mm,
+            "part_thickness_mm": self.part_thickness_mm,
+            "countersink_mm": self.countersink_mm,
+            "countersink_angle_deg": self.countersink_angle_deg,
             "r_plane_mm": self.r_plane_mm,
+            "peck_mm": self.peck_mm,
+            "dwell_s": self.dwell_s,
+            "coating_um": self.coating_um,
+            "material": self.material,
+            "cutting_force_n_mm2": self.cutting_force_n_mm2,
+            "part_shear_mpa": self.part_shear_mpa,
+            "screw": self.screw,
+            "hole_count": self.hole_count,
             "machine": self.machine,
             "dialect": self.dialect,
         )
@@ -158,7 +221,7 @@ impl Serialize for Job {
 impl Serialize for Plan {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let cycle: &Cycle = &self.cycle;
-        let mut fields = serializer.serialize_struct("Plan", 19)?;
+        let mut fields = serializer.serialize_struct("Plan", 27)?;
         fields.serialize_field("schema", &SCHEMA)?;
         fields.serialize_field("thread", &self.thread)?;
         fields.serialize_field("profile", &self.profile)?;
@@ -171,12 +234,20 @@ impl Serialize for Plan {
         fields.serialize_field("axial_error_mm", &self.axial_error_mm)?;
         fields.serialize_field("card", &Array(self.card.iter().flatten()))?;
         fields.serialize_field("depths", &self.depths)?;
+        fields.serialize_field("taper", &self.taper)?;
+        fields.serialize_field("spindle", &self.spindle)?;
+        fields.serialize_field("tap_class", &self.tap_class)?;
+        fields.serialize_field("tap_limit", &self.tap_limit)?;
+        fields.serialize_field("joint", &self.joint)?;
+        fields.serialize_field("gauges", &self.gauges)?;
+        fields.serialize_field("not_go", &self.not_go)?;
         fields.serialize_field("words", &Words(cycle))?;
         fields.serialize_field("blocks", &Blocks(cycle))?;
         fields.serialize_field("restore", &Restore(cycle))?;
         fields.serialize_field("withheld", &Array(self.withheld.iter().flatten()))?;
         fields.serialize_field("findings", &self.findings)?;
         fields.serialize_field("not_checked", &Array(super::work::NOT_CHECKED.iter()))?;
+        fields.serialize_field("sources", &Array(self.sources()))?;
         fields.serialize_field("job", &self.job)?;
         fields.end()
     }

@@ -1,53 +1,47 @@
 //! One job in, one plan out.
 
+mod card;
 mod findings;
+mod hole;
 mod job;
+mod joint;
+mod keys;
 mod page;
+mod sources;
+mod spindle;
+mod tapping;
 mod text;
 mod work;
 
 #[cfg(feature = "serde")]
 mod json;
 
-pub use job::{Job, Machine, Value};
+pub use card::CardRow;
+pub use job::{Job, MOST_MACHINE_GEARS, Machine, Screw};
+pub use keys::Value;
+pub use sources::Source;
+
+use card::MOST_CARD_ROWS;
 
 use crate::cycle::{Cycle, CycleRequest, cycle};
-use crate::depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
+use crate::depth::{Depths, Hole};
 use crate::drill::{Drill, DrillSets, Tap, TapDrill, TapDrillRequest, judge_given, tap_drill};
+use crate::engagement::Engagement;
 use crate::error::{Code, Error, Field};
-use crate::feed::{Feed, FeedMode, Unit, exact_speeds, feed, programmed_speed};
+use crate::feed::{Feed, FeedMode, Unit, feed, programmed_speed};
 use crate::finding::{FindingId, Findings, Severity};
-use crate::form::Form;
+use crate::gauge::{Gauges, NotGoRule, gauges, not_go_rule};
 use crate::length::{Length, Ratio};
 use crate::limits::Limits;
 use crate::profile::Profile;
+use crate::tap::{IsoTap, TapLimit};
+use crate::taper_depth::TaperDepths;
 use crate::thread::{Side, Thread};
+
+pub use spindle::Spindle;
 
 /// Version of the JSON of jobs and plans.
 pub const SCHEMA: i64 = 1;
-
-/// The longest chamfer of form C in threads (DIN 2197).
-const LONGEST_FORM_C: i64 = 3;
-/// Stop and chips below the tap, in pitches (common practice).
-const BOTTOM_CLEARANCE_PITCHES: i64 = 3;
-/// The usual twist drill's point angle in degrees.
-const USUAL_POINT_ANGLE: i64 = 118;
-
-/// A speed and the feed that belongs to it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct CardRow {
-    /// Speed in rpm.
-    pub rpm: Ratio,
-    /// Its feed.
-    pub feed: Feed,
-    /// True if the word is exact.
-    pub exact: bool,
-    /// True for the speed of the plan.
-    pub planned: bool,
-}
-
-/// How many speeds a card shows.
-const MOST_CARD_ROWS: usize = 6;
 
 /// Everything from a callout to a tapping block.
 #[derive(Clone, Copy, Debug)]
@@ -75,16 +69,33 @@ pub struct Plan {
     pub axial_error_mm: Length,
     /// The lead that will be cut in mm.
     pub lead_cut_mm: Length,
-    /// Depths from the face.
+    /// Depths from the face; of a taper thread, whose program is the first hole's, with more in `taper`.
     pub depths: Depths,
+    /// Depths of a taper thread, whose depth is its size.
+    pub taper: Option<TaperDepths>,
+    /// What holder, spindle and axis have to do.
+    pub spindle: Spindle,
+    /// Class of tap by ISO 2857; metric threads with a class only.
+    pub tap_class: Option<IsoTap>,
+    /// The H limit that leaves room for the plating; inch taps under a plating only.
+    pub tap_limit: Option<TapLimit>,
+    /// What the joint carries, where the job speaks of a screw.
+    pub joint: Option<Engagement>,
+    /// The gauges to fetch.
+    pub gauges: Gauges,
+    /// How far NOT GO may enter, where that has been read.
+    pub not_go: Option<NotGoRule>,
     /// The words; empty while a finding of severity error stands or the dialect is unset.
     pub cycle: Cycle,
     /// The ids of the findings that withhold the words.
     pub withheld: [Option<FindingId>; 4],
     /// What is doubtful or wrong.
-    pub findings: Findings,
+    pub findings: Findings<MOST_PLAN_FINDINGS>,
     card: [Option<CardRow>; MOST_CARD_ROWS],
 }
+
+/// How many findings a plan holds.
+pub(crate) const MOST_PLAN_FINDINGS: usize = 20;
 
 impl Plan {
     /// Speeds with their feeds, slowest first; empty per revolution, where the feed is the lead.
@@ -105,32 +116,31 @@ struct Given {
     unit: Unit,
     mode: FeedMode,
     decimals: u8,
-    asked: Ratio,
     hole: Hole,
-    depth: Length,
     tap: Tap,
 }
 
 fn given(job: &Job) -> Result<Given, Error> {
+    if let Some(missing) = job.missing().next() {
+        return Err(missing);
+    }
     let all = || {
         Some(Given {
             written: job.thread?,
             unit: job.unit?,
             mode: job.mode?,
             decimals: job.decimals?,
-            asked: job.rpm?,
             hole: job.hole?,
-            depth: job.full_thread_depth_mm?,
             tap: job.tap?,
         })
     };
-    all().ok_or_else(|| job.missing().next().unwrap_or(Error::new(Code::Missing, Field::Job)))
+    all().ok_or(Error::new(Code::Missing, Field::Job))
 }
 
 /// Plans one tapped hole: thread, limits, drill, speed, feed, depths, words and what is doubtful.
 ///
-/// Required in the job: thread, unit, mode, decimals, rpm, hole, full thread depth, tap. What is
-/// missing beyond these is assumed, and each assumption is a finding.
+/// Required in the job: thread, unit, mode, decimals, a speed, hole, full thread depth (but for taper
+/// threads), tap. What is missing beyond these is assumed, and each assumption is a finding.
 ///
 /// # Errors
 /// [`Code::Missing`] names the field; every error of the single calculations.
@@ -156,35 +166,37 @@ fn given(job: &Job) -> Result<Given, Error> {
 /// Those of the single calculations.
 pub fn plan(job: &Job) -> Result<Plan, Error> {
     let mut job = *job;
-    let mut notes = Findings::new();
-    let Given { written, unit, mode, decimals, asked, hole, depth, tap } = given(&job)?;
+    let Given { written, unit, mode, decimals, hole, tap } = given(&job)?;
     job.check_digits()?;
-    if written.form().is_taper() || written.form() == Form::Npsf {
-        return Err(Error::new(Code::UnsupportedForm, Field::Thread)
-            .hint_text("no plan for taper and dryseal threads yet: ask for tap drill and taper depths"));
-    }
+    let (mut findings, mut notes) = (Findings::new(), Notes::new());
+    findings.extend(&written.findings());
     let thread = internal(&written, &mut notes)?;
     let drill = choose_drill(&thread, tap, &mut job, &mut notes)?;
-    let step = job.machine.speed_step.unwrap_or(Length::ONE);
-    let programmed = programmed_speed(asked, step, job.machine.lowest_rpm, job.machine.highest_rpm)?;
-    let speed = (mode == FeedMode::PerMinute).then_some(programmed);
-    let feed = feed(thread.lead_mm(), speed, unit, mode, decimals)?;
-    let lead_error = feed.lead_error()?;
-    let axial_error = feed.axial_error_mm(depth)?;
-    let card = if mode == FeedMode::PerMinute {
-        card(&thread, programmed, &job, unit, decimals)?
-    } else {
-        [None; MOST_CARD_ROWS]
-    };
-    let depths = plan_depths(&thread, &drill, &mut job, hole, depth, unit, &mut notes)?;
-
-    let mut findings = Findings::new();
-    findings.extend(&written.findings());
     findings.extend(&drill.findings);
     findings::of_thread(&mut findings, &thread);
+
+    let asked = spindle::asked_speed(&job, &thread)?;
+    let step = job.machine.speed_step.unwrap_or(Length::ONE);
+    let programmed = programmed_speed(asked, step, job.machine.lowest_rpm, job.machine.highest_rpm)?;
     findings::of_speed(&mut findings, &job.machine, asked, programmed);
-    findings::of_feed(&mut findings, mode, lead_error, axial_error);
-    findings::of_depth(&mut findings, &thread, depth, &depths, hole);
+    let holder = spindle::holder(&mut job, &mut notes);
+    let lead = spindle::fed_lead(&job, &thread, holder, &mut findings)?;
+    let speed = (mode == FeedMode::PerMinute).then_some(programmed);
+    let feed = feed(lead, speed, unit, mode, decimals)?;
+    let depths = hole::plan_depths(&thread, &drill, &mut job, hole, holder, &mut findings, &mut notes)?;
+    let cut_mm = hole::depth_in_metal(&job, &depths.straight);
+    let lead_error = feed.lead_error()?;
+    let axial_error = feed.axial_error_mm(cut_mm)?;
+    let limits = drill.limits.or(thread.limits().ok());
+    findings::of_feed(&mut findings, mode, holder, lead_error, axial_error, limits.as_ref());
+    hole::of_depth(&mut findings, &thread, &job, &depths)?;
+    let spindle = spindle::spindle(&thread, &job, programmed, tap, holder, &depths.straight, &mut findings)?;
+    let (tap_class, tap_limit) = tapping::of_tap(&thread, &job, tap, hole, &mut findings)?;
+    let joint = joint::joint(&thread, &job, &drill, &mut findings)?;
+    let card = match mode {
+        FeedMode::PerMinute => card::card(lead, programmed, &job, unit, decimals)?,
+        FeedMode::PerRevolution => [None; MOST_CARD_ROWS],
+    };
     findings.extend(&notes);
 
     let words = match job.dialect {
@@ -194,7 +206,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
                 hand: thread.hand(),
                 rpm: programmed,
                 feed: &feed,
-                depth_mm: depths.program_tap_mm,
+                depth_mm: depths.straight.program_tap_mm,
                 r_plane_mm: job.r_plane_mm.unwrap_or(Length::ZERO),
             };
             cycle(&request)?.map_err(|finding| findings.push(finding)).ok()
@@ -208,7 +220,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     Ok(Plan {
         thread,
         profile: thread.profile(),
-        limits: drill.limits.or(thread.limits().ok()),
+        limits,
         drill,
         asked_rpm: asked,
         programmed_rpm: programmed,
@@ -216,7 +228,14 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
         lead_error,
         axial_error_mm: axial_error,
         lead_cut_mm: feed.lead_cut_mm()?,
-        depths,
+        depths: depths.straight,
+        taper: depths.taper,
+        spindle,
+        tap_class,
+        tap_limit,
+        joint,
+        gauges: gauges(&thread)?,
+        not_go: not_go_rule(&thread).ok(),
         cycle: words.filter(|_| withheld.iter().all(Option::is_none)).unwrap_or_default(),
         withheld,
         findings,
@@ -225,150 +244,53 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     })
 }
 
+/// What was assumed: told behind what is doubtful.
+type Notes = Findings<10>;
+
 /// The thread as a tapped hole: with a class, and a finding where one had to be assumed.
-fn internal(written: &Thread, notes: &mut Findings) -> Result<Thread, Error> {
-    if written.side() == Some(Side::External) {
+fn internal(written: &Thread, notes: &mut Notes) -> Result<Thread, Error> {
+    let medium = written.medium_internal_class();
+    let thread = if written.side() == Some(Side::External) {
         notes.push(findings::external_class(written));
         // The hole is planned on the medium class all the same; its words are withheld.
-        let class = written.medium_internal_class().as_bytes();
-        let (size, pitch, starts) = (written.major_mm(), written.pitch_mm(), i64::from(written.starts()));
-        return Thread::from_parts(written.form(), size, pitch, starts, written.hand(), None, class);
-    }
-    if written.tolerance_class().is_some() || written.medium_internal_class().is_empty() {
+        written.without_class()
+    } else if written.tolerance_class().is_some() {
         return Ok(*written);
-    }
-    notes.push(crate::drill::class_assumed(written));
-    written.with_class(written.medium_internal_class().as_bytes())
+    } else {
+        if !medium.is_empty() {
+            notes.push(crate::drill::class_assumed(written));
+        }
+        *written
+    };
+    if medium.is_empty() { Ok(thread) } else { thread.with_class(medium.as_bytes()) }
 }
 
-fn choose_drill(thread: &Thread, tap: Tap, job: &mut Job, notes: &mut Findings) -> Result<TapDrill, Error> {
+fn choose_drill(thread: &Thread, tap: Tap, job: &mut Job, notes: &mut Notes) -> Result<TapDrill, Error> {
     if let Some(diameter) = job.drill_mm {
         let excluded = [(job.percent.is_some(), Field::Percent), (!job.drill_sets.is_none(), Field::DrillSets)];
         if let Some((_, field)) = excluded.into_iter().find(|(given, _)| *given) {
             return Err(Error::new(Code::Contradiction, field)
                 .hint_text("drill_mm already says which drill: give one or the other"));
         }
-        return judge_given(thread, Drill::of_diameter(diameter), tap, job.basis);
+        let reamed = job.taper_reamer.unwrap_or(false);
+        return judge_given(thread, Drill::of_diameter(diameter), tap, job.basis, reamed);
     }
     if job.drill_sets.is_none() {
         job.drill_sets = DrillSets::usual(thread.form());
         notes.push(findings::drill_sets_assumed(thread));
     }
-    let request =
-        TapDrillRequest { tap, percent: job.percent, basis: job.basis, sets: job.drill_sets, taper_reamer: false };
+    let request = TapDrillRequest {
+        tap,
+        percent: job.percent,
+        basis: job.basis,
+        sets: job.drill_sets,
+        taper_reamer: job.taper_reamer.unwrap_or(false),
+    };
     tap_drill(thread, &request)
 }
 
-fn plan_depths(
-    thread: &Thread,
-    drill: &TapDrill,
-    job: &mut Job,
-    hole: Hole,
-    full_thread_mm: Length,
-    unit: Unit,
-    notes: &mut Findings,
-) -> Result<Depths, Error> {
-    let centre = job.tap_centre_mm.unwrap_or(Length::ZERO);
-    let tap_set_on = match job.tap_set_on {
-        Some(place) => place,
-        None if centre == Length::ZERO => TapSetOn::Front,
-        None => return Err(Error::new(Code::Missing, Field::TapSetOn).hint_text(TapSetOn::CHOICES)),
-    };
-    let request = DepthRequest {
-        full_thread_mm,
-        chamfer_threads: findings::assume(
-            &mut job.chamfer_threads,
-            Length::integer(LONGEST_FORM_C),
-            notes,
-            FindingId::ChamferAssumed,
-        ),
-        drill_mm: drill.chosen.drill.diameter_mm(),
-        point_angle_deg: findings::assume(
-            &mut job.point_angle_deg,
-            Length::integer(USUAL_POINT_ANGLE),
-            notes,
-            FindingId::PointAngleAssumed,
-        ),
-        bottom_clearance_mm: match hole {
-            Hole::Blind => findings::assume(
-                &mut job.bottom_clearance_mm,
-                thread.pitch_mm().times(Length::integer(BOTTOM_CLEARANCE_PITCHES))?,
-                notes,
-                FindingId::BottomClearanceAssumed,
-            ),
-            Hole::Through => *job.bottom_clearance_mm.get_or_insert(Length::ZERO),
-        },
-        tap_centre_mm: *job.tap_centre_mm.get_or_insert(centre),
-        tap_set_on: *job.tap_set_on.get_or_insert(tap_set_on),
-        hole,
-    };
-    let usual_r_plane = match unit {
-        Unit::Mm => Length::integer(5),
-        Unit::Inch => Length::new(127, 25)?, // 0.2 in
-    };
-    let r_plane = findings::assume(&mut job.r_plane_mm, usual_r_plane, notes, FindingId::RPlaneAssumed);
-    if !r_plane.is_positive() {
-        return Err(Error::new(Code::OutOfRange, Field::RPlane)
-            .got(r_plane.to_f64())
-            .hint_text("a height above the face in mm, above 0"));
-    }
-    depths(thread, &request)
-}
-
-/// Half, three quarters and all of the speed, with the exact speeds nearest below and above.
-fn card(
-    thread: &Thread,
-    rpm: Ratio,
-    job: &Job,
-    unit: Unit,
-    decimals: u8,
-) -> Result<[Option<CardRow>; MOST_CARD_ROWS], Error> {
-    let whole =
-        |speed: Option<Ratio>| speed.and_then(|speed| speed.round_to(0, crate::Rounding::Down).ok()).map(|d| d.units());
-    let lowest = whole(job.machine.lowest_rpm).unwrap_or(1).max(1);
-    let highest = whole(job.machine.highest_rpm).unwrap_or(i64::MAX);
-    let step = job.machine.speed_step.unwrap_or(Length::ONE);
-    let reachable = |speed: &i64| Length::integer(*speed).over(step).is_ok_and(|steps| steps.whole().is_some());
-    let exact = |lowest: i64, highest: i64| -> Option<Ratio> {
-        let speeds = exact_speeds(thread.lead_mm(), rpm, unit, decimals, 64, lowest, Some(highest)).ok()?;
-        speeds.into_iter().find(reachable).map(Length::integer)
-    };
-    let planned = rpm.round_to(0, crate::Rounding::Down)?.units();
-    // Of a speed that is no whole number the whole one below is a speed of its own.
-    let below = if rpm.whole().is_some() { planned.saturating_sub(1) } else { planned };
-    let slower = |numerator| -> Option<Ratio> {
-        let speed = rpm.times(Length::new(numerator, 4).ok()?).ok()?;
-        programmed_speed(speed, step, job.machine.lowest_rpm, job.machine.highest_rpm).ok()
-    };
-    // A pair of a speed far away from the job's is no help at the machine: within half and double.
-    let near = |speed: &Ratio| {
-        speed.times(Length::integer(2)).is_ok_and(|twice| twice >= rpm)
-            && rpm.times(Length::integer(2)).is_ok_and(|twice| *speed <= twice)
-    };
-    let mut speeds = [
-        slower(2),
-        slower(3),
-        exact(lowest, below).filter(near),
-        Some(rpm),
-        exact(planned.saturating_add(1), highest).filter(near),
-        None,
-    ];
-    speeds.sort_unstable_by_key(|speed| (speed.is_none(), *speed));
-    let mut rows = [None; MOST_CARD_ROWS];
-    let mut last = None;
-    for (row, speed) in rows.iter_mut().zip(speeds.into_iter().flatten()) {
-        if last == Some(speed) {
-            continue;
-        }
-        last = Some(speed);
-        let Ok(feed) = feed(thread.lead_mm(), Some(speed), unit, FeedMode::PerMinute, decimals) else { continue };
-        *row = Some(CardRow { rpm: speed, feed, exact: feed.lead_error()? == Length::ZERO, planned: speed == rpm });
-    }
-    Ok(rows)
-}
-
 /// The findings that keep the words back: every error, and an unset dialect.
-fn withheld(findings: &Findings) -> [Option<FindingId>; 4] {
+fn withheld(findings: &Findings<MOST_PLAN_FINDINGS>) -> [Option<FindingId>; 4] {
     let mut ids = [None; 4];
     let keeps_back = findings.iter().filter(|f| f.severity() == Severity::Error || f.id() == FindingId::DialectUnset);
     for (slot, finding) in ids.iter_mut().zip(keeps_back) {

@@ -1,0 +1,291 @@
+//! The depths of a planned hole, and what of hole and part is in their way.
+
+use super::findings::assume;
+use super::{Job, MOST_PLAN_FINDINGS, Notes};
+use crate::depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
+use crate::drill::TapDrill;
+use crate::error::{Code, Error, Field};
+use crate::feed::Unit;
+use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
+use crate::length::{Length, Rounding};
+use crate::motion::{Holder, holder_clearance};
+use crate::tap::ChamferForm;
+use crate::taper_depth::{TaperDepthRequest, TaperDepths, taper_depths};
+use crate::thread::Thread;
+
+/// The longest chamfer of form C in threads (DIN 2197).
+const LONGEST_FORM_C: Length = Length::integer(3);
+/// Stop and chips below a straight tap, chips below a taper tap, in pitches (common practice).
+const BOTTOM_CLEARANCE_PITCHES: i64 = 3;
+const TAPER_CLEARANCE_PITCHES: i64 = 2;
+/// The usual twist drill's point angle in degrees.
+const USUAL_POINT_ANGLE: Length = Length::integer(118);
+/// Deeper than this many diameters a tapped hole needs care (common practice).
+const DEEP_DIAMETERS: i64 = 3;
+
+/// Depths of a straight or of a taper hole.
+pub(super) struct HoleDepths {
+    pub straight: Depths,
+    pub taper: Option<TaperDepths>,
+}
+
+pub(super) fn plan_depths(
+    thread: &Thread,
+    drill: &TapDrill,
+    job: &mut Job,
+    hole: Hole,
+    holder: Holder,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+    notes: &mut Notes,
+) -> Result<HoleDepths, Error> {
+    let unit = job.unit.unwrap_or(Unit::Mm);
+    let drill_mm = drill.chosen.drill.diameter_mm();
+    let found = if thread.form().is_taper() {
+        let taper = taper(thread, drill_mm, job, notes)?;
+        HoleDepths { straight: first_hole(&taper, unit)?, taper: Some(taper) }
+    } else {
+        HoleDepths { straight: straight(thread, drill_mm, job, hole, notes)?, taper: None }
+    };
+    r_plane(thread, job, holder, unit, findings, notes)?;
+    Ok(found)
+}
+
+fn straight(thread: &Thread, drill_mm: Length, job: &mut Job, hole: Hole, notes: &mut Notes) -> Result<Depths, Error> {
+    for (given, field) in
+        [(job.projection_mm.is_some(), Field::Projection), (job.taper_reamer == Some(true), Field::TaperReamer)]
+    {
+        if given {
+            return Err(Error::new(Code::Contradiction, field).hint_text("this thread is straight"));
+        }
+    }
+    let full_thread_mm = job.full_thread_depth_mm.unwrap_or(Length::ZERO);
+    if hole == Hole::Through {
+        let thickness = job.part_thickness_mm.filter(|thickness| full_thread_mm > *thickness);
+        if let Some(thickness) = thickness {
+            return Err(Error::new(Code::OutOfRange, Field::FullThreadDepth)
+                .got(full_thread_mm.to_f64())
+                .within(0.0, thickness.to_f64())
+                .hint_text("not more than the part's thickness"));
+        }
+    }
+    let centre = job.tap_centre_mm.unwrap_or(Length::ZERO);
+    let tap_set_on = match job.tap_set_on {
+        Some(place) => place,
+        None if centre == Length::ZERO => TapSetOn::Front,
+        None => return Err(Error::new(Code::Missing, Field::TapSetOn).hint_text(TapSetOn::CHOICES)),
+    };
+    let pitches = |count: i64| thread.pitch_mm().times(Length::integer(count));
+    let clearance = match hole {
+        Hole::Blind => {
+            let usual = pitches(BOTTOM_CLEARANCE_PITCHES)?;
+            assume(&mut job.bottom_clearance_mm, usual, notes, FindingId::BottomClearanceAssumed)
+        }
+        Hole::Through => *job.bottom_clearance_mm.get_or_insert(Length::ZERO),
+    };
+    let request = DepthRequest {
+        full_thread_mm,
+        chamfer_threads: chamfer_threads(job, notes)?,
+        drill_mm,
+        point_angle_deg: assume(&mut job.point_angle_deg, USUAL_POINT_ANGLE, notes, FindingId::PointAngleAssumed),
+        bottom_clearance_mm: clearance.plus(coast_mm(job, thread, hole)?)?,
+        tap_centre_mm: *job.tap_centre_mm.get_or_insert(centre),
+        tap_set_on: *job.tap_set_on.get_or_insert(tap_set_on),
+        hole,
+    };
+    depths(thread, &request)
+}
+
+/// What the drill has to make room for besides the tap: the spindle's coasting, and the part behind the thread.
+fn coast_mm(job: &Job, thread: &Thread, hole: Hole) -> Result<Length, Error> {
+    match hole {
+        Hole::Blind => over_travel_mm(job, thread),
+        Hole::Through => match (job.part_thickness_mm, job.full_thread_depth_mm) {
+            (Some(thickness), Some(thread)) => thickness.minus(thread),
+            _ => Ok(Length::ZERO),
+        },
+    }
+}
+
+/// The way that the tap goes on while the spindle coasts.
+pub(super) fn over_travel_mm(job: &Job, thread: &Thread) -> Result<Length, Error> {
+    let turns = job.over_travel_turns.unwrap_or(Length::ZERO);
+    crate::range::zero_or_more(turns, Field::OverTravel, 20)?.times(thread.lead_mm())
+}
+
+/// The chamfer planned on: as given, the longest of its form, or the longest of form C with a note.
+fn chamfer_threads(job: &mut Job, notes: &mut Notes) -> Result<Length, Error> {
+    let Some((least, most)) = job.chamfer_form.map(ChamferForm::threads) else {
+        return Ok(assume(&mut job.chamfer_threads, LONGEST_FORM_C, notes, FindingId::ChamferAssumed));
+    };
+    let threads = *job.chamfer_threads.get_or_insert(most);
+    if threads < least || threads > most {
+        return Err(Error::new(Code::Contradiction, Field::ChamferThreads)
+            .got(threads.to_f64())
+            .within(least.to_f64(), most.to_f64())
+            .hint_text("the threads of the form that is given beside it"));
+    }
+    Ok(threads)
+}
+
+fn taper(thread: &Thread, drill_mm: Length, job: &mut Job, notes: &mut Notes) -> Result<TaperDepths, Error> {
+    let excluded = [
+        (job.full_thread_depth_mm.is_some(), Field::FullThreadDepth),
+        (job.chamfer_threads.is_some(), Field::ChamferThreads),
+        (job.chamfer_form.is_some(), Field::ChamferForm),
+        (job.tap_centre_mm.is_some(), Field::TapCentre),
+        (job.countersink_mm.is_some(), Field::Countersink),
+    ];
+    if let Some((_, field)) = excluded.into_iter().find(|(given, _)| *given) {
+        return Err(Error::new(Code::DoesNotApply, field)
+            .hint_text("a taper thread's depth follows from its gauge and the tap's projection: leave it out"));
+    }
+    let usual = thread.pitch_mm().times(Length::integer(TAPER_CLEARANCE_PITCHES))?;
+    let clearance = assume(&mut job.bottom_clearance_mm, usual, notes, FindingId::BottomClearanceAssumed);
+    let request = TaperDepthRequest {
+        projection_mm: job.projection_mm,
+        drill_mm,
+        point_angle_deg: assume(&mut job.point_angle_deg, USUAL_POINT_ANGLE, notes, FindingId::PointAngleAssumed),
+        bottom_clearance_mm: clearance.plus(over_travel_mm(job, thread)?)?,
+    };
+    job.tap_set_on.get_or_insert(TapSetOn::Front);
+    taper_depths(thread, &request)
+}
+
+/// The program's depths of the first hole: its tap rounds shallower, since depth is size.
+fn first_hole(taper: &TaperDepths, unit: Unit) -> Result<Depths, Error> {
+    let decimals = crate::cycle::axis_decimals(unit);
+    let program = taper.first_hole_mm.over(unit.in_mm())?.round_to(decimals, Rounding::Down)?;
+    Ok(Depths {
+        tap_mm: taper.tap_mm,
+        program_tap_mm: program.to_length()?.times(unit.in_mm())?,
+        full_diameter_mm: taper.full_diameter_mm,
+        drill_point_mm: taper.drill_point_mm,
+    })
+}
+
+/// The R plane: as given, else the usual one or what the holder needs, with a finding where it is too near.
+fn r_plane(
+    thread: &Thread,
+    job: &mut Job,
+    holder: Holder,
+    unit: Unit,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+    notes: &mut Notes,
+) -> Result<(), Error> {
+    let turns = job.machine.least_clearance_turns.unwrap_or(Length::ZERO);
+    let of_machine = crate::range::zero_or_more(turns, Field::MachineClearance, 1000)?.times(thread.lead_mm())?;
+    let needed = holder_clearance(thread, holder)?.least_mm.max(of_machine);
+    let (usual, step) = match unit {
+        Unit::Mm => (Length::integer(5), Length::ONE),
+        Unit::Inch => (Length::new(127, 25)?, Length::new(127, 100)?), // 0.2 and 0.05 in
+    };
+    let up = needed.over(step)?.round_to(0, Rounding::Up)?.to_length()?.times(step)?;
+    let r_plane = assume(&mut job.r_plane_mm, usual.max(up), notes, FindingId::RPlaneAssumed);
+    if !r_plane.is_positive() {
+        return Err(Error::new(Code::OutOfRange, Field::RPlane)
+            .got(r_plane.to_f64())
+            .hint_text("a height above the face in mm, above 0"));
+    }
+    if r_plane < needed {
+        findings.push(
+            Finding::new(FindingId::ClearanceShort)
+                .with_evidence("r_plane_mm")
+                .with_number(NumberKey::RPlaneMm, r_plane.to_f64())
+                .with_number(NumberKey::NeededMm, needed.to_f64())
+                .with_suggestion("a higher R plane"),
+        );
+    }
+    Ok(())
+}
+
+/// How deep the thread is in metal: what a lead error adds up over.
+pub(super) fn depth_in_metal(job: &Job, depths: &Depths) -> Length {
+    job.full_thread_depth_mm.unwrap_or(depths.tap_mm)
+}
+
+/// What is doubtful about the depths.
+pub(super) fn of_depth(
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+    thread: &Thread,
+    job: &Job,
+    depths: &HoleDepths,
+) -> Result<(), Error> {
+    let depth = depth_in_metal(job, &depths.straight);
+    if depth > thread.major_mm().times(Length::integer(DEEP_DIAMETERS))? && depths.taper.is_none() {
+        findings.push(
+            Finding::new(FindingId::DeepThread)
+                .with_evidence("full_thread_depth_mm")
+                .with_number(NumberKey::Diameters, depth.to_f64() / thread.major_mm().to_f64()),
+        );
+    }
+    // How deep the tap's end goes at most: coasting, and for a taper thread the turn kept for trimming.
+    let trim = if depths.taper.is_some() { thread.pitch_mm() } else { Length::ZERO };
+    let tap_end = depths.straight.tap_mm.plus(trim)?.plus(over_travel_mm(job, thread)?)?;
+    match job.hole {
+        Some(Hole::Through) => through(findings, job, tap_end, depth)?,
+        _ => blind(findings, thread, job, tap_end, depths)?,
+    }
+    Ok(())
+}
+
+fn through(
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+    job: &Job,
+    tap_end: Length,
+    depth: Length,
+) -> Result<(), Error> {
+    if job.drill_depth_mm.is_some() {
+        return Err(Error::new(Code::Contradiction, Field::DrillDepth)
+            .hint_text("a through hole is drilled through: give the part's thickness"));
+    }
+    let below = tap_end.minus(job.part_thickness_mm.unwrap_or(depth))?;
+    if below.is_negative() {
+        return Err(Error::new(Code::OutOfRange, Field::PartThickness)
+            .got(job.part_thickness_mm.map_or(f64::NAN, Length::to_f64))
+            .within(0.0, tap_end.to_f64())
+            .hint_text("the tap does not reach through: a deeper full thread, or a blind hole"));
+    }
+    findings.push(
+        Finding::new(FindingId::TapComesOut).with_evidence("hole").with_number(NumberKey::BelowMm, below.to_f64()),
+    );
+    Ok(())
+}
+
+fn blind(
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+    thread: &Thread,
+    job: &Job,
+    tap_end: Length,
+    depths: &HoleDepths,
+) -> Result<(), Error> {
+    if let Some(drilled) = job.drill_depth_mm {
+        let room = drilled.minus(tap_end)?;
+        if room < thread.pitch_mm() {
+            let severity = if room.is_negative() { Severity::Error } else { Severity::Warning };
+            let fits = depth_in_metal(job, &depths.straight).plus(room)?;
+            let mut finding = Finding::new(FindingId::TapBottoms)
+                .with_severity(severity)
+                .with_evidence("drill_depth_mm")
+                .with_number(NumberKey::RoomMm, room.to_f64())
+                .with_number(NumberKey::NeededMm, depths.straight.full_diameter_mm.to_f64());
+            if depths.taper.is_none() && fits.is_positive() {
+                finding = finding.with_number(NumberKey::FullThreadMm, fits.to_f64());
+            }
+            findings.push(finding.with_suggestion("drill deeper, take a shorter chamfer, or tap less deep"));
+        }
+    }
+    let Some(thickness) = job.part_thickness_mm else { return Ok(()) };
+    let floor = thickness.to_f64() - depths.straight.drill_point_mm;
+    // A floor thinner than a pitch bulges or breaks through: judgement.
+    if floor < thread.pitch_mm().to_f64() {
+        findings.push(
+            Finding::new(FindingId::FloorThin)
+                .with_severity(if floor <= 0.0 { Severity::Error } else { Severity::Warning })
+                .with_evidence("part_thickness_mm")
+                .with_number(NumberKey::RoomMm, floor)
+                .with_number(NumberKey::NeededMm, depths.straight.drill_point_mm)
+                .with_suggestion("a flatter drill point, a shorter chamfer, or less full thread"),
+        );
+    }
+    Ok(())
+}

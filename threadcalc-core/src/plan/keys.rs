@@ -1,0 +1,364 @@
+//! The names and values of a job's fields, as every door hands them in.
+
+use super::job::{Job, Machine, Screw};
+use crate::cutting::Material;
+use crate::cycle::Dialect;
+use crate::depth::{Hole, TapSetOn};
+use crate::drill::{Basis, DrillSet, Tap};
+use crate::engagement::PropertyClass;
+use crate::error::{Code, Error, Field};
+use crate::feed::{FeedMode, Unit};
+use crate::length::{Length, MOST_DECIMALS};
+use crate::motion::Holder;
+use crate::named::same_name;
+use crate::number::read_number;
+use crate::tap::{ChamferForm, TapKind};
+use crate::text::Text;
+use crate::thread::Thread;
+
+/// A value that a door (JSON, Python, command line) hands in for a field of a job.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Value<'a> {
+    /// Text: a name, a designation, or a number as written.
+    Text(&'a [u8]),
+    /// An exact number.
+    Exact(Length),
+    /// A double; it stands for its shortest decimal text.
+    Double(f64),
+    /// Yes or no.
+    Flag(bool),
+    /// A list of exact numbers.
+    Numbers(&'a [Length]),
+    /// Not given.
+    Absent,
+}
+
+/// Every key of a job; those of `machine`, `screw` and `dialect` are dotted.
+const KEYS: [&str; 64] = [
+    "schema",
+    "thread",
+    "unit",
+    "mode",
+    "decimals",
+    "rpm",
+    "surface_speed_m_min",
+    "surface_speed_ft_min",
+    "hole",
+    "full_thread_depth_mm",
+    "tap",
+    "tap_kind",
+    "tap_mark",
+    "chamfer_threads",
+    "chamfer_form",
+    "tap_set_on",
+    "tap_centre_mm",
+    "projection_mm",
+    "holder",
+    "holder_extension_mm",
+    "holder_compression_mm",
+    "underfeed_percent",
+    "over_travel_turns",
+    "drill_sets",
+    "drill_mm",
+    "taper_reamer",
+    "percent",
+    "basis",
+    "point_angle_deg",
+    "bottom_clearance_mm",
+    "drill_depth_mm",
+    "part_thickness_mm",
+    "countersink_mm",
+    "countersink_angle_deg",
+    "r_plane_mm",
+    "peck_mm",
+    "dwell_s",
+    "coating_um",
+    "material",
+    "cutting_force_n_mm2",
+    "part_shear_mpa",
+    "hole_count",
+    "machine",
+    "machine.highest_rpm",
+    "machine.lowest_rpm",
+    "machine.speed_step",
+    "machine.axis_feed_limit_mm_min",
+    "machine.acceleration_rpm_s",
+    "machine.retract_factor",
+    "machine.least_clearance_turns",
+    "machine.gears",
+    "screw",
+    "screw.tolerance_class",
+    "screw.property_class",
+    "screw.tensile_mpa",
+    "screw.shear_mpa",
+    "screw.engagement_mm",
+    "screw.load_n",
+    "dialect",
+    "dialect.name",
+    "dialect.tap_rh",
+    "dialect.tap_lh",
+    "dialect.feed_per_revolution",
+    "dialect.needs_spindle_running",
+];
+
+impl Job {
+    /// Sets one field by its name: the one place where the doors' names and values are understood.
+    ///
+    /// Fields of machine, screw and dialect are dotted: `machine.speed_step`, `dialect.tap_lh`. `drill_sets`
+    /// takes one set name at a time and adds it, or several separated by blanks; `machine.gears` takes the
+    /// numbers of one gear at a time and adds it.
+    ///
+    /// # Errors
+    /// [`Code::UnknownKey`] with the nearest known key, and for the value [`Code::UnknownValue`],
+    /// [`Code::OutOfRange`], or what its reader says.
+    pub fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
+        if value == Value::Absent && KEYS.contains(&key) {
+            return Ok(());
+        }
+        if let Some(key) = key.strip_prefix("machine.") {
+            return self.machine.set(key, value);
+        }
+        if let Some(key) = key.strip_prefix("screw.") {
+            return self.screw.get_or_insert_default().set(key, value);
+        }
+        if let Some(slot) = self.number_slot(key) {
+            let field = Field::from_name(key.as_bytes()).unwrap_or(Field::Key);
+            *slot = Some(number(value, field)?);
+            return Ok(());
+        }
+        match key {
+            "schema" => check_schema(value)?,
+            "thread" => self.thread = Some(Thread::read(text(value, Field::Thread)?)?),
+            "unit" => self.unit = Some(choice(value, Field::Unit, Unit::from_name, Unit::CHOICES)?),
+            "mode" => self.mode = Some(choice(value, Field::Mode, FeedMode::from_name, FeedMode::CHOICES)?),
+            "decimals" => self.decimals = Some(decimals(value)?),
+            "hole" => self.hole = Some(choice(value, Field::Hole, Hole::from_name, Hole::CHOICES)?),
+            "tap" => self.tap = Some(choice(value, Field::Tap, Tap::from_name, Tap::CHOICES)?),
+            "tap_kind" => self.tap_kind = Some(choice(value, Field::TapKind, TapKind::from_name, TapKind::CHOICES)?),
+            "tap_mark" => self.tap_mark = Some(mark(value)?),
+            "chamfer_form" => {
+                let form = choice(value, Field::ChamferForm, ChamferForm::from_name, ChamferForm::CHOICES)?;
+                self.chamfer_form = Some(form);
+            }
+            "tap_set_on" => {
+                self.tap_set_on = Some(choice(value, Field::TapSetOn, TapSetOn::from_name, TapSetOn::CHOICES)?)
+            }
+            "holder" => self.holder = Some(choice(value, Field::Holder, Holder::from_name, Holder::CHOICES)?),
+            "material" => self.material = Some(choice(value, Field::Material, Material::from_name, Material::CHOICES)?),
+            "taper_reamer" => self.taper_reamer = Some(flag(value, Field::TaperReamer)?),
+            "drill_sets" => self.add_drill_sets(text(value, Field::DrillSets)?)?,
+            "basis" => self.basis = Some(choice(value, Field::Basis, Basis::from_name, Basis::CHOICES)?),
+            "dialect" => self.dialect = Some(Dialect::built_in(text(value, Field::Dialect)?)?),
+            _ => return self.set_dialect(key, value),
+        }
+        Ok(())
+    }
+
+    /// The fields that hold a plain number, by the names of the fields themselves.
+    fn number_slot(&mut self, key: &str) -> Option<&mut Option<Length>> {
+        Some(match key {
+            "rpm" => &mut self.rpm,
+            "surface_speed_m_min" => &mut self.surface_speed_m_min,
+            "surface_speed_ft_min" => &mut self.surface_speed_ft_min,
+            "full_thread_depth_mm" => &mut self.full_thread_depth_mm,
+            "chamfer_threads" => &mut self.chamfer_threads,
+            "tap_centre_mm" => &mut self.tap_centre_mm,
+            "projection_mm" => &mut self.projection_mm,
+            "holder_extension_mm" => &mut self.holder_extension_mm,
+            "holder_compression_mm" => &mut self.holder_compression_mm,
+            "underfeed_percent" => &mut self.underfeed_percent,
+            "over_travel_turns" => &mut self.over_travel_turns,
+            "drill_mm" => &mut self.drill_mm,
+            "percent" => &mut self.percent,
+            "point_angle_deg" => &mut self.point_angle_deg,
+            "bottom_clearance_mm" => &mut self.bottom_clearance_mm,
+            "drill_depth_mm" => &mut self.drill_depth_mm,
+            "part_thickness_mm" => &mut self.part_thickness_mm,
+            "countersink_mm" => &mut self.countersink_mm,
+            "countersink_angle_deg" => &mut self.countersink_angle_deg,
+            "r_plane_mm" => &mut self.r_plane_mm,
+            "peck_mm" => &mut self.peck_mm,
+            "dwell_s" => &mut self.dwell_s,
+            "coating_um" => &mut self.coating_um,
+            "cutting_force_n_mm2" => &mut self.cutting_force_n_mm2,
+            "part_shear_mpa" => &mut self.part_shear_mpa,
+            "hole_count" => &mut self.hole_count,
+            _ => return None,
+        })
+    }
+
+    fn set_dialect(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
+        let mut dialect = self.dialect.unwrap_or(Dialect::unset());
+        match key {
+            "dialect.name" => dialect.name = short(text(value, Field::DialectName)?, Field::DialectName)?,
+            "dialect.tap_rh" => dialect.tap_rh = Some(code(value, Field::DialectTapRight)?),
+            "dialect.tap_lh" => dialect.tap_lh = Some(code(value, Field::DialectTapLeft)?),
+            "dialect.feed_per_revolution" => {
+                dialect.feed_per_revolution = Some(code(value, Field::DialectPerRevolution)?)
+            }
+            "dialect.needs_spindle_running" => dialect.needs_spindle_running = flag(value, Field::DialectSpindle)?,
+            _ => return Err(unknown("", key)),
+        }
+        self.dialect = Some(dialect);
+        Ok(())
+    }
+
+    fn add_drill_sets(&mut self, names: &[u8]) -> Result<(), Error> {
+        for name in names.split(|byte| matches!(byte, b' ' | b',')).filter(|name| !name.is_empty()) {
+            let set = DrillSet::from_name(name)
+                .ok_or(Error::new(Code::UnknownValue, Field::DrillSets).hint_text(DrillSet::CHOICES))?;
+            self.drill_sets = self.drill_sets.with(set);
+        }
+        Ok(())
+    }
+}
+
+impl Machine {
+    fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
+        let (slot, field) = match key {
+            "highest_rpm" => (&mut self.highest_rpm, Field::MachineHighest),
+            "lowest_rpm" => (&mut self.lowest_rpm, Field::MachineLowest),
+            "speed_step" => (&mut self.speed_step, Field::MachineStep),
+            "axis_feed_limit_mm_min" => (&mut self.axis_feed_limit_mm_min, Field::MachineFeedLimit),
+            "acceleration_rpm_s" => (&mut self.acceleration_rpm_s, Field::MachineAcceleration),
+            "retract_factor" => (&mut self.retract_factor, Field::MachineRetract),
+            "least_clearance_turns" => (&mut self.least_clearance_turns, Field::MachineClearance),
+            "gears" => {
+                let Value::Numbers(numbers) = value else {
+                    return Err(Error::new(Code::UnknownValue, Field::MachineGears)
+                        .hint_text("a list of gears, each a list: lowest rpm, highest rpm, torque in Nm"));
+                };
+                return self.add_gear(numbers).map_err(|error| error.about(Field::MachineGears));
+            }
+            _ => return Err(unknown("machine.", key)),
+        };
+        *slot = Some(number(value, field)?);
+        Ok(())
+    }
+}
+
+impl Screw {
+    fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
+        let (slot, field) = match key {
+            "tensile_mpa" => (&mut self.tensile_mpa, Field::ScrewTensile),
+            "shear_mpa" => (&mut self.shear_mpa, Field::ScrewShear),
+            "engagement_mm" => (&mut self.engagement_mm, Field::ScrewEngagement),
+            "load_n" => (&mut self.load_n, Field::ScrewLoad),
+            "tolerance_class" => {
+                self.tolerance_class = Some(short(text(value, Field::ScrewClass)?, Field::ScrewClass)?);
+                return Ok(());
+            }
+            "property_class" => {
+                let (read, choices) = (PropertyClass::from_name, PropertyClass::CHOICES);
+                self.property_class = Some(choice(value, Field::ScrewProperty, read, choices)?);
+                return Ok(());
+            }
+            _ => return Err(unknown("screw.", key)),
+        };
+        *slot = Some(number(value, field)?);
+        Ok(())
+    }
+}
+
+fn unknown(prefix: &str, key: &str) -> Error {
+    Error::new(Code::UnknownKey, Field::Key).hint_text(nearest_key(prefix, key))
+}
+
+/// A tap's mark as it stands on the shank: printable ASCII, blanks and all.
+fn mark(value: Value<'_>) -> Result<Text<96>, Error> {
+    let written = text(value, Field::TapMark)?;
+    let printable = written.iter().all(|byte| matches!(byte, b' '..=b'~'));
+    let held = core::str::from_utf8(written).ok().filter(|_| printable).and_then(Text::holding);
+    held.ok_or(Error::new(Code::UnknownValue, Field::TapMark).hint_text("up to 96 printable ASCII bytes"))
+}
+
+fn check_schema(value: Value<'_>) -> Result<(), Error> {
+    let given = number(value, Field::Schema)?;
+    if given == Length::integer(super::SCHEMA) {
+        return Ok(());
+    }
+    Err(Error::new(Code::UnknownValue, Field::Schema)
+        .got(given.to_f64())
+        .within(super::SCHEMA as f64, super::SCHEMA as f64))
+}
+
+fn text<'a>(value: Value<'a>, field: Field) -> Result<&'a [u8], Error> {
+    match value {
+        Value::Text(text) => Ok(text),
+        _ => Err(Error::new(Code::UnknownValue, field).hint_text("a text")),
+    }
+}
+
+fn number(value: Value<'_>, field: Field) -> Result<Length, Error> {
+    let read = match value {
+        Value::Exact(number) => Ok(number),
+        Value::Double(double) => Length::from_f64(double),
+        Value::Text(text) => read_number(text),
+        Value::Flag(_) | Value::Absent | Value::Numbers(_) => {
+            Err(Error::new(Code::UnknownValue, field).hint_text("a number"))
+        }
+    };
+    read.map_err(|error| error.about(field))
+}
+
+fn flag(value: Value<'_>, field: Field) -> Result<bool, Error> {
+    match value {
+        Value::Flag(flag) => Ok(flag),
+        Value::Text(b"true") => Ok(true),
+        Value::Text(b"false") => Ok(false),
+        _ => Err(Error::new(Code::UnknownValue, field).hint_text("true or false")),
+    }
+}
+
+fn decimals(value: Value<'_>) -> Result<u8, Error> {
+    let given = number(value, Field::Decimals)?;
+    let whole = given.whole().and_then(|whole| u8::try_from(whole).ok()).filter(|whole| *whole <= MOST_DECIMALS);
+    whole.ok_or(Error::new(Code::OutOfRange, Field::Decimals).got(given.to_f64()).within(0.0, f64::from(MOST_DECIMALS)))
+}
+
+fn choice<T>(
+    value: Value<'_>,
+    field: Field,
+    read: impl Fn(&[u8]) -> Option<T>,
+    choices: &'static str,
+) -> Result<T, Error> {
+    let named = match value {
+        Value::Text(text) => read(text),
+        _ => None,
+    };
+    named.ok_or(Error::new(Code::UnknownValue, field).hint_text(choices))
+}
+
+fn short<const N: usize>(text: &[u8], field: Field) -> Result<Text<N>, Error> {
+    let printable = text.iter().all(u8::is_ascii_graphic);
+    let held = core::str::from_utf8(text).ok().filter(|_| printable).and_then(Text::holding);
+    held.ok_or(Error::new(Code::UnknownValue, field).hint_text("a short printable ASCII text without blanks"))
+}
+
+/// A code: one letter and digits, perhaps with a point, `G84`, `G84.2`.
+fn code(value: Value<'_>, field: Field) -> Result<Text<8>, Error> {
+    let written = text(value, field)?;
+    let well_formed = match written {
+        [letter, rest @ ..] => {
+            letter.is_ascii_uppercase() && !rest.is_empty() && rest.iter().all(|b| b.is_ascii_digit() || *b == b'.')
+        }
+        [] => false,
+    };
+    if !well_formed {
+        return Err(Error::new(Code::UnknownValue, field).hint_text("a code such as G84"));
+    }
+    short(written, field)
+}
+
+/// The known key that shares most with the one given: prefix and suffix, in bytes.
+fn nearest_key(prefix: &str, key: &str) -> &'static str {
+    let given = || prefix.bytes().chain(key.bytes());
+    let backwards = || key.bytes().rev().chain(prefix.bytes().rev());
+    let length = prefix.len().saturating_add(key.len());
+    let shared = |known: &str| {
+        let front = known.bytes().zip(given()).take_while(|(a, b)| same_name(&[*a], &[*b])).count();
+        let back = known.bytes().rev().zip(backwards()).take_while(|(a, b)| same_name(&[*a], &[*b])).count();
+        front.saturating_add(back).saturating_mul(2).saturating_sub(known.len().abs_diff(length))
+    };
+    KEYS.iter().copied().max_by_key(|known| shared(known)).unwrap_or("")
+}

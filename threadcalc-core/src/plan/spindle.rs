@@ -1,0 +1,268 @@
+//! What holder, spindle and axis have to do in a planned hole: speed, torque, power, time.
+
+use super::hole::over_travel_mm;
+use super::{Job, MOST_PLAN_FINDINGS, Notes};
+use crate::cutting::{
+    FORMING_FACTOR, ForceByPitch, GearFit, MOST_GEARS, TAPER_FACTOR, TorqueBand, gear_fit, power_kw, spindle_speed,
+    spindle_speed_feet, torque_by_pitch,
+};
+use crate::depth::Depths;
+use crate::drill::Tap;
+use crate::error::{Code, Error, Field};
+use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
+use crate::length::{Length, Ratio, Rounding};
+use crate::motion::{FeedFit, Holder, HolderTravel, TappingMotion, TappingTime, feed_fit, holder_travel, tapping_time};
+use crate::thread::Thread;
+
+/// What holder, spindle and axis have to do for one hole.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Spindle {
+    /// Torque of the tap; None without a material or a cutting force.
+    pub torque: Option<TorqueBand>,
+    /// Power that the likely torque takes at the programmed speed, in kW.
+    pub power_kw: Option<f64>,
+    /// The gear, for the largest torque of a new tap; None without gears or torque.
+    pub gear: Option<GearFit>,
+    /// Speeds and times of a stroke from the R plane and back.
+    pub time: TappingTime,
+    /// Time of all the holes of the part without the ways between them, in seconds.
+    pub all_holes_s: Option<f64>,
+    /// The axis feed against its limit; None without a limit.
+    pub axis: Option<FeedFit>,
+    /// How far the holder has to give; None for a rigid one.
+    pub holder_travel: Option<HolderTravel>,
+}
+
+/// The speed asked for: as given, or from the surface speed at the major diameter, down to 0.001 rpm.
+pub(super) fn asked_speed(job: &Job, thread: &Thread) -> Result<Ratio, Error> {
+    let both = |field| Error::new(Code::Contradiction, field).hint_text("one speed: rpm, m/min or ft/min");
+    let rpm = match (job.rpm, job.surface_speed_m_min, job.surface_speed_ft_min) {
+        (Some(rpm), None, None) => return Ok(rpm),
+        (None, Some(metres), None) => spindle_speed(thread.major_mm(), metres)?,
+        (None, None, Some(feet)) => spindle_speed_feet(thread.major_mm().over(Length::INCH)?, feet)
+            .map_err(|error| error.about(Field::SurfaceSpeedFeet))?,
+        (None, None, None) => return Err(Error::new(Code::Missing, Field::Rpm)),
+        (_, _, Some(_)) => return Err(both(Field::SurfaceSpeedFeet)),
+        _ => return Err(both(Field::SurfaceSpeed)),
+    };
+    // At most a million, so that the thousandths fit.
+    Length::new((rpm * 1000.0) as i64, 1000)
+}
+
+/// The holder, rigid with a note where the job says none.
+pub(super) fn holder(job: &mut Job, notes: &mut Notes) -> Holder {
+    *job.holder.get_or_insert_with(|| {
+        notes.push(Finding::new(FindingId::HolderAssumed).with_evidence("holder").with_suggestion("rigid"));
+        Holder::Rigid
+    })
+}
+
+/// The lead that the feed follows: below the thread's by what a giving holder is meant to be drawn out.
+pub(super) fn fed_lead(
+    job: &Job,
+    thread: &Thread,
+    holder: Holder,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<Length, Error> {
+    let Some(underfeed) = job.underfeed_percent.filter(|percent| *percent != Length::ZERO) else {
+        return Ok(thread.lead_mm());
+    };
+    if underfeed.is_negative() || underfeed > Length::integer(20) {
+        return Err(Error::new(Code::OutOfRange, Field::Underfeed).got(underfeed.to_f64()).within(0.0, 20.0));
+    }
+    let rigid = holder == Holder::Rigid;
+    findings.push(
+        Finding::new(FindingId::Underfeed)
+            .with_severity(if rigid { Severity::Error } else { Severity::Info })
+            .with_evidence("underfeed_percent")
+            .with_number(NumberKey::UnderfeedPercent, underfeed.to_f64())
+            .with_suggestion(if rigid { "a rigid holder gives nothing: feed at the lead" } else { "" }),
+    );
+    let share = Length::integer(100).minus(underfeed)?.over(Length::integer(100))?;
+    thread.lead_mm().times(share)
+}
+
+/// Torque, gear, time, axis feed and holder of one hole, with a finding for each limit that is passed.
+pub(super) fn spindle(
+    thread: &Thread,
+    job: &Job,
+    rpm: Ratio,
+    tap: Tap,
+    holder: Holder,
+    depths: &Depths,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<Spindle, Error> {
+    let torque = torque(thread, job, tap, findings)?;
+    let gear = torque.map(|torque| of_gears(job, &torque, rpm, findings)).transpose()?.flatten();
+    let time = of_time(thread, job, rpm, depths, findings)?;
+    let retract = job.machine.retract_factor.unwrap_or(Length::ONE);
+    let axis = match job.machine.axis_feed_limit_mm_min {
+        Some(limit) => Some(of_axis(feed_fit(thread.lead_mm(), rpm, retract, limit)?, limit, findings)),
+        None => None,
+    };
+    Ok(Spindle {
+        torque,
+        power_kw: torque.map(|torque| power_kw(torque.likely_nm, rpm)).transpose()?,
+        gear,
+        time,
+        all_holes_s: job.hole_count.map(|count| all_holes_s(count, &time)).transpose()?,
+        axis,
+        holder_travel: of_holder(thread, job, holder, depths, findings)?,
+    })
+}
+
+fn all_holes_s(count: Length, time: &TappingTime) -> Result<f64, Error> {
+    if count.whole().is_none_or(|count| !(1..=1_000_000).contains(&count)) {
+        return Err(Error::new(Code::OutOfRange, Field::HoleCount)
+            .got(count.to_f64())
+            .within(1.0, 1e6)
+            .hint_text("a whole number of holes"));
+    }
+    Ok(count.to_f64() * time.time_s)
+}
+
+fn torque(
+    thread: &Thread,
+    job: &Job,
+    tap: Tap,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<Option<TorqueBand>, Error> {
+    let force = match (job.cutting_force_n_mm2, job.material) {
+        (Some(force), _) => ForceByPitch::new(force.to_f64())?,
+        (None, Some(material)) => {
+            let force = material.force_by_pitch();
+            let source = if material.is_read() { "a tap maker's table" } else { "from memory of the trade" };
+            findings.push(
+                Finding::new(FindingId::CuttingForceAssumed)
+                    .with_severity(Severity::Info)
+                    .with_evidence("material")
+                    .with_number(NumberKey::CuttingForce, force.n_mm2())
+                    .with_suggestion(source),
+            );
+            force
+        }
+        (None, None) => return Ok(None),
+    };
+    let of_tap = if tap == Tap::Form { FORMING_FACTOR.start } else { 1.0 };
+    let of_taper = if thread.form().is_taper() { TAPER_FACTOR.start } else { 1.0 };
+    torque_by_pitch(thread, force, of_tap * of_taper).map(Some)
+}
+
+fn of_gears(
+    job: &Job,
+    torque: &TorqueBand,
+    rpm: Ratio,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<Option<GearFit>, Error> {
+    let mut held = job.machine.gears.into_iter().flatten();
+    let Some(first) = held.next() else { return Ok(None) };
+    let mut gears = [first; MOST_GEARS];
+    let mut count = 1_usize;
+    for (place, gear) in gears.iter_mut().skip(1).zip(held) {
+        *place = gear;
+        count = count.saturating_add(1);
+    }
+    let fit = gear_fit(gears.get(..count).unwrap_or(&[]), torque.high_nm, rpm)?;
+    if !fit.is_enough {
+        let enough_for_likely = fit.torque_nm.is_some_and(|held| held >= torque.likely_nm);
+        let mut finding = Finding::new(FindingId::TorqueLimit)
+            .with_severity(if enough_for_likely { Severity::Warning } else { Severity::Error })
+            .with_evidence("machine.gears")
+            .with_number(NumberKey::TorqueNm, torque.high_nm)
+            .with_number(NumberKey::TorqueLimitNm, fit.torque_nm.unwrap_or(0.0));
+        finding = match fit.fastest_rpm {
+            Some(fastest) => finding.with_number(NumberKey::FastestRpm, fastest).with_suggestion("a lower speed"),
+            None => finding.with_suggestion("no gear of this spindle has it"),
+        };
+        findings.push(finding);
+    }
+    Ok(Some(fit))
+}
+
+fn of_time(
+    thread: &Thread,
+    job: &Job,
+    rpm: Ratio,
+    depths: &Depths,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<TappingTime, Error> {
+    let factor = job.machine.retract_factor.unwrap_or(Length::ONE);
+    let motion = TappingMotion {
+        lead_mm: thread.lead_mm(),
+        rpm,
+        travel_mm: depths.program_tap_mm.plus(job.r_plane_mm.unwrap_or(Length::ZERO))?,
+        acceleration_rpm_s: job.machine.acceleration_rpm_s.map(Length::to_f64),
+        retract_factor: factor,
+        dwell_s: job.dwell_s.map_or(0.0, Length::to_f64),
+    };
+    let time = tapping_time(&motion)?;
+    if !time.reaches_speed {
+        findings.push(
+            Finding::new(FindingId::SpeedNotReached)
+                .with_evidence("machine.acceleration_rpm_s")
+                .with_number(NumberKey::SpeedRpm, rpm.to_f64())
+                .with_number(NumberKey::ReachedRpm, time.reached_rpm)
+                .with_suggestion("surface speed and time are those of the speed reached"),
+        );
+    }
+    if let Some(highest) = job.machine.highest_rpm.filter(|highest| rpm.times(factor).is_ok_and(|out| out > *highest)) {
+        findings.push(
+            Finding::new(FindingId::RetractSpeedLimit)
+                .with_evidence("machine.retract_factor")
+                .with_number(NumberKey::SpeedRpm, rpm.times(factor)?.to_f64())
+                .with_number(NumberKey::FastestRpm, highest.over(factor)?.to_f64())
+                .with_suggestion("a lower speed or a smaller retract factor"),
+        );
+    }
+    Ok(time)
+}
+
+fn of_axis(fit: FeedFit, limit: Length, findings: &mut Findings<MOST_PLAN_FINDINGS>) -> FeedFit {
+    if !fit.is_within {
+        let fastest = fit.fastest_rpm.round_to(0, Rounding::Down).map_or(f64::NAN, |speed| speed.units() as f64);
+        findings.push(
+            Finding::new(FindingId::AxisFeedLimit)
+                .with_evidence("machine.axis_feed_limit_mm_min")
+                .with_number(NumberKey::FeedMmMin, fit.feed_mm_min.max(fit.retract_feed_mm_min).to_f64())
+                .with_number(NumberKey::LimitMmMin, limit.to_f64())
+                .with_number(NumberKey::FastestRpm, fastest),
+        );
+    }
+    fit
+}
+
+fn of_holder(
+    thread: &Thread,
+    job: &Job,
+    holder: Holder,
+    depths: &Depths,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<Option<HolderTravel>, Error> {
+    over_travel_mm(job, thread)?;
+    if holder == Holder::Rigid {
+        return Ok(None);
+    }
+    let zero = Length::ZERO;
+    let underfeed = job.underfeed_percent.unwrap_or(zero);
+    let coast = job.over_travel_turns.unwrap_or(zero);
+    let travel = holder_travel(thread.lead_mm(), depths.program_tap_mm, underfeed, coast)?;
+    let short = job.holder_extension_mm.is_some_and(|room| travel.extension_mm > room)
+        || job.holder_compression_mm.is_some_and(|room| travel.compression_mm > room);
+    if short || travel.extension_mm.is_positive() || travel.compression_mm.is_positive() {
+        findings.push(
+            Finding::new(FindingId::HolderTravel)
+                .with_severity(if short { Severity::Error } else { Severity::Info })
+                .with_evidence("holder")
+                .with_number(NumberKey::ExtensionMm, travel.extension_mm.to_f64())
+                .with_number(NumberKey::CompressionMm, travel.compression_mm.to_f64())
+                .with_suggestion(if short {
+                    "more than the holder has: less under-feed, or another holder"
+                } else {
+                    ""
+                }),
+        );
+    }
+    Ok(Some(travel))
+}

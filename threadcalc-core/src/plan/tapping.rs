@@ -1,0 +1,118 @@
+//! The tap of a planned hole: its kind, its class under a plating, what its shank says.
+
+use super::{Job, MOST_PLAN_FINDINGS};
+use crate::depth::Hole;
+use crate::drill::Tap;
+use crate::error::{Code, Error, Field};
+use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
+use crate::form::Form;
+use crate::length::Length;
+use crate::tap::{IsoTap, Suits, TapJob, TapLimit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark};
+use crate::thread::Thread;
+
+/// The class or limit of the tap, and the findings about kind, plating and shank.
+pub(super) fn of_tap(
+    thread: &Thread,
+    job: &Job,
+    tap: Tap,
+    hole: Hole,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<(Option<IsoTap>, Option<TapLimit>), Error> {
+    of_kind(job, tap, hole, findings)?;
+    let plating = job.coating_um.unwrap_or(Length::ZERO);
+    if let Some(mark) = job.tap_mark {
+        let asked = TapJob {
+            thread: *thread,
+            plating_um: plating,
+            hole: Some(hole),
+            room_threads: room_threads(thread, job)?,
+            wire_insert: false,
+        };
+        let mark = read_shank_mark(mark.as_str().as_bytes())?;
+        findings.extend(&judge_tap(&mark, &asked).map_err(|error| of_coating(error))?);
+    }
+    let of_class = match thread.form() {
+        Form::Metric => Some(iso_tap_class(thread, plating).map_err(of_coating)?),
+        _ => None,
+    };
+    let limit = match of_class {
+        None if plating.is_positive() => h_limit(thread, plating, findings)?,
+        _ => None,
+    };
+    if let Some(class) = of_class.filter(|_| plating.is_positive()) {
+        let finding = plating_tap(plating);
+        findings.push(match class.class {
+            Some(class) => finding.with_suggestion("ISO 2857 class ").with_suggestion(class.name()),
+            None => finding
+                .with_severity(Severity::Warning)
+                .with_number(NumberKey::AboveBasicMm, class.closing_mm.to_f64())
+                .with_suggestion("a special tap, larger by the closing of the plating"),
+        });
+    }
+    Ok((of_class, limit))
+}
+
+/// Errors about the plating name the job's own field.
+fn of_coating(error: Error) -> Error {
+    if error.field() == Field::PlatingThickness { error.about(Field::Coating) } else { error }
+}
+
+fn of_kind(job: &Job, tap: Tap, hole: Hole, findings: &mut Findings<MOST_PLAN_FINDINGS>) -> Result<(), Error> {
+    let Some(kind) = job.tap_kind else { return Ok(()) };
+    if kind.tap() != tap {
+        return Err(Error::new(Code::Contradiction, Field::TapKind)
+            .hint_text("form goes with tap form, the other kinds with tap cut"));
+    }
+    let advice = kind.advice(hole);
+    let severity = match advice.suits {
+        Suits::Well => return Ok(()),
+        Suits::WithCare => Severity::Info,
+        Suits::Badly => Severity::Warning,
+    };
+    findings.push(
+        Finding::new(FindingId::TapKindUnsuited)
+            .with_severity(severity)
+            .with_evidence("tap_kind")
+            .with_suggestion(advice.reason),
+    );
+    Ok(())
+}
+
+/// Threads of room below the full thread, where the drilled hole is known.
+fn room_threads(thread: &Thread, job: &Job) -> Result<Option<Length>, Error> {
+    let (Some(drilled), Some(depth)) = (job.drill_depth_mm, job.full_thread_depth_mm) else { return Ok(None) };
+    let room = drilled.minus(depth)?.over(thread.pitch_mm())?;
+    Ok(Some(room.max(Length::ZERO)))
+}
+
+fn h_limit(
+    thread: &Thread,
+    plating: Length,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<Option<TapLimit>, Error> {
+    match h_limit_for_plating(thread, plating) {
+        Ok(limit) => {
+            let mut name = crate::text::Text::<8>::new();
+            // H and at most two digits.
+            let _fits = core::fmt::Write::write_fmt(&mut name, format_args!("{limit}"));
+            findings.push(plating_tap(plating).with_suggestion("at least limit ").with_suggestion(name.as_str()));
+            Ok(Some(limit))
+        }
+        Err(error)
+            if matches!(error.code(), Code::NotSourced | Code::OutOfRange) && error.field() == Field::TapLimit =>
+        {
+            let reason =
+                if error.hint().is_empty() { "a special tap: the plating closes too much" } else { error.hint() };
+            findings.push(plating_tap(plating).with_severity(Severity::Warning).with_suggestion(reason));
+            Ok(None)
+        }
+        Err(error) => Err(of_coating(error)),
+    }
+}
+
+fn plating_tap(plating: Length) -> Finding {
+    Finding::new(FindingId::PlatingTap)
+        .with_severity(Severity::Info)
+        .with_evidence("coating_um")
+        .with_number(NumberKey::PlatingUm, plating.to_f64())
+}
