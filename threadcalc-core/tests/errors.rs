@@ -86,7 +86,6 @@ fn causes() -> Vec<(Code, Error)> {
         (Code::Fit, read(b"M8-6H/6g")),
         (Code::UnsupportedForm, read(b"Tr20x4")),
         (Code::DoesNotApply, refused(m3.pipe())),
-        (Code::UnsupportedField, refused(Job::default().set("holder", Value::Text(b"rigid")))),
     ]
 }
 

@@ -5,7 +5,7 @@ use core::fmt;
 use std::borrow::Cow;
 
 use serde::de::{DeserializeSeed, Deserializer, Error as _, MapAccess, SeqAccess, Visitor};
-use threadcalc_core::{Code, Error, Field, Job, Length, Plan, Value};
+use threadcalc_core::{Code, Error, Field, Job, Length, Plan, Value, read_number};
 
 use crate::memory::Sink;
 use crate::status::Fault;
@@ -73,7 +73,7 @@ impl Reading {
     }
 }
 
-/// An object of keys: the job itself, its machine or its dialect.
+/// An object of keys: the job itself, its machine, its screw or its dialect.
 #[derive(Clone, Copy)]
 struct Keys<'a> {
     reading: &'a RefCell<Reading>,
@@ -181,16 +181,18 @@ impl<'de> Visitor<'de> for OneValue<'_> {
     }
 
     fn visit_seq<A: SeqAccess<'de>>(self, mut list: A) -> Result<(), A::Error> {
-        if self.key != "drill_sets" {
-            return Err(self.wrong_shape("one value, not a list"));
+        match self.key {
+            "drill_sets" => while list.next_element_seed(SetName(self))?.is_some() {},
+            "machine.gears" => while list.next_element_seed(OneGear(self))?.is_some() {},
+            _ => return Err(self.wrong_shape("one value, not a list")),
         }
-        while list.next_element_seed(SetName(self))?.is_some() {}
         Ok(())
     }
 
     fn visit_map<A: MapAccess<'de>>(self, map: A) -> Result<(), A::Error> {
         let prefix = match (self.keys.prefix, self.key) {
             ("", "machine") => "machine.",
+            ("", "screw") => "screw.",
             ("", "dialect") => "dialect.",
             _ => return Err(self.wrong_shape("one value, not an object")),
         };
@@ -218,5 +220,80 @@ impl<'de> Visitor<'de> for SetName<'_> {
 
     fn visit_str<E: serde::de::Error>(self, name: &str) -> Result<(), E> {
         self.0.set(Value::Text(name.as_bytes()))
+    }
+}
+
+/// One gear of the list of gears: a list of numbers.
+struct OneGear<'a>(OneValue<'a>);
+
+impl<'de> DeserializeSeed<'de> for OneGear<'_> {
+    type Value = ();
+
+    fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<(), D::Error> {
+        deserializer.deserialize_seq(self)
+    }
+}
+
+impl<'de> Visitor<'de> for OneGear<'_> {
+    type Value = ();
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("the numbers of a gear")
+    }
+
+    fn visit_seq<A: SeqAccess<'de>>(self, mut list: A) -> Result<(), A::Error> {
+        let mut numbers = Vec::new();
+        while let Some(number) = list.next_element_seed(GearNumber(self.0))? {
+            // More than any gear has: the core says how many it takes.
+            if numbers.len() < 32 {
+                numbers.push(number);
+            }
+        }
+        self.0.set(Value::Numbers(&numbers))
+    }
+}
+
+/// One number of a gear: a JSON number, or a text where it has to be exact.
+struct GearNumber<'a>(OneValue<'a>);
+
+impl GearNumber<'_> {
+    fn held<E: serde::de::Error>(self, number: Result<Length, Error>) -> Result<Length, E> {
+        number.map_err(|error| {
+            self.0.keys.reading.borrow_mut().fail(error.about(Field::MachineGears), self.0.key);
+            E::custom("")
+        })
+    }
+}
+
+impl<'de> DeserializeSeed<'de> for GearNumber<'_> {
+    type Value = Length;
+
+    fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<Length, D::Error> {
+        deserializer.deserialize_any(self)
+    }
+}
+
+impl<'de> Visitor<'de> for GearNumber<'_> {
+    type Value = Length;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("a number of a gear")
+    }
+
+    fn visit_i64<E: serde::de::Error>(self, number: i64) -> Result<Length, E> {
+        self.held(Length::new(number, 1))
+    }
+
+    fn visit_u64<E: serde::de::Error>(self, number: u64) -> Result<Length, E> {
+        // Beyond 63 bits the core says what it says of such a double: it does not fit.
+        self.held(i64::try_from(number).map_or_else(|_| Length::from_f64(number as f64), |whole| Length::new(whole, 1)))
+    }
+
+    fn visit_f64<E: serde::de::Error>(self, number: f64) -> Result<Length, E> {
+        self.held(Length::from_f64(number))
+    }
+
+    fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<Length, E> {
+        self.held(read_number(text.as_bytes()))
     }
 }

@@ -24,7 +24,7 @@ answer! {
 /// The gauges of a thread.
 #[pyclass(module = "threadcalc", frozen, eq)]
 #[derive(Clone, Copy, PartialEq)]
-pub struct Gauges(core::Gauges);
+pub struct Gauges(pub core::Gauges);
 
 #[pymethods]
 impl Gauges {

@@ -34,13 +34,15 @@ fn from_dict(fields: &Bound<'_, PyDict>) -> PyResult<core::Job> {
     Ok(job)
 }
 
-/// Sets every field of a dict; the fields of `machine` and `dialect` are dotted.
+/// Sets every field of a dict; the fields of `machine`, `screw` and `dialect` are dotted.
 fn set_all(job: &mut core::Job, prefix: &str, fields: &Bound<'_, PyDict>) -> PyResult<()> {
     for (key, value) in fields {
         let Ok(name) = key.cast::<PyString>() else { return Err(wrong_type(&key, Field::Key, "str")) };
         let key = format!("{prefix}{}", name.to_string_lossy());
         match value.cast::<PyDict>() {
-            Ok(inner) if matches!(key.as_str(), "machine" | "dialect") => set_all(job, &format!("{key}."), inner)?,
+            Ok(inner) if matches!(key.as_str(), "machine" | "screw" | "dialect") => {
+                set_all(job, &format!("{key}."), inner)?
+            }
             _ => set(job, &key, &value)?,
         }
     }
@@ -50,6 +52,7 @@ fn set_all(job: &mut core::Job, prefix: &str, fields: &Bound<'_, PyDict>) -> PyR
 fn set(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>) -> PyResult<()> {
     match key {
         "machine" if !value.is_none() => return Err(wrong_type(value, Field::Key, "a dict for machine")),
+        "screw" if !value.is_none() => return Err(wrong_type(value, Field::Key, "a dict for screw")),
         "thread" => {
             if let Ok(thread) = value.cast::<Thread>() {
                 job.thread = Some(thread.get().0);
@@ -59,9 +62,24 @@ fn set(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>) -> PyResult<()>
         "drill_sets" if is_collection(value) => {
             return value.try_iter()?.try_for_each(|name| set_value(job, key, &name?));
         }
+        "machine.gears" if is_collection(value) => return set_gears(job, key, value),
         _ => {}
     }
     set_value(job, key, value)
+}
+
+/// A list of gears, each a list of numbers.
+fn set_gears(job: &mut core::Job, key: &str, gears: &Bound<'_, PyAny>) -> PyResult<()> {
+    for gear in gears.try_iter()? {
+        let gear = gear?;
+        if !is_collection(&gear) {
+            return Err(wrong_type(&gear, Field::MachineGears, "a list of numbers for each gear"));
+        }
+        let numbers = gear.try_iter()?.map(|number| exact(&number?, Field::MachineGears));
+        let numbers = numbers.collect::<PyResult<Vec<_>>>()?;
+        apply(job, key, Value::Numbers(&numbers))?;
+    }
+    Ok(())
 }
 
 fn is_collection(value: &Bound<'_, PyAny>) -> bool {

@@ -82,7 +82,7 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::pipe::Pipe;
     #[pymodule_export]
-    use crate::plan::{CardRow, Plan, plan};
+    use crate::plan::{CardRow, Plan, Spindle, plan};
     #[pymodule_export]
     use crate::tap::{
         ChamferForm, IsoTap, TapAdvice, TapKind, chamfers_that_fit, iso_tap_class, iso_tap_pitch_diameter_mm,

@@ -1,16 +1,25 @@
 //! `plan`: one job in, one plan out.
 
 use pyo3::prelude::*;
+use pyo3::types::PyDict;
 use threadcalc_core as core;
 
+use crate::cutting::TorqueBand;
 use crate::depth::Depths;
+use crate::engagement::Engagement;
 use crate::error::raise;
 use crate::feed::Feed;
 use crate::finding::{Finding, list_findings};
+use crate::gauge::{Gauges, NotGoRule};
+use crate::gear::GearFit;
 use crate::job::{Job, job_of, json_of, parsed, writable};
 use crate::limits::{Limits, Profile};
+use crate::motion::{FeedFit, HolderTravel, TappingTime};
 use crate::number::fraction;
+use crate::tap::IsoTap;
 use crate::tap_drill::TapDrill;
+use crate::tap_mark::TapLimit;
+use crate::taper_depth::TaperDepths;
 use crate::thread::Thread;
 
 /// A speed and the feed that belongs to it.
@@ -46,6 +55,60 @@ impl CardRow {
 
     fn __repr__(&self) -> String {
         format!("<CardRow S{} {}>", self.0.rpm, self.0.feed)
+    }
+}
+
+/// What holder, spindle and axis have to do for one hole.
+#[pyclass(module = "threadcalc", frozen, eq)]
+#[derive(Clone, Copy, PartialEq)]
+pub struct Spindle(core::Spindle);
+
+#[pymethods]
+impl Spindle {
+    /// Torque of the tap; None without a material or a cutting force.
+    #[getter]
+    fn torque(&self) -> Option<TorqueBand> {
+        self.0.torque.map(TorqueBand)
+    }
+
+    /// Power that the likely torque takes, in kW.
+    #[getter]
+    fn power_kw(&self) -> Option<f64> {
+        self.0.power_kw
+    }
+
+    /// The gear, for the largest torque of a new tap.
+    #[getter]
+    fn gear(&self) -> Option<GearFit> {
+        self.0.gear.map(GearFit)
+    }
+
+    /// Speeds and times of a stroke from the R plane and back.
+    #[getter]
+    fn time(&self) -> TappingTime {
+        TappingTime(self.0.time)
+    }
+
+    /// Time of all the holes of the part without the ways between them, in seconds.
+    #[getter]
+    fn all_holes_s(&self) -> Option<f64> {
+        self.0.all_holes_s
+    }
+
+    /// The axis feed against its limit.
+    #[getter]
+    fn axis(&self) -> Option<FeedFit> {
+        self.0.axis.map(FeedFit)
+    }
+
+    /// How far the holder has to give; None for a rigid one.
+    #[getter]
+    fn holder_travel(&self) -> Option<HolderTravel> {
+        self.0.holder_travel.map(HolderTravel)
+    }
+
+    fn __repr__(&self) -> String {
+        format!("<Spindle {} turns, {} s>", self.0.time.turns, self.0.time.time_s)
     }
 }
 
@@ -157,10 +220,62 @@ impl Plan {
         self.0.card().copied().map(CardRow).collect()
     }
 
-    /// What a plan cannot check.
+    /// What this plan did not check.
     #[getter]
     fn not_checked(&self) -> Vec<&'static str> {
-        self.0.not_checked().to_vec()
+        self.0.not_checked().collect()
+    }
+
+    /// Depths of a taper thread; None for a straight one.
+    #[getter]
+    fn taper(&self) -> Option<TaperDepths> {
+        self.0.taper.map(TaperDepths)
+    }
+
+    /// What holder, spindle and axis have to do.
+    #[getter]
+    fn spindle(&self) -> Spindle {
+        Spindle(self.0.spindle)
+    }
+
+    /// Class of tap by ISO 2857; None for inch and pipe threads.
+    #[getter]
+    fn tap_class(&self) -> Option<IsoTap> {
+        self.0.tap_class.map(IsoTap)
+    }
+
+    /// The H limit that leaves room for the plating.
+    #[getter]
+    fn tap_limit(&self) -> Option<TapLimit> {
+        self.0.tap_limit.map(TapLimit)
+    }
+
+    /// What the joint carries; None without a screw.
+    #[getter]
+    fn joint(&self) -> Option<Engagement> {
+        self.0.joint.map(Engagement)
+    }
+
+    /// The gauges to fetch.
+    #[getter]
+    fn gauges(&self) -> Gauges {
+        Gauges(self.0.gauges)
+    }
+
+    /// How far NOT GO may enter; None where that has not been read.
+    #[getter]
+    fn not_go(&self) -> Option<NotGoRule> {
+        self.0.not_go.map(NotGoRule)
+    }
+
+    /// The source of every part of the plan, by its name.
+    #[getter]
+    fn sources<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let sources = PyDict::new(py);
+        for source in self.0.sources() {
+            sources.set_item(source.part, source.source)?;
+        }
+        Ok(sources)
     }
 
     /// The plan as a page of text.

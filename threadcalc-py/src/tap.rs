@@ -129,7 +129,7 @@ pub fn chamfers_that_fit(hole: &Bound<'_, PyAny>, room_threads: &Bound<'_, PyAny
 /// The tap class for a thread, plated or not.
 #[pyclass(module = "threadcalc", frozen, eq)]
 #[derive(Clone, Copy, PartialEq)]
-pub struct IsoTap(core::IsoTap);
+pub struct IsoTap(pub core::IsoTap);
 
 #[pymethods]
 impl IsoTap {

@@ -14,7 +14,7 @@ use crate::thread::Thread;
 /// The limit of a ground tap.
 #[pyclass(module = "threadcalc", frozen, eq, hash)]
 #[derive(Clone, Copy, PartialEq, Eq, Hash)]
-pub struct TapLimit(core::TapLimit);
+pub struct TapLimit(pub core::TapLimit);
 
 type Pair<'py> = (Option<Bound<'py, PyAny>>, Bound<'py, PyAny>);
 

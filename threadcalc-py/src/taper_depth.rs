@@ -10,7 +10,7 @@ use crate::thread::Thread;
 /// Depths of a taper pipe hole from the face, in millimetres; turns from the face.
 #[pyclass(module = "threadcalc", frozen, eq)]
 #[derive(Clone, Copy, PartialEq)]
-pub struct TaperDepths(core::TaperDepths);
+pub struct TaperDepths(pub core::TaperDepths);
 
 #[pymethods]
 impl TaperDepths {

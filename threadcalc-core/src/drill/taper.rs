@@ -10,10 +10,7 @@ use crate::pipe::TAPER;
 use crate::thread::{Side, Thread};
 
 pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill, Error> {
-    if request.percent.is_some() {
-        return Err(has_no_percent(Field::Percent));
-    }
-    refuse(thread, request.tap, request.basis)?;
+    refuse(thread, request.tap, request.percent.is_some(), request.basis)?;
     let hole = hole(thread, request.taper_reamer)?;
     let usable = around(request.sets, Mark::Exact(hole.diameter))
         .filter(|drill| !hole.not_below || drill.diameter_mm() >= hole.diameter);
@@ -34,17 +31,14 @@ pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<Ta
     })
 }
 
-fn has_no_percent(field: Field) -> Error {
-    Error::new(Code::DoesNotApply, field).hint_text("a taper thread has another percent at each turn: give none")
-}
-
-fn refuse(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Result<(), Error> {
+fn refuse(thread: &Thread, tap: Tap, percent: bool, basis: Option<Basis>) -> Result<(), Error> {
     let refused = |code, field, hint| Err(Error::new(code, field).hint_text(hint));
     if thread.side() == Some(Side::External) {
         return refused(Code::Contradiction, Field::Side, "an external thread has no tap drill");
     }
-    if basis.is_some() {
-        return Err(has_no_percent(Field::Basis));
+    if percent || basis.is_some() {
+        let field = if percent { Field::Percent } else { Field::Basis };
+        return refused(Code::DoesNotApply, field, "a taper thread has another percent at each turn: give none");
     }
     if tap == Tap::Form {
         return refused(Code::DoesNotApply, Field::Tap, "taper pipe threads are cut");
@@ -60,7 +54,7 @@ pub(super) fn judge_given(
     basis: Option<Basis>,
     taper_reamer: bool,
 ) -> Result<TapDrill, Error> {
-    refuse(thread, tap, basis)?;
+    refuse(thread, tap, false, basis)?;
     let hole = hole(thread, taper_reamer)?;
     let mut findings = Findings::new();
     if !taper_reamer {

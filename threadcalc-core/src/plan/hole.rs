@@ -74,19 +74,20 @@ fn straight(thread: &Thread, drill_mm: Length, job: &mut Job, hole: Hole, notes:
         None if centre == Length::ZERO => TapSetOn::Front,
         None => return Err(Error::new(Code::Missing, Field::TapSetOn).hint_text(TapSetOn::CHOICES)),
     };
-    let pitches = |count: i64| thread.pitch_mm().times(Length::integer(count));
+    let chamfer_threads = chamfer_threads(job, notes)?;
+    let point_angle_deg = assume(&mut job.point_angle_deg, USUAL_POINT_ANGLE, notes, FindingId::PointAngleAssumed);
     let clearance = match hole {
         Hole::Blind => {
-            let usual = pitches(BOTTOM_CLEARANCE_PITCHES)?;
+            let usual = thread.pitch_mm().times(Length::integer(BOTTOM_CLEARANCE_PITCHES))?;
             assume(&mut job.bottom_clearance_mm, usual, notes, FindingId::BottomClearanceAssumed)
         }
         Hole::Through => *job.bottom_clearance_mm.get_or_insert(Length::ZERO),
     };
     let request = DepthRequest {
         full_thread_mm,
-        chamfer_threads: chamfer_threads(job, notes)?,
+        chamfer_threads,
         drill_mm,
-        point_angle_deg: assume(&mut job.point_angle_deg, USUAL_POINT_ANGLE, notes, FindingId::PointAngleAssumed),
+        point_angle_deg,
         bottom_clearance_mm: clearance.plus(coast_mm(job, thread, hole)?)?,
         tap_centre_mm: *job.tap_centre_mm.get_or_insert(centre),
         tap_set_on: *job.tap_set_on.get_or_insert(tap_set_on),
@@ -140,11 +141,12 @@ fn taper(thread: &Thread, drill_mm: Length, job: &mut Job, notes: &mut Notes) ->
             .hint_text("a taper thread's depth follows from its gauge and the tap's projection: leave it out"));
     }
     let usual = thread.pitch_mm().times(Length::integer(TAPER_CLEARANCE_PITCHES))?;
+    let point_angle_deg = assume(&mut job.point_angle_deg, USUAL_POINT_ANGLE, notes, FindingId::PointAngleAssumed);
     let clearance = assume(&mut job.bottom_clearance_mm, usual, notes, FindingId::BottomClearanceAssumed);
     let request = TaperDepthRequest {
         projection_mm: job.projection_mm,
         drill_mm,
-        point_angle_deg: assume(&mut job.point_angle_deg, USUAL_POINT_ANGLE, notes, FindingId::PointAngleAssumed),
+        point_angle_deg,
         bottom_clearance_mm: clearance.plus(over_travel_mm(job, thread)?)?,
     };
     job.tap_set_on.get_or_insert(TapSetOn::Front);
@@ -239,15 +241,12 @@ fn through(
             .hint_text("a through hole is drilled through: give the part's thickness"));
     }
     let below = tap_end.minus(job.part_thickness_mm.unwrap_or(depth))?;
-    if below.is_negative() {
-        return Err(Error::new(Code::OutOfRange, Field::PartThickness)
-            .got(job.part_thickness_mm.map_or(f64::NAN, Length::to_f64))
-            .within(0.0, tap_end.to_f64())
-            .hint_text("the tap does not reach through: a deeper full thread, or a blind hole"));
+    // A thread that ends inside a thick part leaves nothing to meet below.
+    if below.is_positive() {
+        findings.push(
+            Finding::new(FindingId::TapComesOut).with_evidence("hole").with_number(NumberKey::BelowMm, below.to_f64()),
+        );
     }
-    findings.push(
-        Finding::new(FindingId::TapComesOut).with_evidence("hole").with_number(NumberKey::BelowMm, below.to_f64()),
-    );
     Ok(())
 }
 

@@ -38,7 +38,8 @@ pub(super) fn joint(
     }
     let medium: &[u8] = if thread.form() == Form::Metric { b"6g" } else { b"2A" };
     let class = screw.tolerance_class.as_ref().map_or(medium, |class| class.as_str().as_bytes());
-    let external = if thread.form().is_pipe() { *thread } else { thread.without_class().with_class(class)? };
+    let external =
+        if thread.form().is_pipe() { *thread } else { thread.without_class().with_class(class).map_err(of_class)? };
     let request = EngagementRequest {
         length_mm: screw.engagement_mm.or(job.full_thread_depth_mm).unwrap_or(Length::ZERO),
         without_full_thread_mm: Length::ZERO,
@@ -52,6 +53,10 @@ pub(super) fn joint(
     let found = engagement(thread, &external, &request).map_err(of_job)?;
     of_joint(&found, findings);
     Ok(Some(found))
+}
+
+fn of_class(error: Error) -> Error {
+    error.about(Field::ScrewClass)
 }
 
 /// The engagement's fields by their names in a job.

@@ -246,7 +246,7 @@ impl Serialize for Plan {
         fields.serialize_field("restore", &Restore(cycle))?;
         fields.serialize_field("withheld", &Array(self.withheld.iter().flatten()))?;
         fields.serialize_field("findings", &self.findings)?;
-        fields.serialize_field("not_checked", &Array(super::work::NOT_CHECKED.iter()))?;
+        fields.serialize_field("not_checked", &Array(self.not_checked()))?;
         fields.serialize_field("sources", &Array(self.sources()))?;
         fields.serialize_field("job", &self.job)?;
         fields.end()

@@ -106,7 +106,7 @@ impl Job {
     ///
     /// Fields of machine, screw and dialect are dotted: `machine.speed_step`, `dialect.tap_lh`. `drill_sets`
     /// takes one set name at a time and adds it, or several separated by blanks; `machine.gears` takes the
-    /// numbers of one gear at a time and adds it.
+    /// numbers of one gear at a time, as a list or as a text with blanks, and adds it.
     ///
     /// # Errors
     /// [`Code::UnknownKey`] with the nearest known key, and for the value [`Code::UnknownValue`],
@@ -224,16 +224,31 @@ impl Machine {
             "retract_factor" => (&mut self.retract_factor, Field::MachineRetract),
             "least_clearance_turns" => (&mut self.least_clearance_turns, Field::MachineClearance),
             "gears" => {
-                let Value::Numbers(numbers) = value else {
-                    return Err(Error::new(Code::UnknownValue, Field::MachineGears)
-                        .hint_text("a list of gears, each a list: lowest rpm, highest rpm, torque in Nm"));
-                };
-                return self.add_gear(numbers).map_err(|error| error.about(Field::MachineGears));
+                return match value {
+                    Value::Numbers(numbers) => self.add_gear(numbers),
+                    Value::Text(text) => self.add_written_gear(text),
+                    _ => Err(Error::new(Code::UnknownValue, Field::MachineGears)
+                        .hint_text("a list of gears, each a list: lowest rpm, highest rpm, torque in Nm")),
+                }
+                .map_err(|error| error.about(Field::MachineGears));
             }
             _ => return Err(unknown("machine.", key)),
         };
         *slot = Some(number(value, field)?);
         Ok(())
+    }
+
+    /// The numbers of a gear as one text, separated by blanks.
+    fn add_written_gear(&mut self, text: &[u8]) -> Result<(), Error> {
+        let mut numbers = [Length::ZERO; 19];
+        let mut count = 0_usize;
+        let mut places = numbers.iter_mut();
+        for word in text.split(|byte| *byte == b' ').filter(|word| !word.is_empty()) {
+            let Some(place) = places.next() else { break };
+            *place = read_number(word)?;
+            count = count.saturating_add(1);
+        }
+        self.add_gear(numbers.get(..count).unwrap_or(&[]))
     }
 }
 

@@ -11,6 +11,7 @@ mod sources;
 mod spindle;
 mod tapping;
 mod text;
+mod tools;
 mod work;
 
 #[cfg(feature = "serde")]
@@ -103,10 +104,26 @@ impl Plan {
         self.card.iter().flatten()
     }
 
-    /// What a plan cannot check.
-    #[must_use]
-    pub const fn not_checked(&self) -> &'static [&'static str] {
-        &work::NOT_CHECKED
+    /// What this plan did not check, by what the job left out and by what no plan can see.
+    pub fn not_checked(&self) -> impl Iterator<Item = &'static str> + Clone {
+        let job = &self.job;
+        let always = |what| Some(what);
+        let unless = |checked: bool, what| (!checked).then_some(what);
+        [
+            always("tool in the pocket and its offsets"),
+            unless(job.part_thickness_mm.is_some(), "part thickness"),
+            always("clamps"),
+            unless(job.tap_mark.is_some(), "what the tap's shank says"),
+            always("chamfer of this very tap"),
+            always("pitch diameter: only the gauge shows it"),
+            unless(self.spindle.gear.is_some(), "torque of the spindle"),
+            unless(self.spindle.axis.is_some(), "feed limit of the axis"),
+            unless(job.machine.acceleration_rpm_s.is_some(), "how fast the spindle comes to speed"),
+            always("synchronisation of this machine"),
+            always("coolant"),
+        ]
+        .into_iter()
+        .flatten()
     }
 }
 

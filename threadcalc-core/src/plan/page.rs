@@ -187,3 +187,12 @@ impl fmt::Display for Signed {
         Fixed(self.0, self.1).fmt(f)
     }
 }
+
+/// A name with blanks for its underscores.
+pub(super) struct Words(pub &'static str);
+
+impl fmt::Display for Words {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.chars().try_for_each(|letter| f.write_char(if letter == '_' { ' ' } else { letter }))
+    }
+}

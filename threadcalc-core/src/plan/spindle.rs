@@ -99,7 +99,10 @@ pub(super) fn spindle(
     let time = of_time(thread, job, rpm, depths, findings)?;
     let retract = job.machine.retract_factor.unwrap_or(Length::ONE);
     let axis = match job.machine.axis_feed_limit_mm_min {
-        Some(limit) => Some(of_axis(feed_fit(thread.lead_mm(), rpm, retract, limit)?, limit, findings)),
+        Some(limit) => {
+            let fit = feed_fit(thread.lead_mm(), rpm, retract, limit).map_err(of_job)?;
+            Some(of_axis(fit, limit, findings))
+        }
         None => None,
     };
     Ok(Spindle {
@@ -110,6 +113,16 @@ pub(super) fn spindle(
         all_holes_s: job.hole_count.map(|count| all_holes_s(count, &time)).transpose()?,
         axis,
         holder_travel: of_holder(thread, job, holder, depths, findings)?,
+    })
+}
+
+/// Errors of single calculations name the job's own fields.
+fn of_job(error: Error) -> Error {
+    error.about(match error.field() {
+        Field::Acceleration => Field::MachineAcceleration,
+        Field::RetractFactor => Field::MachineRetract,
+        Field::FeedLimit => Field::MachineFeedLimit,
+        other => other,
     })
 }
 
@@ -197,7 +210,7 @@ fn of_time(
         retract_factor: factor,
         dwell_s: job.dwell_s.map_or(0.0, Length::to_f64),
     };
-    let time = tapping_time(&motion)?;
+    let time = tapping_time(&motion).map_err(of_job)?;
     if !time.reaches_speed {
         findings.push(
             Finding::new(FindingId::SpeedNotReached)

@@ -29,7 +29,7 @@ pub(super) fn of_tap(
             wire_insert: false,
         };
         let mark = read_shank_mark(mark.as_str().as_bytes())?;
-        findings.extend(&judge_tap(&mark, &asked).map_err(|error| of_coating(error))?);
+        findings.extend(&judge_tap(&mark, &asked).map_err(of_coating)?);
     }
     let of_class = match thread.form() {
         Form::Metric => Some(iso_tap_class(thread, plating).map_err(of_coating)?),

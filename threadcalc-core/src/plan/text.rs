@@ -2,7 +2,7 @@
 
 use core::fmt;
 
-use super::page::{Fixed, Inches, Page, Shown, Signed};
+use super::page::{Fixed, Inches, Page, Shown, Signed, Words};
 use super::{CardRow, Plan};
 use crate::depth::Hole;
 use crate::drill::{Alternative, Basis, Tap, WithinLimits, percent_thread};
@@ -19,10 +19,13 @@ impl fmt::Display for Plan {
         self.thread_lines(&mut page)?;
         self.limit_lines(&mut page)?;
         self.drill_lines(&mut page)?;
-        self.tap_line(&mut page)?;
+        self.tap_lines(&mut page)?;
+        self.speed_lines(&mut page)?;
         self.feed_lines(&mut page)?;
         self.depth_lines(&mut page)?;
         self.cycle_lines(&mut page)?;
+        self.gauge_lines(&mut page)?;
+        self.joint_lines(&mut page)?;
         self.look_lines(&mut page)?;
         self.finding_lines(&mut page)?;
         self.foot(&mut page)
@@ -35,7 +38,7 @@ impl Plan {
     }
 
     pub(super) fn depth(&self) -> Length {
-        self.job.full_thread_depth_mm.unwrap_or(Length::ZERO)
+        super::hole::depth_in_metal(&self.job, &self.depths)
     }
 
     fn headline(&self, page: &mut Page<'_>) -> fmt::Result {
@@ -51,7 +54,13 @@ impl Plan {
             ),
         )?;
         let hole = self.job.hole.map_or("", Hole::name);
-        page.item("   ", format_args!("{hole}, {} mm full thread", self.depth()))?;
+        match self.job.full_thread_depth_mm {
+            Some(depth) => page.item("   ", format_args!("{hole}, {depth} mm full thread"))?,
+            None => page.item("   ", format_args!("{hole}, taper 1:16"))?,
+        }
+        if let Some(material) = self.job.material {
+            page.item("   ", format_args!("{}", Words(material.name())))?;
+        }
         page.item(
             "   ",
             format_args!(
@@ -86,16 +95,22 @@ impl Plan {
     fn limit_lines(&self, page: &mut Page<'_>) -> fmt::Result {
         page.label("Limits")?;
         let Some(limits) = &self.limits else {
-            return page.sentence("the limits of this class are not sourced: take them from the standard");
+            return page.sentence(if self.taper.is_some() {
+                "a taper thread's size is its depth: see Depths and Gauge"
+            } else {
+                "the limits of this class are not sourced: take them from the standard"
+            });
         };
-        if let (Some(low), Some(high)) = limits.minor_mm {
-            // The standard's own decimals where it is in inches, four where it is not.
-            let decimals = if limits.native_unit == Unit::Inch { limits.decimals } else { 4 };
-            let inches = |length: Length| Fixed(length.over(Length::INCH).unwrap_or(length), decimals);
-            page.item("", format_args!("minor dia {} to {} mm", Fixed(low, 3), Fixed(high, 3)))?;
-            page.item(" ", format_args!("({} to {} in)", inches(low), inches(high)))?;
+        // The standard's own decimals where it is in inches, four where it is not.
+        let decimals = if limits.native_unit == Unit::Inch { limits.decimals } else { 4 };
+        let inches = |length: Length| Fixed(length.over(Length::INCH).unwrap_or(length), decimals);
+        for (what, range) in [("pitch dia", limits.pitch_diameter_mm), ("minor dia", limits.minor_mm)] {
+            if let (Some(low), Some(high)) = range {
+                page.item("", format_args!("{what} {} to {} mm", Fixed(low, 3), Fixed(high, 3)))?;
+                page.item(" ", format_args!("({} to {} in)", inches(low), inches(high)))?;
+                page.next_line()?;
+            }
         }
-        page.next_line()?;
         page.item("", format_args!("{}", limits.source))?;
         page.item(" ", format_args!("({})", limits.confidence))?;
         if self.job.tap == Some(Tap::Form) {
@@ -122,18 +137,26 @@ impl Plan {
             None if tap == Tap::Form => {
                 page.item("   ", format_args!("{} % of a form tap's 0.68P", Shown(chosen.percent, 1)))?;
             }
+            None if self.taper.is_some() => {
+                let reamed = self.job.taper_reamer == Some(true);
+                page.item("   ", format_args!("{}", if reamed { "then the taper reamer" } else { "no taper reamer" }))?;
+            }
             None => page.item("   ", format_args!("{} % of the thread's own height", Shown(chosen.percent, 1)))?,
         }
-        page.next_line()?;
-        page.item("", format_args!("{}", verdict(chosen)))?;
+        if chosen.percent.is_finite() {
+            page.next_line()?;
+            page.item("", format_args!("{}", verdict(chosen)))?;
+        }
         if let Some(left) = chosen.left_to_limit_mm.filter(|left| !left.is_negative()) {
             page.item(", ", format_args!("{} mm left to the largest minor diameter for oversize", Fixed(left, 3)))?;
         }
         for other in self.drill.alternatives.iter().flatten() {
             page.next_line()?;
             drill_name(page, other)?;
-            page.column(42)?;
-            page.item("", format_args!("{} %", Shown(other.percent, 1)))?;
+            if other.percent.is_finite() {
+                page.column(42)?;
+                page.item("", format_args!("{} %", Shown(other.percent, 1)))?;
+            }
             if other.within_limits != WithinLimits::DoesNotApply {
                 page.item("  ", format_args!("{}", verdict(other)))?;
             }
@@ -144,24 +167,11 @@ impl Plan {
         Ok(())
     }
 
-    fn tap_line(&self, page: &mut Page<'_>) -> fmt::Result {
-        let chamfer = self.job.chamfer_threads.unwrap_or(Length::ZERO);
-        page.label("Tap")?;
-        page.item("", format_args!("{} tap for {}", self.job.tap.map_or("", Tap::name), self.thread))?;
-        page.item(", ", format_args!("chamfer {chamfer} threads at most"))
-    }
-
     fn feed_lines(&self, page: &mut Page<'_>) -> fmt::Result {
-        let metres = core::f64::consts::PI * self.thread.major_mm().to_f64() * self.programmed_rpm.to_f64() / 1000.0;
-        page.label("Speed")?;
-        page.item("", format_args!("S{}", self.programmed_rpm))?;
-        page.item(
-            " ",
-            format_args!("= {} m/min = {} ft/min at the major diameter", Shown(metres, 1), Shown(metres / 0.3048, 0)),
-        )?;
         page.label("Feed")?;
         let unit = self.unit();
         let lead = self.thread.lead_mm();
+        let under = self.job.underfeed_percent.filter(|percent| *percent != Length::ZERO);
         match self.feed.mode() {
             FeedMode::PerMinute => {
                 page.item("", format_args!("{unit} per minute (G94): {}", self.feed))?;
@@ -173,6 +183,9 @@ impl Plan {
                 page.item("   ", format_args!("the lead, {lead} mm"))?;
             }
         }
+        if let Some(percent) = under {
+            page.item(" ", format_args!("less {percent} % under-feed"))?;
+        }
         let exact = self.feed.exact().map_err(|_| fmt::Error)?;
         page.item(" ", format_args!("= {}", Fixed(exact, 6)))?;
         page.next_line()?;
@@ -181,10 +194,12 @@ impl Plan {
     }
 
     fn lead_error_line(&self, page: &mut Page<'_>) -> fmt::Result {
+        let under = self.job.underfeed_percent.is_some_and(|percent| percent != Length::ZERO);
+        let what = if under { "lead fed" } else { "lead cut" };
         if self.lead_error == Length::ZERO {
-            return page.item("", format_args!("lead cut exact: {} mm", self.lead_cut_mm));
+            return page.item("", format_args!("{what} exact: {} mm", self.lead_cut_mm));
         }
-        page.item("", format_args!("lead cut {} mm", Fixed(self.lead_cut_mm, 6)))?;
+        page.item("", format_args!("{what} {} mm", Fixed(self.lead_cut_mm, 6)))?;
         // Percent to 6 decimals are the units of the error to 8: the product itself might not fit.
         let units = self.lead_error.round_to(8, Rounding::HalfEven).map_err(|_| fmt::Error)?.units();
         let percent = Length::new(units, 1_000_000).map_err(|_| fmt::Error)?;

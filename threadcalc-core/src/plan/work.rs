@@ -7,21 +7,11 @@ use super::page::{Fixed, Inches, Page, Plain, Shown};
 use crate::cycle::axis_decimals;
 use crate::depth::{Hole, TapSetOn};
 use crate::feed::Unit;
-use crate::finding::{Finding, Severity};
+use crate::finding::{Finding, FindingId, Severity};
 use crate::length::{Length, Rounding};
+use crate::taper_depth::TaperDepths;
 use crate::text::placed;
 use crate::thread::Hand;
-
-/// What a plan cannot see.
-pub(super) const NOT_CHECKED: [&str; 7] = [
-    "tool in the pocket and its offsets",
-    "part thickness and clamps",
-    "chamfer and class of this tap",
-    "pitch diameter: only the gauge shows it",
-    "torque and spindle power",
-    "holder and synchronisation of this machine",
-    "coolant",
-];
 
 /// Printed once, at the foot.
 const CAUTIONS: [&str; 8] = [
@@ -37,6 +27,9 @@ const CAUTIONS: [&str; 8] = [
 
 impl Plan {
     pub(super) fn depth_lines(&self, page: &mut Page<'_>) -> fmt::Result {
+        if let Some(taper) = self.taper {
+            return self.taper_lines(page, &taper);
+        }
         let set_on = match self.job.tap_set_on {
             Some(TapSetOn::Centre) => "its centre's tip",
             _ => "its front",
@@ -59,8 +52,17 @@ impl Plan {
         if self.depths.tap_mm != self.depths.program_tap_mm {
             depth_row(page, format_args!("+ male centre = END OF TAP"), Some(self.depths.tap_mm))?;
         }
-        let room = if through { "thickness + clearance" } else { "+ stop and chips" };
+        let coasts = self.job.over_travel_turns.is_some_and(|turns| turns != Length::ZERO);
+        let room = match (through, coasts) {
+            (true, _) => "thickness + clearance",
+            (false, true) => "+ coasting, stop and chips",
+            (false, false) => "+ stop and chips",
+        };
         depth_row(page, format_args!("{room} = DRILL FULL DIA"), Some(self.depths.full_diameter_mm))?;
+        self.drill_point_lines(page)
+    }
+
+    fn drill_point_lines(&self, page: &mut Page<'_>) -> fmt::Result {
         let angle = self.job.point_angle_deg.unwrap_or(Length::ZERO);
         depth_row(page, format_args!("+ point {angle} deg = DRILL POINT"), None)?;
         let point = self.depths.drill_point_mm;
@@ -72,6 +74,36 @@ impl Plan {
         page.next_line()?;
         page.item("", format_args!("R plane {} mm ({} in)", Fixed(r_plane, 3), Inches(r_plane)))?;
         page.item(" ", format_args!("= {} turns above the face", Shown(turns, 1)))
+    }
+
+    /// Size is depth: the rows of a taper hole, with turns.
+    fn taper_lines(&self, page: &mut Page<'_>, taper: &TaperDepths) -> fmt::Result {
+        page.label("Depths")?;
+        page.item("", format_args!("from the face, tap set on its small end"))?;
+        page.right(60, format_args!("mm"))?;
+        page.right(69, format_args!("in"))?;
+        page.right(80, format_args!("program"))?;
+        let turns = |depth: Length| Shown(depth.to_f64() / self.thread.pitch_mm().to_f64(), 2);
+        let hand_tight = taper.hand_tight_mm;
+        depth_row(page, format_args!("hand tight, {} turns", turns(hand_tight)), Some(hand_tight))?;
+        depth_row(
+            page,
+            format_args!("+ tap through its ring = BASIC, {} turns", turns(taper.tap_mm)),
+            Some(taper.tap_mm),
+        )?;
+        depth_row(page, format_args!("FIRST HOLE, one turn shallow"), Some(taper.first_hole_mm))?;
+        let unit = self.unit();
+        if let Ok(program) = self.depths.program_tap_mm.over(unit.in_mm()) {
+            page.right(80, format_args!("Z-{}", Fixed(program, axis_decimals(unit))))?;
+        }
+        depth_row(page, format_args!("+ trim and chips = DRILL FULL DIA"), Some(taper.full_diameter_mm))?;
+        self.drill_point_lines(page)?;
+        page.next_line()?;
+        page.item("", format_args!("tap through its ring {} mm", Fixed(taper.projection_mm, 3)))?;
+        match taper.projection_tolerance_mm {
+            Some(tolerance) => page.item(" ", format_args!("+/-{} (ASME B94.9): measure yours", Fixed(tolerance, 3))),
+            None => page.item(" ", format_args!("as measured")),
+        }
     }
 
     pub(super) fn cycle_lines(&self, page: &mut Page<'_>) -> fmt::Result {
@@ -96,12 +128,7 @@ impl Plan {
             let gap = if place == 0 { "" } else { ";  " };
             page.item(gap, format_args!("{word}: {reason}"))?;
         }
-        page.label("Gauge")?;
-        // A formed minor diameter is not judged by the cut thread's limits: there are none here then.
-        if let Some((Some(low), Some(high))) = self.drill.limits.as_ref().map(|limits| limits.minor_mm) {
-            page.item("", format_args!("plain pin {} mm enters, {} mm does not;", Fixed(low, 3), Fixed(high, 3)))?;
-        }
-        page.sentence("GO by hand to full depth, NOT GO by the standard on the drawing")
+        Ok(())
     }
 
     pub(super) fn look_lines(&self, page: &mut Page<'_>) -> fmt::Result {
@@ -113,20 +140,34 @@ impl Plan {
             Hand::Right => {
                 page.sentence("1 The shank must name")?;
                 page.item(" ", format_args!("{};", self.thread.without_class()))?;
-                let chamfer = self.job.chamfer_threads.unwrap_or(Length::ZERO);
-                page.item(" ", format_args!("count the chamfer: at most {chamfer} threads."))?;
+                match self.job.chamfer_threads {
+                    Some(chamfer) => page.item(" ", format_args!("count the chamfer: at most {chamfer} threads."))?,
+                    None => page.phrase(" ", "measure how far it projects through its ring gauge.")?,
+                }
             }
         }
         page.next_line()?;
         match self.job.hole {
             Some(Hole::Through) => {
-                let below = self.depths.tap_mm.to_f64() - self.depth().to_f64();
-                page.item("", format_args!("2 The tap comes out {} mm below:", Shown(below, 3)))?;
-                page.sentence("vice, parallels, table.")?;
+                let below = self.findings.iter().find(|finding| finding.id() == FindingId::TapComesOut);
+                match below.and_then(|finding| finding.numbers().next()) {
+                    Some((_, below)) => {
+                        page.item("", format_args!("2 The tap comes out {} mm below:", Shown(below, 3)))?;
+                        page.sentence("vice, parallels, table.")?;
+                    }
+                    None => page.sentence("2 The drill comes out below: vice, parallels, table.")?,
+                }
             }
             _ => {
-                page.item("", format_args!("2 The hole reaches {} mm:", Shown(self.depths.drill_point_mm, 2)))?;
-                page.sentence("part thickness was not given, leave a floor.")?;
+                let point = self.depths.drill_point_mm;
+                page.item("", format_args!("2 The hole reaches {} mm:", Shown(point, 2)))?;
+                match self.job.part_thickness_mm {
+                    Some(thickness) => {
+                        let floor = thickness.to_f64() - point;
+                        page.item(" ", format_args!("{} mm of floor are left.", Shown(floor, 2)))?;
+                    }
+                    None => page.sentence("part thickness was not given, leave a floor.")?,
+                }
             }
         }
         page.next_line()?;
@@ -169,8 +210,13 @@ impl Plan {
 
     pub(super) fn foot(&self, page: &mut Page<'_>) -> fmt::Result {
         page.open(" Not checked: ")?;
-        for (place, what) in NOT_CHECKED.iter().enumerate() {
+        for (place, what) in placed(self.not_checked()) {
             page.item(if place == 0 { "" } else { "; " }, format_args!("{what}"))?;
+        }
+        page.open(" Sources: ")?;
+        for (place, source) in placed(self.sources()) {
+            page.item(if place == 0 { "" } else { "; " }, format_args!("{}:", source.part))?;
+            page.phrase(" ", source.source)?;
         }
         page.label("Cautions")?;
         for caution in CAUTIONS {

@@ -1389,13 +1389,27 @@ class Job:
     """One tapped hole: what a plan is asked for.
 
     Args:
-        **fields: Required by ``plan``: ``thread``, ``unit``, ``mode``, ``decimals``, ``rpm``,
-            ``hole`` ("through", "blind"), ``full_thread_depth_mm``, ``tap`` ("cut", "form").
-            Optional: ``chamfer_threads``, ``tap_set_on`` ("front", "centre"), ``tap_centre_mm``,
-            ``drill_sets`` or ``drill_mm``, ``percent``, ``basis``, ``point_angle_deg``,
-            ``bottom_clearance_mm``, ``r_plane_mm``, ``machine`` (a dict of ``highest_rpm``,
-            ``lowest_rpm``, ``speed_step``), ``dialect`` ("rs274ngc", "unset", or a dict of ``name``,
-            ``tap_rh``, ``tap_lh``, ``feed_per_revolution``, ``needs_spindle_running``).
+        **fields: Required by ``plan``: ``thread``, ``unit``, ``mode``, ``decimals``, ``rpm`` or
+            ``surface_speed_m_min`` or ``surface_speed_ft_min``, ``hole`` ("through", "blind"),
+            ``full_thread_depth_mm`` (not for taper threads), ``tap`` ("cut", "form").
+
+            Tap: ``tap_kind``, ``tap_mark`` (what stands on the shank), ``chamfer_form`` ("A" to "F") or
+            ``chamfer_threads``, ``tap_set_on`` ("front", "centre"), ``tap_centre_mm``, ``projection_mm``.
+            Holder: ``holder`` ("rigid", "tension_compression", "floating"), ``holder_extension_mm``,
+            ``holder_compression_mm``, ``underfeed_percent``, ``over_travel_turns``.
+            Drill: ``drill_sets`` or ``drill_mm``, ``taper_reamer``, ``percent``, ``basis``,
+            ``point_angle_deg``. Hole and part: ``bottom_clearance_mm``, ``drill_depth_mm``,
+            ``part_thickness_mm``, ``countersink_mm``, ``countersink_angle_deg``, ``coating_um``,
+            ``material`` or ``cutting_force_n_mm2``, ``part_shear_mpa``, ``hole_count``.
+            Cycle: ``r_plane_mm``, ``peck_mm``, ``dwell_s``.
+            ``machine``: a dict of ``highest_rpm``, ``lowest_rpm``, ``speed_step``,
+            ``axis_feed_limit_mm_min``, ``acceleration_rpm_s``, ``retract_factor``,
+            ``least_clearance_turns``, ``gears`` (up to 4 lists: lowest and highest speed, then the torque
+            in Nm, or pairs of speed and torque).
+            ``screw``: a dict of ``tolerance_class``, ``property_class``, ``tensile_mpa``, ``shear_mpa``,
+            ``engagement_mm``, ``load_n``.
+            ``dialect``: "rs274ngc", "unset", or a dict of ``name``, ``tap_rh``, ``tap_lh``,
+            ``feed_per_revolution``, ``needs_spindle_running``.
 
     Raises:
         ThreadcalcError: ``unknown-key`` with the nearest known key, and what its value's reader says.
@@ -1412,6 +1426,34 @@ class Job:
         """The job as the text of its JSON; exact values are strings."""
     def to_dict(self) -> dict[str, _Json]:
         """The job as a dict; ``plan`` takes it back."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Spindle:
+    """What holder, spindle and axis have to do for one planned hole."""
+
+    @property
+    def torque(self) -> TorqueBand | None:
+        """Torque of the tap; None without a material or a cutting force."""
+    @property
+    def power_kw(self) -> float | None:
+        """Power that the likely torque takes at the programmed speed, in kW."""
+    @property
+    def gear(self) -> GearFit | None:
+        """The gear, for the largest torque of a new tap; None without gears or torque."""
+    @property
+    def time(self) -> TappingTime:
+        """Speeds and times of a stroke from the R plane and back; without an acceleration no ramps."""
+    @property
+    def all_holes_s(self) -> float | None:
+        """Time of all the holes of the part without the ways between them, in seconds."""
+    @property
+    def axis(self) -> FeedFit | None:
+        """The axis feed against its limit; None without a limit."""
+    @property
+    def holder_travel(self) -> HolderTravel | None:
+        """How far the holder has to give; None for a rigid one."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -1471,8 +1513,32 @@ class Plan:
     def card(self) -> list[CardRow]:
         """Speeds with their feeds, slowest first; empty per revolution, where the feed is the lead."""
     @property
+    def taper(self) -> TaperDepths | None:
+        """Depths of a taper thread, whose depth is its size; None for a straight one."""
+    @property
+    def spindle(self) -> Spindle:
+        """What holder, spindle and axis have to do: torque, power, gear, time."""
+    @property
+    def tap_class(self) -> IsoTap | None:
+        """Class of tap by ISO 2857, plating included; None for inch and pipe threads."""
+    @property
+    def tap_limit(self) -> TapLimit | None:
+        """The H limit that leaves room for the plating; None without one and for metric threads."""
+    @property
+    def joint(self) -> Engagement | None:
+        """What the joint carries; None where the job speaks of no screw."""
+    @property
+    def gauges(self) -> Gauges:
+        """The gauges to fetch, with the limits they stand for."""
+    @property
+    def not_go(self) -> NotGoRule | None:
+        """How far NOT GO may enter; None where that has not been read."""
+    @property
+    def sources(self) -> dict[str, str]:
+        """The source of every part of the plan, by its name."""
+    @property
     def not_checked(self) -> list[str]:
-        """What a plan cannot check."""
+        """What this plan did not check."""
     @property
     def text(self) -> str:
         """The plan as a page of text."""
