@@ -65,4 +65,45 @@ def job_field(row: Cells) -> dict[str, object]:
     return {"next_missing": job.missing[0]}
 
 
-OPERATIONS = (job_field, plan)
+def job_of_text(text: str) -> dict[str, object]:
+    """A job as text: key=value, separated by semicolons; a key with a point belongs to a dict."""
+    fields: dict[str, object] = {}
+    for pair in text.split("; "):
+        key, _, value = pair.partition("=")
+        room, dot, key = key.rpartition(".")
+        inner = fields.setdefault(room, {}) if dot else fields
+        assert isinstance(inner, dict)
+        inner[key] = value
+    return fields
+
+
+def whole_plan(row: Cells) -> dict[str, object]:
+    found = tc.plan(job_of_text(row["job"]))
+    # What was planned is a job again, with the same plan but for what need not be assumed any more.
+    again = tc.plan(found.job.to_dict())
+    assert (again.blocks, again.depths, again.spindle) == (found.blocks, found.depths, found.spindle)
+    spindle, joint = found.spindle, found.joint
+    torque, travel = spindle.torque, spindle.holder_travel
+    return {
+        "programmed_rpm": found.programmed_rpm,
+        "word": found.feed.word,
+        "program_tap_mm": found.depths.program_tap_mm,
+        "full_diameter_mm": found.depths.full_diameter_mm,
+        "drill_point_mm": found.depths.drill_point_mm,
+        "torque_nm": torque.likely_nm if torque else None,
+        "power_kw": spindle.power_kw,
+        "time_s": spindle.time.time_s,
+        "reached_rpm": spindle.time.reached_rpm,
+        "extension_mm": travel.extension_mm if travel else None,
+        "tap_class": found.tap_class.tap_class if found.tap_class else None,
+        "tap_limit": str(found.tap_limit) if found.tap_limit else None,
+        "weakest": joint.weakest if joint else None,
+        "required_length_mm": joint.required_length_mm if joint else None,
+        "safety_factor": joint.safety_factor if joint else None,
+        "not_go_turns": str(found.not_go.most_turns) if found.not_go else None,
+        "withheld": found.withheld,
+        "findings": [f"{finding.id}/{finding.severity}" for finding in found.findings],
+    }
+
+
+OPERATIONS = (job_field, plan, whole_plan)

@@ -299,6 +299,10 @@ def test_a_job_takes_nested_fields_objects_and_lists() -> None:
     job = JOB | {"thread": special, "machine": {"speed_step": 10, "highest_rpm": "637.5"}, "drill_sets": ["metric"]}
     plan = tc.plan(job)
     assert plan.thread.pitch_mm == Fraction(1, 3) and plan.programmed_rpm == 630
+    gears = [[20, 700, 120], (20, 4000, 100, 20, 4000, "2.5")]
+    plan = tc.plan(JOB | {"material": "aluminium", "machine": {"gears": gears}, "screw": {"tensile_mpa": 800}, "part_shear_mpa": 200})
+    assert plan.spindle.gear is not None and plan.joint is not None
+    assert tc.plan(plan.job.to_dict()).spindle == plan.spindle
     own = {"name": "mill-2", "tap_rh": "G84.2", "needs_spindle_running": False}
     assert "G84.2" in tc.plan(JOB | {"dialect": own}).words
     assert tc.plan(JOB | {"dialect": None}).withheld == ["dialect-unset"]
@@ -310,7 +314,10 @@ def test_a_job_takes_nested_fields_objects_and_lists() -> None:
         ({"full_thread_dept_mm": 3}, "unknown-key", "full_thread_dept_mm"),
         ({"machine": {"highest": 3}}, "unknown-key", "machine.highest"),
         ({"full_thread_dept_mm": object()}, "unknown-key", "full_thread_dept_mm"),
-        ({"holder": "rigid"}, "unsupported-field", "holder"),
+        ({"holder": "soft"}, "unknown-value", "holder"),
+        ({"machine": {"gears": [[20, 600]]}}, "out-of-range", "machine.gears"),
+        ({"machine": {"gears": [[20, 600, 1]] * 5}}, "too-long", "machine.gears"),
+        ({"screw": {"length": 3}}, "unknown-key", "screw.length"),
         ({"unit": "furlong"}, "unknown-value", "unit"),
         ({"schema": 2}, "unknown-value", "schema"),
         ({"rpm": float("nan")}, "not-exact", "rpm"),

@@ -1,7 +1,7 @@
 //! Whole plans, line by line and finding by finding.
 
 use threadcalc_core::{
-    Code, Error, Field, Finding, FindingId, Form, Job, Plan, Severity, Side, Value, plan, standard_threads,
+    Code, Error, Finding, FindingId, Form, Job, Plan, Severity, Side, Value, plan, standard_threads,
 };
 
 fn planned(fields: &[(&str, &str)]) -> Plan {
@@ -111,20 +111,54 @@ fn a_suggestion_wider_than_a_line_wraps() {
     assert!(words.contains("pipe-family (straight, for couplings: not NPT (taper), NPSM or NPSF;"), "{text}");
 }
 
+/// The tap of the worked example goes 12.36 turns deep for basic size; the first hole one less.
 #[test]
-fn pipe_threads_have_a_plan_unless_they_are_tapers_or_dryseal() {
+fn the_taper_hole_of_the_worked_example() {
+    let plan = asked_without_depth(&[("thread", "1/4-18 NPT"), ("rpm", "200"), ("drill_mm", "11.1")]).expect("a plan");
+    let text = plan.to_string();
+    for line in [
+        "hand tight, 4.10 turns                       5.786   0.2278",
+        "+ tap through its ring = BASIC, 12.36 turns 17.445   0.6868",
+        "FIRST HOLE, one turn shallow                16.034   0.6312   Z-16.033",
+        "+ trim and chips = DRILL FULL DIA           21.678   0.8535",
+        "+ point 118 deg = DRILL POINT               25.013   0.9848",
+        "mm per minute (G94): F282.222",
+        "1 turn either way (0.088 mm on diameter a turn)",
+    ] {
+        assert!(text.contains(line), "{line}\n{text}");
+    }
+    let exact: Vec<_> = plan.card().filter(|row| row.exact).map(|row| row.feed.word().to_owned()).collect();
+    assert_eq!(exact, ["F279.4", "F292.1"]);
+}
+
+fn asked_without_depth(fields: &[(&str, &str)]) -> Result<Plan, Error> {
+    let mut job = Job::default();
+    let usual = [("unit", "mm"), ("mode", "per_minute"), ("decimals", "3"), ("rpm", "600"), ("hole", "blind")];
+    for (key, value) in usual.iter().chain(&[("tap", "cut"), ("dialect", "rs274ngc")]).chain(fields) {
+        job.set(key, Value::Text(value.as_bytes())).expect("a field of a job");
+    }
+    plan(&job)
+}
+
+#[test]
+fn every_pipe_thread_that_is_tapped_has_a_plan() {
     for thread in standard_threads(None, None).filter(|thread| thread.form().is_pipe()) {
         let text = thread.to_string();
-        let straight_national = matches!(thread.form(), Form::Npsc | Form::Npsm);
-        let percent: &[_] = if straight_national { &[("percent", "90")] } else { &[] };
-        let made = asked(&[&[("thread", text.as_str())], percent].concat());
-        if thread.form().is_taper() || thread.form() == Form::Npsf {
-            let error = made.err().map(|error| (error.code(), error.field()));
-            assert_eq!(error, Some((Code::UnsupportedForm, Field::Thread)), "{thread}");
-            continue;
-        }
+        let made = if thread.form().is_taper() {
+            asked_without_depth(&[("thread", text.as_str()), ("projection_mm", "12")])
+        } else {
+            let straight_national = matches!(thread.form(), Form::Npsc | Form::Npsm | Form::Npsf);
+            let percent: &[_] = if straight_national { &[("percent", "90")] } else { &[] };
+            asked(&[&[("thread", text.as_str())], percent].concat())
+        };
         match made {
-            Ok(plan) => assert_eq!((plan.drill.basis, plan.thread.side()), (None, Some(Side::Internal)), "{thread}"),
+            Ok(plan) => {
+                assert_eq!((plan.drill.basis, plan.thread.side()), (None, Some(Side::Internal)), "{thread}");
+                assert_eq!(plan.taper.is_some(), thread.form().is_taper(), "{thread}");
+            }
+            // An external thread has no tap drill, and a dryseal one no height of its own.
+            Err(error) if thread.form() == Form::R => assert_eq!(error.code(), Code::Contradiction, "{thread}"),
+            Err(error) if thread.form() == Form::Npsf => assert_eq!(error.code(), Code::NotSourced, "{thread}"),
             // Whole millimetres above 51 mm miss some limits, and the inch sets end at 3 1/2 in.
             Err(error) => {
                 let none = error.code() == Code::NoDrill && thread.major_mm().to_f64() > 51.0;

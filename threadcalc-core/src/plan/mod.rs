@@ -272,14 +272,18 @@ fn internal(written: &Thread, notes: &mut Notes) -> Result<Thread, Error> {
         // The hole is planned on the medium class all the same; its words are withheld.
         written.without_class()
     } else if written.tolerance_class().is_some() {
-        return Ok(*written);
+        return Ok(written.with_side(Side::Internal).unwrap_or(*written));
     } else {
         if !medium.is_empty() {
             notes.push(crate::drill::class_assumed(written));
         }
         *written
     };
-    if medium.is_empty() { Ok(thread) } else { thread.with_class(medium.as_bytes()) }
+    if medium.is_empty() {
+        // R has no internal side: its drill is refused with the reason.
+        return Ok(thread.with_side(Side::Internal).unwrap_or(thread));
+    }
+    thread.with_class(medium.as_bytes())
 }
 
 fn choose_drill(thread: &Thread, tap: Tap, job: &mut Job, notes: &mut Notes) -> Result<TapDrill, Error> {

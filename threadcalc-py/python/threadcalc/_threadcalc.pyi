@@ -42,6 +42,7 @@ __all__ = [
     "Profile",
     "ReEntry",
     "ShankMark",
+    "Spindle",
     "StartingForces",
     "StartingStrength",
     "TapAdvice",
@@ -108,7 +109,10 @@ __all__ = [
 _Exact: TypeAlias = int | Fraction | Decimal | str | float
 _Range: TypeAlias = tuple[Fraction | None, Fraction | None]
 _Json: TypeAlias = None | bool | int | float | str | list[_Json] | dict[str, _Json]
-_Field: TypeAlias = None | bool | _Exact | bytes | Thread | list[str] | tuple[str, ...] | set[str] | dict[str, _Field]
+_Gears: TypeAlias = list[list[_Exact]] | list[tuple[_Exact, ...]] | tuple[tuple[_Exact, ...], ...]
+_Field: TypeAlias = (
+    None | bool | _Exact | bytes | Thread | list[str] | tuple[str, ...] | set[str] | _Gears | dict[str, _Field]
+)
 _Form: TypeAlias = Literal["metric", "unified", "npt", "nptf", "npsc", "npsm", "npsf", "g", "r", "rp", "rc"]
 _Unit: TypeAlias = Literal["mm", "inch"]
 _Mode: TypeAlias = Literal["per_minute", "per_revolution"]
