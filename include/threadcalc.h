@@ -1114,6 +1114,26 @@
 #define THREADCALC_FIELD_WIRE_MM 123
 
 /**
+ * Whether the hole is for a wire insert.
+ */
+#define THREADCALC_FIELD_WIRE_INSERT 126
+
+/**
+ * Whether the lead angle is taken into account.
+ */
+#define THREADCALC_FIELD_LEAD_ANGLE 127
+
+/**
+ * What a gauge said.
+ */
+#define THREADCALC_FIELD_RESULT 128
+
+/**
+ * Class of a tap by ISO 2857.
+ */
+#define THREADCALC_FIELD_TAP_CLASS 129
+
+/**
  * Surface speed of a tap in feet per minute.
  */
 #define THREADCALC_FIELD_SURFACE_SPEED_FT_MIN 130
@@ -2106,6 +2126,31 @@
 /**
  * Not given.
  */
+#define THREADCALC_GAUGE_READING_UNSET 0
+
+/**
+ * GO goes to the full depth of thread.
+ */
+#define THREADCALC_GAUGE_READING_GO_PASSES 1
+
+/**
+ * GO stops before it.
+ */
+#define THREADCALC_GAUGE_READING_GO_STOPS 2
+
+/**
+ * NOT GO enters.
+ */
+#define THREADCALC_GAUGE_READING_NOT_GO_ENTERS 3
+
+/**
+ * The notch of a taper plug stands off the face, or is flush with it.
+ */
+#define THREADCALC_GAUGE_READING_TAPER_STANDS 4
+
+/**
+ * Not given.
+ */
 #define THREADCALC_VERDICT_UNSET 0
 
 /**
@@ -2768,6 +2813,135 @@ typedef struct {
 } threadcalc_feed_t;
 
 /**
+ * A gauge by what it checks.
+ */
+typedef int32_t threadcalc_gauge;
+
+/**
+ * A gauge to fetch, with the product's limits that it stands for; the gauge's own size, with its maker's
+ * tolerance and wear, is in the gauge standards. Frozen.
+ */
+typedef struct {
+    /**
+     * What it is.
+     */
+    threadcalc_gauge kind;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+    /**
+     * The pitch diameter that it stands for; of a taper gauge, at the gauge plane. 0/0 if there is none, or
+     * if it has not been read.
+     */
+    threadcalc_ratio_t pitch_diameter_mm;
+    /**
+     * The major or minor diameter that it stands for; 0/0 as above. A NOT GO thread gauge has relieved ones.
+     */
+    threadcalc_ratio_t diameter_mm;
+} threadcalc_gauge_t;
+
+/**
+ * The gauges of a thread. Frozen.
+ */
+typedef struct {
+    /**
+     * How many of the gauges there are.
+     */
+    int32_t gauge_count;
+    /**
+     * Left: left-hand gauges, turned anticlockwise.
+     */
+    threadcalc_hand hand;
+    /**
+     * 1 if the thread has no class and the standard's medium one was taken.
+     */
+    int32_t class_assumed;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+    /**
+     * GO before NOT GO, thread gauges before plain ones.
+     */
+    threadcalc_gauge_t gauges[4];
+    /**
+     * Source of the limits; empty where none have been read.
+     */
+    char limits_source[96];
+} threadcalc_gauges_t;
+
+/**
+ * How far a NOT GO thread gauge may go. Frozen.
+ */
+typedef struct {
+    /**
+     * The most turns, by hand and without force, from either end.
+     */
+    int32_t most_turns;
+    /**
+     * The standard that says so.
+     */
+    char standard[32];
+    /**
+     * What it says besides.
+     */
+    char remark[92];
+} threadcalc_not_go_rule_t;
+
+/**
+ * What a gauge said, without its turns.
+ */
+typedef int32_t threadcalc_gauge_reading;
+
+/**
+ * What becomes of the hole.
+ */
+typedef int32_t threadcalc_verdict;
+
+/**
+ * One thing to do, in the order of threadcalc_next_move_t.
+ */
+typedef int32_t threadcalc_move;
+
+/**
+ * What to do next. Frozen.
+ */
+typedef struct {
+    /**
+     * What becomes of this hole.
+     */
+    threadcalc_verdict verdict;
+    /**
+     * How many of the moves there are.
+     */
+    int32_t move_count;
+    /**
+     * The moves, first things first.
+     */
+    threadcalc_move moves[6];
+    /**
+     * How much deeper the tap has to go, exact; negative: less deep, for the next hole. 0/0 where depth is
+     * not the question.
+     */
+    threadcalc_ratio_t deeper_mm;
+} threadcalc_next_move_t;
+
+/**
+ * An R plane from which the tap finds the thread again. Frozen.
+ */
+typedef struct {
+    /**
+     * The R plane in mm.
+     */
+    threadcalc_ratio_t r_mm;
+    /**
+     * By how many pitches it has moved; above 0 away from the part.
+     */
+    int64_t pitches;
+} threadcalc_re_entry_t;
+
+/**
  * Which side of the part a note speaks of.
  */
 typedef int32_t threadcalc_sides;
@@ -3252,6 +3426,185 @@ typedef struct {
 } threadcalc_plan_t;
 
 /**
+ * How a tap is built.
+ */
+typedef int32_t threadcalc_tap_kind;
+
+/**
+ * How well something suits.
+ */
+typedef int32_t threadcalc_suits;
+
+/**
+ * How a kind of tap suits a kind of hole. Frozen.
+ */
+typedef struct {
+    /**
+     * How well it suits.
+     */
+    threadcalc_suits suits;
+    /**
+     * Why, in words.
+     */
+    char reason[124];
+} threadcalc_tap_advice_t;
+
+/**
+ * The chamfer of a tap by its letter or by its name.
+ */
+typedef int32_t threadcalc_chamfer_form;
+
+/**
+ * What a form of chamfer is. Frozen.
+ */
+typedef struct {
+    /**
+     * The shortest chamfer of the form in threads.
+     */
+    threadcalc_ratio_t shortest_threads;
+    /**
+     * The longest chamfer of the form in threads. Plan on this one.
+     */
+    threadcalc_ratio_t longest_threads;
+    /**
+     * The kind of hole that the form is made for; 0 for both.
+     */
+    threadcalc_hole usual_hole;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+} threadcalc_chamfer_t;
+
+/**
+ * The class of a ground tap for ISO metric threads.
+ */
+typedef int32_t threadcalc_iso_tap_class;
+
+/**
+ * The tap class for a thread, plated or not. Frozen.
+ */
+typedef struct {
+    /**
+     * The class of ISO 2857; 0 if the standard has none: a tap of special size.
+     */
+    threadcalc_iso_tap_class tap_class;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+    /**
+     * How much the plating closes the pitch diameter, and a special tap has to be larger.
+     */
+    threadcalc_ratio_t closing_mm;
+} threadcalc_iso_tap_t;
+
+/**
+ * The letter of a tap's limit.
+ */
+typedef int32_t threadcalc_limit_letter;
+
+/**
+ * The limit of a ground tap: H3, D5. Frozen. All zeros are "not given".
+ */
+typedef struct {
+    /**
+     * The letter.
+     */
+    threadcalc_limit_letter letter;
+    /**
+     * The number, 1 to 30.
+     */
+    int32_t number;
+} threadcalc_tap_limit_t;
+
+/**
+ * What the shank of a tap says; what it does not say is 0. Frozen.
+ *
+ * A mark given to a call may be one that was read, or one that the caller filled in.
+ */
+typedef struct {
+    /**
+     * The thread, without class; all zeros without one.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * Left only if the shank says so; 0 is read as right.
+     */
+    threadcalc_hand hand;
+    /**
+     * 1 for 6HX: the maker's own limits for that class, usually towards its upper end.
+     */
+    int32_t own_limits;
+    /**
+     * 1 if the thread of the tap is ground: G or GROUND.
+     */
+    int32_t ground;
+    /**
+     * 1 for STI or EG: for a wire insert, larger than the screw's own thread.
+     */
+    int32_t wire_insert;
+    /**
+     * H, L or D limit.
+     */
+    threadcalc_tap_limit_t limit;
+    /**
+     * Class of ISO 2857.
+     */
+    threadcalc_iso_tap_class iso_class;
+    /**
+     * Form of the chamfer.
+     */
+    threadcalc_chamfer_form chamfer_form;
+    /**
+     * Where the first word begins that was not understood, in bytes.
+     */
+    int64_t not_read_at;
+    /**
+     * How many bytes that word is; 0 if all was understood.
+     */
+    int64_t not_read_length;
+    /**
+     * The class of thread that the tap is meant to cut, NUL-terminated; empty if there is none.
+     */
+    char tolerance_class[8];
+} threadcalc_shank_mark_t;
+
+/**
+ * What a tap is wanted for. Begin with THREADCALC_TAP_JOB_INIT.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_tap_job_t).
+     */
+    uint32_t size;
+    /**
+     * Through or blind; 0 if it is not known.
+     */
+    threadcalc_hole hole;
+    /**
+     * 1 if the hole is for a wire insert, else 0.
+     */
+    int32_t wire_insert;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * The thread; without a class it is judged by the standard's medium class. Required.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * Thickness of a plating that the thread is gauged after, in um, 0 to 1000; left out: none.
+     */
+    threadcalc_ratio_t plating_um;
+    /**
+     * Threads of room for the chamfer, as for threadcalc_chamfer_fits; left out: not known.
+     */
+    threadcalc_ratio_t room_threads;
+} threadcalc_tap_job_t;
+
+/**
  * What the depths of a taper pipe hole are made of: mm, exact. Begin with
  * THREADCALC_TAPER_DEPTH_REQUEST_INIT.
  */
@@ -3563,6 +3916,134 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_plan_json_with_error
 THREADCALC_API int32_t THREADCALC_CALL threadcalc_abi_version(void);
 
 /**
+ * Which gauges to fetch for a thread, with the limits they stand for. found_size is
+ * sizeof(threadcalc_gauges_t).
+ *
+ * Hole: GO plug (smallest pitch and major diameter), NOT GO plug (largest pitch diameter), GO and NOT GO
+ * plain plug (smallest and largest minor diameter). Screw: GO ring (largest pitch and minor diameter), NOT GO
+ * ring (smallest pitch diameter), GO and NOT GO plain ring or snap (largest and smallest major diameter).
+ * Taper: one plug or ring, read by its turns. A thread without a side is taken as a hole. A size is 0/0 where
+ * the standard's limit has not been read; the gauge is to be fetched all the same.
+ * Errors: those of threadcalc_thread_write, overflow, structure-size.
+ * Source: ISO 1502 and ASME B1.2 for what a gauge checks, from memory; the limits' own sources.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_gauges(
+    const threadcalc_thread_t *thread,
+    threadcalc_gauges_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * How far the NOT GO thread gauge of a thread may go. rule_size is sizeof(threadcalc_not_go_rule_t).
+ *
+ * Errors: does-not-apply (taper thread), not-sourced (parallel pipe thread), those of threadcalc_thread_write,
+ * structure-size.
+ * Source: ISO 1502:1996 and ASME B1.2-1983 as gauge makers quote them; the remark on ISO 1502 from memory.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_not_go_rule(
+    const threadcalc_thread_t *thread,
+    threadcalc_not_go_rule_t *rule,
+    size_t rule_size,
+    threadcalc_error_t *error);
+
+/**
+ * The wire that touches the flanks at the pitch line, in mm: P / (2 cos a), a the angle of a flank; 60
+ * degrees: 0.577350 P, 55 degrees: 0.563691 P.
+ *
+ * Errors: does-not-apply (taper thread, unequal flanks), those of threadcalc_thread_write.
+ * Source: FED-STD-H28, from memory; a handbook page prints 0.57735 P.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_best_wire_mm(
+    const threadcalc_thread_t *thread,
+    double *wire_mm,
+    threadcalc_error_t *error);
+
+/**
+ * The measurement over three wires, in mm: E - (P/2) cot a + W (1 + cosec a), E the pitch diameter, W the
+ * wire, a the angle of a flank.
+ *
+ * lead_angle is 1 to add (W/2) tan2(lead angle) cos a cot a for the tilt of the wires, else 0; most shop
+ * tables leave it out. The flattening of wires and flanks under the measuring force is in neither.
+ * Errors: out-of-range for a wire that does not rest on the flanks (60 degrees: 0.56 to 0.90 P; 55 degrees:
+ * 0.506 to 0.853 P) or a pitch diameter that is not the thread's (major diameter - 2 P to + P); missing,
+ * unknown-value (lead_angle), does-not-apply (taper thread, unequal flanks), those of threadcalc_thread_write.
+ * Source: FED-STD-H28 from memory; without its last term as a model engineers' handbook prints it, with its
+ * range of wires for 60 degrees; the range for 55 degrees from memory.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_over_wires(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *wire_mm,
+    const threadcalc_ratio_t *pitch_diameter_mm,
+    int32_t lead_angle,
+    double *over_wires_mm,
+    threadcalc_error_t *error);
+
+/**
+ * What to do after gauging a tapped hole. next_size is sizeof(threadcalc_next_move_t).
+ *
+ * turns: until the gauge stops; of a taper plug turns from flush, above 0 outside the hole, where the thread
+ * is small. NULL or 0/0 for a GO that goes to the full depth. required_turns: the depth of full thread that
+ * is asked for over the lead; needed for a GO that stops, not looked at otherwise. The verdict is by this gauge.
+ * GO to full depth: good. GO stops below 1 turn: it does not start; names, burr, chips, new tap, larger tap.
+ * GO stops later: clean, tap deeper by the missing turns x lead, new tap, larger tap. NOT GO beyond its rule:
+ * stop, feed, axial force, cutting, smaller tap for the next hole; this one is too large. Taper plug beyond
+ * its turns: out, tap deeper with the same R; in, the next hole less deep, this one is too large.
+ * Errors: missing, unknown-value (result), contradiction (turns of a GO that goes to the full depth),
+ * does-not-apply (external thread, a gauge of another kind of thread), not-sourced (NOT GO in a parallel pipe
+ * thread), out-of-range (turns outside 0 to 1000, taper plug -20 to 20), overflow, those of
+ * threadcalc_thread_write, structure-size.
+ * Source: common practice; how far NOT GO may enter: threadcalc_not_go_rule; taper threads: their gauge's
+ * turns.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_next_move(
+    const threadcalc_thread_t *thread,
+    threadcalc_gauge_reading result,
+    const threadcalc_ratio_t *turns,
+    const threadcalc_ratio_t *required_turns,
+    threadcalc_next_move_t *next,
+    size_t next_size,
+    threadcalc_error_t *error);
+
+/**
+ * The depth that brings a taper plug flush, with the same R, exact: depth + stand-off turns x lead.
+ *
+ * depth_mm is the tapping depth of the program, below the face. stand_off_turns, -20 to 20: above 0 the plug
+ * stands out and the thread is small; below 0 it sinks in, and the new depth is for the next hole.
+ * Errors: missing, does-not-apply (straight thread), out-of-range (a depth outside 0 to 10000 mm, before or
+ * after), overflow, those of threadcalc_thread_write.
+ * Source: derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_trimmed_depth_mm(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *depth_mm,
+    const threadcalc_ratio_t *stand_off_turns,
+    threadcalc_ratio_t *new_depth_mm,
+    threadcalc_error_t *error);
+
+/**
+ * The R plane nearest to a wanted one that lies whole pitches from the R that the hole was tapped from; ties
+ * go away from the part. again_size is sizeof(threadcalc_re_entry_t).
+ *
+ * Both are Z of one work offset, and grow away from the part. The rest of threadcalc_re_entry_rule has to hold
+ * as well. With several starts a whole pitch finds the next start's groove, which is as good.
+ * Errors: missing, out-of-range (a pitch outside 0 to 1000 mm, planes beyond 10000 mm either way), overflow,
+ * structure-size.
+ * Source: derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_re_entry_r(
+    const threadcalc_ratio_t *r_mm,
+    const threadcalc_ratio_t *pitch_mm,
+    const threadcalc_ratio_t *wanted_mm,
+    threadcalc_re_entry_t *again,
+    size_t again_size,
+    threadcalc_error_t *error);
+
+/**
+ * What has to hold when a tap enters a tapped hole again, in words. Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_re_entry_rule(void);
+
+/**
  * Reads the whole hole note of a drawing, of one line or several: "4X M8x1.25-6H 16 DEEP", "1/4-20 UNC-2B
  * THRU, #7 DRILL", the symbols of depth, countersink and counterbore. note_size is
  * sizeof(threadcalc_hole_note_t). UTF-8, or lone Latin-1 bytes; offsets are bytes of the text.
@@ -3713,17 +4194,17 @@ THREADCALC_API const char *THREADCALC_CALL threadcalc_holder_name(int32_t holder
 THREADCALC_API const char *THREADCALC_CALL threadcalc_tap_kind_name(int32_t tap_kind);
 
 /**
- * The stable name of a fitness. Never NULL.
+ * "well", "with_care", "badly". Never NULL.
  */
 THREADCALC_API const char *THREADCALC_CALL threadcalc_suits_name(int32_t suits);
 
 /**
- * "A" to "F". Never NULL.
+ * "A" to "F", "taper", "plug", "semi_bottoming", "bottoming". Never NULL.
  */
 THREADCALC_API const char *THREADCALC_CALL threadcalc_chamfer_form_name(int32_t chamfer_form);
 
 /**
- * "class_1". Never NULL.
+ * "1", "2", "3". Never NULL.
  */
 THREADCALC_API const char *THREADCALC_CALL threadcalc_iso_tap_class_name(int32_t iso_tap_class);
 
@@ -3736,6 +4217,11 @@ THREADCALC_API const char *THREADCALC_CALL threadcalc_limit_letter_name(int32_t 
  * "thread_plug_go". Never NULL.
  */
 THREADCALC_API const char *THREADCALC_CALL threadcalc_gauge_name(int32_t gauge);
+
+/**
+ * "go_passes", "go_stops", "not_go_enters", "taper_stands". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_gauge_reading_name(int32_t gauge_reading);
 
 /**
  * "accept", "rework", "reject". Never NULL.
@@ -3859,6 +4345,204 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_plan_json_of_job(
     char *text,
     size_t capacity,
     size_t *needed,
+    threadcalc_error_t *error);
+
+/**
+ * Whether a kind of tap cuts or forms.
+ *
+ * Errors: missing, unknown-value.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_of_kind(
+    threadcalc_tap_kind tap_kind,
+    threadcalc_tap *tap,
+    threadcalc_error_t *error);
+
+/**
+ * The factor K of a kind of tap for the torque by chip area, coarse pitch in steel: straight flutes 1.35,
+ * spiral flutes 1.15, spiral point 0.95; NaN for a form tap, which leaves no chip.
+ *
+ * Errors: missing, unknown-value.
+ * Source: a tap maker's published table (chamfer of 5 threads for straight flutes).
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_torque_factor(
+    threadcalc_tap_kind tap_kind,
+    double *torque_factor,
+    threadcalc_error_t *error);
+
+/**
+ * How a kind of tap suits a through or a blind hole, and why. advice_size is
+ * sizeof(threadcalc_tap_advice_t).
+ *
+ * Errors: missing, unknown-value, structure-size.
+ * Source: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_advice(
+    threadcalc_tap_kind tap_kind,
+    threadcalc_hole hole,
+    threadcalc_tap_advice_t *advice,
+    size_t advice_size,
+    threadcalc_error_t *error);
+
+/**
+ * How many threads a form of chamfer takes, and the hole it is made for. chamfer_size is
+ * sizeof(threadcalc_chamfer_t).
+ *
+ * Errors: missing, unknown-value, structure-size.
+ * Source: DIN 2197 as tap makers print it (B to 5.5: from memory of the standard, some print 5); the names:
+ * tap makers' published tables; the usual hole: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_chamfer(
+    threadcalc_chamfer_form chamfer_form,
+    threadcalc_chamfer_t *chamfer,
+    size_t chamfer_size,
+    threadcalc_error_t *error);
+
+/**
+ * 1 if the longest chamfer of the form has room, else 0. Form B never fits a blind hole: its spiral point
+ * drives the chips to the bottom.
+ *
+ * room_threads, in threads: in a blind hole between the end of full thread and the end of the drilled
+ * diameter, below a through hole down to what the tap may not touch.
+ * Errors: missing, unknown-value, out-of-range (denominator 0).
+ * Source: as threadcalc_chamfer.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_chamfer_fits(
+    threadcalc_chamfer_form chamfer_form,
+    threadcalc_hole hole,
+    const threadcalc_ratio_t *room_threads,
+    int32_t *fits,
+    threadcalc_error_t *error);
+
+/**
+ * The forms of chamfer that fit a hole with this room, in the order of their numbers; room_threads as for
+ * threadcalc_chamfer_fits.
+ *
+ * count is how many there are; with too little room only count is written.
+ * Errors: as threadcalc_chamfer_fits, buffer-too-short.
+ * Source: as threadcalc_chamfer.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_chamfers_that_fit(
+    threadcalc_hole hole,
+    const threadcalc_ratio_t *room_threads,
+    threadcalc_chamfer_form *forms,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
+
+/**
+ * The class of ISO 2857 for the tolerance class of an ISO metric thread and the plating of the hole.
+ * tap_size is sizeof(threadcalc_iso_tap_t).
+ *
+ * plating_um is the thickness on the surface in um, 0 to 1000; NULL or 0/0: none. It closes the pitch
+ * diameter by four times as much. Up to 15 + 11 P um the class is the one for position G of the same grade;
+ * more: none, a special tap that is larger by the closing. The hole is gauged after plating with the gauges
+ * of position H; a class of position G on the drawing is the one before plating. Thin even plating only, never hot-dip.
+ * Errors: does-not-apply (no ISO metric thread), class-unset, contradiction (an external class),
+ * out-of-range, those of threadcalc_thread_write, structure-size.
+ * Source: ISO 2857 and ISO 965-1 (EI of position G, by its formula), from memory.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_iso_tap(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *plating_um,
+    threadcalc_iso_tap_t *tap,
+    size_t tap_size,
+    threadcalc_error_t *error);
+
+/**
+ * The smallest and the largest pitch diameter of a tap of a class, in mm, not rounded.
+ *
+ * With t the tolerance of the pitch diameter of a thread 5H: class 1 D2 + 0.1 t to D2 + 0.3 t, class 2 0.3 t
+ * to 0.5 t, class 3 0.5 t to 0.7 t. The thread's own class does not matter: it is in the choice of the tap's.
+ * Errors: missing, unknown-value, does-not-apply (no ISO metric thread), not-sourced (t has not been read),
+ * those of threadcalc_thread_write.
+ * Source: ISO 2857, from memory; two tap makers' published tables give the same limits from M3 to M12.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_iso_tap_pitch_diameter_mm(
+    const threadcalc_thread_t *thread,
+    threadcalc_iso_tap_class tap_class,
+    threadcalc_range_t *pitch_diameter_mm,
+    threadcalc_error_t *error);
+
+/**
+ * How far the pitch diameter of a tap may lie above the basic one of the thread, in mm, smallest and largest.
+ *
+ * H n: (n - 1) x 0.0005 in to n x 0.0005 in. L n: as much below. D n: largest n x 0.013 mm; smallest 0.020
+ * (P 0.8), 0.025 (P 1) or 0.031 (P 1.25, 1.5) less, 0/0 at other pitches, where the tolerance has not been read.
+ * Errors: missing, unknown-value, out-of-range (number), not-sourced (H and L above 1 in, where the steps are
+ * wider), those of threadcalc_thread_write.
+ * Source: ASME B94.9 from memory; D as a tap maker's published table gives it for M5 to M10.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_limit_above_basic_mm(
+    const threadcalc_tap_limit_t *limit,
+    const threadcalc_thread_t *thread,
+    threadcalc_range_t *above_basic_mm,
+    threadcalc_error_t *error);
+
+/**
+ * The smallest and the largest pitch diameter of a tap by its limit, in mm; the smallest is 0/0 where
+ * threadcalc_tap_limit_above_basic_mm has none.
+ *
+ * Errors: those of threadcalc_tap_limit_above_basic_mm; not-sourced and does-not-apply (a taper thread) where
+ * the thread has no basic pitch diameter among its limits.
+ * Source: as threadcalc_tap_limit_above_basic_mm; the basic pitch diameter: as threadcalc_limits.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_limit_pitch_diameter_mm(
+    const threadcalc_tap_limit_t *limit,
+    const threadcalc_thread_t *thread,
+    threadcalc_range_t *pitch_diameter_mm,
+    threadcalc_error_t *error);
+
+/**
+ * The smallest H limit whose taps leave room for a plating: its closing over 0.0005 in, rounded up, + 1.
+ *
+ * plating_um is the thickness on the surface in um, 0 to 1000; it closes the pitch diameter of a 60 degree
+ * thread by four times as much. Without plating it is H1: taps are chosen larger than that for their life;
+ * what the class allows at most is for the gauge.
+ * Errors: out-of-range (also beyond H30), not-sourced (above 1 in), those of threadcalc_thread_write.
+ * Source: ASME B94.9, from memory; derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_h_limit_for_plating(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *plating_um,
+    threadcalc_tap_limit_t *limit,
+    threadcalc_error_t *error);
+
+/**
+ * Reads what stands on the shank of a tap: M8x1.25 6HX LH, 1/4-20 UNC GH3 HSS, M10 D5. mark_size is
+ * sizeof(threadcalc_shank_mark_t). UTF-8, or lone Latin-1 bytes; offsets are bytes of the text.
+ *
+ * Words in any order: the thread as in a designation; LH, LEFT; the class of thread that it cuts, with X
+ * within the maker's own limits; ISO1 to ISO3; the limit H3, L1, D5, with G ground; STI or EG for a wire
+ * insert; the chamfer C, FORM C, C/2-3, PLUG; material, coating and flutes, which are of no account.
+ * Errors: empty, too-long (96 bytes), unreadable if nothing is understood; those of threadcalc_thread_read if
+ * the thread contradicts itself; structure-size.
+ * Source: common practice; ASME B94.9 and DIN 2197 for letters, from memory.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_shank_mark(
+    const uint8_t *text,
+    size_t length,
+    threadcalc_shank_mark_t *mark,
+    size_t mark_size,
+    threadcalc_error_t *error);
+
+/**
+ * Compares what stands on a shank with the job: hand, thread, class or limit, plating, chamfer.
+ *
+ * Findings tap-hand, tap-thread, tap-wire-insert (errors); tap-class, tap-too-small, tap-too-large,
+ * tap-unmarked, tap-own-limits, tap-chamfer; class-assumed, limits-not-sourced, not-read. A tap cuts a little
+ * larger than it is; what comes of that only the gauge says. count is how many there are, up to 12; with too
+ * little room only count is written.
+ * Errors: out-of-range (plating outside 0 to 1000 um, negative room), contradiction (an external thread),
+ * missing, unknown-value, unknown-class, those of threadcalc_thread_write, structure-size, unsupported-field,
+ * buffer-too-short.
+ * Source: ISO 2857 and ASME B94.9, from memory; which severity: judgement.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_judge_tap(
+    const threadcalc_shank_mark_t *mark,
+    const threadcalc_tap_job_t *tap_job,
+    threadcalc_finding_t *findings,
+    size_t capacity,
+    size_t *count,
     threadcalc_error_t *error);
 
 /**
@@ -4054,4 +4738,5 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_profile(
 #define THREADCALC_TAP_DRILL_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_tap_drill_request_t)
 #define THREADCALC_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_depth_request_t)
 #define THREADCALC_TAPER_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_taper_depth_request_t)
+#define THREADCALC_TAP_JOB_INIT THREADCALC_REQUEST_INIT(threadcalc_tap_job_t)
 #define THREADCALC_JOB_INIT THREADCALC_REQUEST_INIT(threadcalc_job_t)

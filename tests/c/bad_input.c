@@ -108,6 +108,8 @@ int main(void)
     bad_threads();
     bad_notes();
     bad_json();
+    bad_taps();
+    bad_gauges();
     printf("bad_input: %lu passed, %lu failed\n", passed, failed);
     return failed > 0 || passed == 0;
 }

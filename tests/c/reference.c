@@ -2,6 +2,7 @@
 /* Every table of the reference folder, row by row, through the C library. */
 #include "reference.h"
 
+#include <ctype.h>
 #include <stdio.h>
 #include <string.h>
 
@@ -39,6 +40,45 @@ int32_t reference_basis(csv_row *row)
 {
     static const char *const names[] = {"3H/4", "5H/8"};
     return csv_choice(row, "basis", names, 2);
+}
+
+static int same_letter(char left, char right)
+{
+    left = left == '-' ? '_' : left;
+    right = right == '-' ? '_' : right;
+    return tolower((unsigned char)left) == tolower((unsigned char)right);
+}
+
+int reference_is(csv_row *row, const char *column, const char *name)
+{
+    const char *cell = csv_cell(row, column);
+    while (*name && same_letter(*name, *cell)) {
+        name++;
+        cell++;
+    }
+    return !*name && !*cell;
+}
+
+int32_t reference_hole(csv_row *row)
+{
+    static const char *const names[] = {"through", "blind"};
+    return csv_choice(row, "hole", names, 2);
+}
+
+void reference_join(char *words, size_t capacity, const char *mark, const char *word)
+{
+    const size_t length = strlen(words);
+    snprintf(words + length, capacity - length, "%s%s", length ? mark : "", word);
+}
+
+void reference_exact_text(csv_row *row, const char *column, threadcalc_ratio_t got)
+{
+    char text[64] = "";
+    size_t needed = 0;
+    if (got.denominator != 0 && threadcalc_write_number(&got, text, sizeof text, &needed, NULL) != 0) {
+        snprintf(text, sizeof text, "no number");
+    }
+    csv_text_or_none(row, column, text);
 }
 
 uint32_t reference_sets(csv_row *row)
@@ -122,6 +162,8 @@ int main(void)
     reference_lists();
     reference_jobs();
     reference_borders();
+    reference_taps();
+    reference_gauges();
     printf("reference: %lu rows passed, %lu failed\n", (unsigned long)csv_passed, (unsigned long)csv_failed);
     return csv_failed > 0 || csv_passed == 0;
 }

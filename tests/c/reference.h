@@ -22,6 +22,28 @@ uint32_t reference_sets(csv_row *row);
 /* The same of a cell's text. */
 uint32_t reference_sets_of(const char *names);
 
+/* Whether a cell is this name, whatever its case, `-` or `_`. */
+int reference_is(csv_row *row, const char *column, const char *name);
+
+/* The number of the name in a cell, by the library's function that names numbers; 99 for a name that is none, and
+   for an empty cell. A macro, so that every function is called by its own name. */
+#define REFERENCE_NAMED(row, column, name_of, number)                                                 \
+    do {                                                                                              \
+        (number) = 1;                                                                                 \
+        while ((number) < 99 && !reference_is(row, column, name_of(number))) {                        \
+            (number)++;                                                                               \
+        }                                                                                             \
+    } while (0)
+
+/* The number of the column `hole`; 0 for an empty cell, 99 for a hole that is none. */
+int32_t reference_hole(csv_row *row);
+
+/* Adds a word to words that are separated by blanks, or by another mark. */
+void reference_join(char *words, size_t capacity, const char *mark, const char *word);
+
+/* An exact number as text in a list, so that an empty cell is "none". */
+void reference_exact_text(csv_row *row, const char *column, threadcalc_ratio_t got);
+
 /* A length in mm as an exact number of the row's unit, in lowest terms; 0/0 stays 0/0. */
 threadcalc_ratio_t reference_in_unit(csv_row *row, threadcalc_ratio_t mm);
 
@@ -40,5 +62,7 @@ void reference_drills(void);
 void reference_lists(void);
 void reference_jobs(void);
 void reference_borders(void);
+void reference_taps(void);
+void reference_gauges(void);
 
 #endif

@@ -5,24 +5,6 @@
 #include <stdio.h>
 #include <string.h>
 
-/* Adds a word to words that are separated by blanks, or by another mark. */
-static void join(char *words, size_t capacity, const char *mark, const char *word)
-{
-    const size_t length = strlen(words);
-    snprintf(words + length, capacity - length, "%s%s", length ? mark : "", word);
-}
-
-/* An exact number as text; the empty text for none. */
-static void number(csv_row *row, const char *column, threadcalc_ratio_t got)
-{
-    char text[64] = "";
-    size_t needed = 0;
-    if (got.denominator != 0 && threadcalc_write_number(&got, text, sizeof text, &needed, NULL) != 0) {
-        snprintf(text, sizeof text, "no number");
-    }
-    csv_text_or_none(row, column, text);
-}
-
 static void whole(csv_row *row, const char *column, int is_there, int64_t got)
 {
     char text[32] = "";
@@ -43,7 +25,7 @@ static void flags(csv_row *row, const threadcalc_hole_note_t *note)
     size_t place;
     for (place = 0; place < sizeof all / sizeof all[0]; place++) {
         if (all[place].is_set == 1) {
-            join(words, sizeof words, " ", all[place].name);
+            reference_join(words, sizeof words, " ", all[place].name);
         }
     }
     csv_text_or_none(row, "flags", words);
@@ -60,7 +42,7 @@ static void unread(csv_row *row, const threadcalc_hole_note_t *note)
         if (finding->number_count == 2 && finding->number_key[0] == THREADCALC_NUMBER_BYTE
             && finding->number_key[1] == THREADCALC_NUMBER_LENGTH) {
             snprintf(word, sizeof word, "%.0f+%.0f", finding->number[0], finding->number[1]);
-            join(words, sizeof words, " ", word);
+            reference_join(words, sizeof words, " ", word);
         }
     }
     csv_text_or_none(row, "unread", words);
@@ -84,14 +66,14 @@ static int32_t hole_note(csv_row *row)
     whole(row, "thread_at", note.thread.form != 0, note.thread_at);
     whole(row, "thread_length", note.thread.form != 0, note.thread_length);
     whole(row, "count", note.count != 0, (int64_t)note.count);
-    number(row, "thread_depth_mm", note.thread_depth_mm);
-    number(row, "drill_mm", note.drill_mm);
-    number(row, "drill_depth_mm", note.drill_depth_mm);
-    number(row, "countersink_mm", note.countersink_mm);
-    number(row, "countersink_angle_deg", note.countersink_angle_deg);
-    number(row, "counterbore_mm", note.counterbore_mm);
-    number(row, "counterbore_depth_mm", note.counterbore_depth_mm);
-    number(row, "bolt_circle_mm", note.bolt_circle_mm);
+    reference_exact_text(row, "thread_depth_mm", note.thread_depth_mm);
+    reference_exact_text(row, "drill_mm", note.drill_mm);
+    reference_exact_text(row, "drill_depth_mm", note.drill_depth_mm);
+    reference_exact_text(row, "countersink_mm", note.countersink_mm);
+    reference_exact_text(row, "countersink_angle_deg", note.countersink_angle_deg);
+    reference_exact_text(row, "counterbore_mm", note.counterbore_mm);
+    reference_exact_text(row, "counterbore_depth_mm", note.counterbore_depth_mm);
+    reference_exact_text(row, "bolt_circle_mm", note.bolt_circle_mm);
     csv_text_or_none(row, "sides", note.sides ? threadcalc_sides_name(note.sides) : "");
     csv_text_or_none(row, "plating", note.plating ? threadcalc_plating_name(note.plating) : "");
     flags(row, &note);
@@ -115,9 +97,9 @@ static int32_t comment(csv_row *row)
         char word[128];
         size_t needed = 0;
         status = threadcalc_thread_write(&found[place].thread, word, sizeof word, &needed, &row->error);
-        join(threads, sizeof threads, ";", word);
+        reference_join(threads, sizeof threads, ";", word);
         snprintf(word, sizeof word, "%lld+%lld", (long long)found[place].at, (long long)found[place].length);
-        join(places, sizeof places, " ", word);
+        reference_join(places, sizeof places, " ", word);
     }
     csv_text_or_none(row, "threads", threads);
     csv_text_or_none(row, "places", places);

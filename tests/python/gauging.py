@@ -54,6 +54,13 @@ def over_wires(row: Cells) -> dict[str, object]:
     return {"over_wires": over / float(inch), "best_wire": tc.best_wire_mm(one) / float(inch)}
 
 
+def tap_kind(row: Cells) -> dict[str, object]:
+    kind = tc.TapKind(row["kind"])
+    advice = kind.advice(row["hole"])
+    assert advice.reason
+    return {"tap": kind.tap, "torque_factor": kind.torque_factor, "suits": advice.suits}
+
+
 def chamfer(row: Cells) -> dict[str, object]:
     form = tc.ChamferForm(row["form"])
     return {
@@ -74,11 +81,26 @@ def tap_class(row: Cells) -> dict[str, object]:
     return {"tap_class": found.tap_class or "none", "closing_mm": found.closing_mm}
 
 
+def tap_class_size(row: Cells) -> dict[str, object]:
+    smallest, largest = tc.iso_tap_pitch_diameter_mm(thread(row), row["tap_class"])
+    return {"smallest_mm": smallest, "largest_mm": largest}
+
+
 def tap_limit(row: Cells) -> dict[str, object]:
     limit = tc.TapLimit(row["letter"], int(row["number"]))
     assert str(limit) == row["letter"] + row["number"]
-    smallest, largest = limit.above_basic_mm(thread(row))
-    return {"smallest_mm": "none" if smallest is None else smallest, "largest_mm": largest}
+    one = thread(row)
+    smallest, largest = limit.above_basic_mm(one)
+    try:
+        pitch = [length if length is None else decimal_text(length)[0] for length in limit.pitch_diameter_mm(one)]
+    except tc.ThreadcalcError as error:
+        pitch = [error.name, error.name]
+    return {
+        "smallest_mm": "none" if smallest is None else smallest,
+        "largest_mm": largest,
+        "smallest_pitch_mm": pitch[0] or "none",
+        "largest_pitch_mm": pitch[1],
+    }
 
 
 def h_limit_for_plating(row: Cells) -> dict[str, object]:
@@ -119,6 +141,8 @@ OPERATIONS = (
     re_entry,
     shank_mark,
     tap_class,
+    tap_class_size,
+    tap_kind,
     tap_limit,
     trimmed_depth,
 )

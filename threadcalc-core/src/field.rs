@@ -199,6 +199,14 @@ named! {
         StandOff = 122 "stand_off_turns",
         /// Diameter of a measuring wire.
         Wire = 123 "wire_mm",
+        /// Whether the hole is for a wire insert.
+        WireInsert = 126 "wire_insert",
+        /// Whether the lead angle is taken into account.
+        LeadAngle = 127 "lead_angle",
+        /// What a gauge said.
+        GaugeReading = 128 "result",
+        /// Class of a tap by ISO 2857.
+        IsoTapClass = 129 "tap_class",
         /// Surface speed of a tap in feet per minute.
         SurfaceSpeedFeet = 130 "surface_speed_ft_min",
         /// Material of the part.

@@ -73,8 +73,8 @@ pub use feed::{ExactSpeeds, Feed, FeedMode, Unit, exact_speeds, feed, programmed
 pub use finding::{Finding, FindingId, Findings, NumberKey, Severity};
 pub use form::{Form, WrittenAs};
 pub use gauge::{
-    Gauge, GaugeKind, GaugeResult, Gauges, Move, NextMove, NotGoRule, RE_ENTRY_RULE, ReEntry, Verdict, best_wire_mm,
-    gauges, next_move, not_go_rule, over_wires, re_entry_r, trimmed_depth_mm,
+    Gauge, GaugeKind, GaugeReading, GaugeResult, Gauges, Move, NextMove, NotGoRule, RE_ENTRY_RULE, ReEntry, Verdict,
+    best_wire_mm, gauges, next_move, not_go_rule, over_wires, re_entry_r, trimmed_depth_mm,
 };
 pub use hole_note::{HoleNote, Plating, Sides, read_hole_note};
 pub use length::{Decimal, Length, Ratio, Rounding};

@@ -146,7 +146,8 @@ fn judging_and_gauging_allocate_nothing() {
     let (set, asked) = counted(|| gauges(&thread).map(|set| set.iter().count()));
     assert_eq!((set, asked), (Ok(4), 0));
     let result = GaugeResult::GoStops { turns: Length::integer(3) };
-    let (moves, asked) = counted(|| next_move(&thread, Length::integer(12), result).map(|next| next.moves().count()));
+    let (moves, asked) =
+        counted(|| next_move(&thread, Some(Length::integer(12)), result).map(|next| next.moves().count()));
     assert_eq!((moves, asked), (Ok(4), 0));
     let wire = Length::new(725, 1000).unwrap();
     let (over, asked) = counted(|| over_wires(&thread, wire, Length::new(7188, 1000)?, true));

@@ -255,6 +255,14 @@ pub const THREADCALC_FIELD_ROOM_THREADS: i32 = 121;
 pub const THREADCALC_FIELD_STAND_OFF_TURNS: i32 = 122;
 /// Diameter of a measuring wire.
 pub const THREADCALC_FIELD_WIRE_MM: i32 = 123;
+/// Whether the hole is for a wire insert.
+pub const THREADCALC_FIELD_WIRE_INSERT: i32 = 126;
+/// Whether the lead angle is taken into account.
+pub const THREADCALC_FIELD_LEAD_ANGLE: i32 = 127;
+/// What a gauge said.
+pub const THREADCALC_FIELD_RESULT: i32 = 128;
+/// Class of a tap by ISO 2857.
+pub const THREADCALC_FIELD_TAP_CLASS: i32 = 129;
 /// Surface speed of a tap in feet per minute.
 pub const THREADCALC_FIELD_SURFACE_SPEED_FT_MIN: i32 = 130;
 /// Material of the part.

@@ -21,7 +21,7 @@ pub struct threadcalc_range_t {
 }
 
 impl threadcalc_range_t {
-    fn of(range: Range) -> Self {
+    pub(crate) fn of(range: Range) -> Self {
         Self { low: threadcalc_ratio_t::of_option(range.0), high: threadcalc_ratio_t::of_option(range.1) }
     }
 }

@@ -3,9 +3,9 @@
 use core::ffi::c_char;
 
 use threadcalc_core::{
-    ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, Hand, Holder, IsoTapClass, LimitLetter,
-    Material, Move, NumberKey, Plating, PropertyClass, Series, Severity, Side, Sides, Suits, TapKind, Verdict, Weakest,
-    WithinLimits, WrittenAs,
+    ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, GaugeReading, Hand, Holder,
+    IsoTapClass, LimitLetter, Material, Move, NumberKey, Plating, PropertyClass, Series, Severity, Side, Sides, Suits,
+    TapKind, Verdict, Weakest, WithinLimits, WrittenAs,
 };
 
 use crate::codes::{THREADCALC_STATUS_INTERNAL_FAULT, THREADCALC_STATUS_OK};
@@ -16,8 +16,8 @@ type Name = [u8; 80];
 const UNKNOWN: Name = c_text("unknown");
 
 /// The text with a NUL behind it. For constants: a text without room for its NUL stops the compiler.
-const fn c_text(text: &str) -> Name {
-    let mut name = [0; 80];
+pub(crate) const fn c_text<const N: usize>(text: &str) -> [u8; N] {
+    let mut name = [0; N];
     let bytes = text.as_bytes();
     assert!(bytes.len() < name.len());
     let mut place = 0;
@@ -196,19 +196,19 @@ pub extern "C" fn threadcalc_tap_kind_name(tap_kind: i32) -> *const c_char {
     name_of!(TapKind, name, tap_kind)
 }
 
-/// The stable name of a fitness. Never NULL.
+/// "well", "with_care", "badly". Never NULL.
 #[unsafe(no_mangle)]
 pub extern "C" fn threadcalc_suits_name(suits: i32) -> *const c_char {
     name_of!(Suits, name, suits)
 }
 
-/// "A" to "F". Never NULL.
+/// "A" to "F", "taper", "plug", "semi_bottoming", "bottoming". Never NULL.
 #[unsafe(no_mangle)]
 pub extern "C" fn threadcalc_chamfer_form_name(chamfer_form: i32) -> *const c_char {
     name_of!(ChamferForm, name, chamfer_form)
 }
 
-/// "class_1". Never NULL.
+/// "1", "2", "3". Never NULL.
 #[unsafe(no_mangle)]
 pub extern "C" fn threadcalc_iso_tap_class_name(iso_tap_class: i32) -> *const c_char {
     name_of!(IsoTapClass, name, iso_tap_class)
@@ -224,6 +224,12 @@ pub extern "C" fn threadcalc_limit_letter_name(limit_letter: i32) -> *const c_ch
 #[unsafe(no_mangle)]
 pub extern "C" fn threadcalc_gauge_name(gauge: i32) -> *const c_char {
     name_of!(GaugeKind, name, gauge)
+}
+
+/// "go_passes", "go_stops", "not_go_enters", "taper_stands". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_gauge_reading_name(gauge_reading: i32) -> *const c_char {
+    name_of!(GaugeReading, name, gauge_reading)
 }
 
 /// "accept", "rework", "reject". Never NULL.

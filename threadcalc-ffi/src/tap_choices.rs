@@ -168,6 +168,19 @@ pub const THREADCALC_GAUGE_TAPER_PLUG: i32 = 9;
 /// Taper thread ring, read by how far it goes on.
 pub const THREADCALC_GAUGE_TAPER_RING: i32 = 10;
 
+/// What a gauge said, without its turns.
+pub type threadcalc_gauge_reading = i32;
+/// Not given.
+pub const THREADCALC_GAUGE_READING_UNSET: i32 = 0;
+/// GO goes to the full depth of thread.
+pub const THREADCALC_GAUGE_READING_GO_PASSES: i32 = 1;
+/// GO stops before it.
+pub const THREADCALC_GAUGE_READING_GO_STOPS: i32 = 2;
+/// NOT GO enters.
+pub const THREADCALC_GAUGE_READING_NOT_GO_ENTERS: i32 = 3;
+/// The notch of a taper plug stands off the face, or is flush with it.
+pub const THREADCALC_GAUGE_READING_TAPER_STANDS: i32 = 4;
+
 /// What becomes of the hole.
 pub type threadcalc_verdict = i32;
 /// Not given.
@@ -179,7 +192,7 @@ pub const THREADCALC_VERDICT_REWORK: i32 = 2;
 /// No tap makes it smaller again.
 pub const THREADCALC_VERDICT_REJECT: i32 = 3;
 
-/// One thing to do, in the order of a [`NextMove`].
+/// One thing to do, in the order of threadcalc_next_move_t.
 pub type threadcalc_move = i32;
 /// Not given.
 pub const THREADCALC_MOVE_UNSET: i32 = 0;

@@ -118,7 +118,11 @@ fn constants(group: &str) -> Vec<(String, i32)> {
         Some((name.to_lowercase().replace('_', "-"), number.trim().parse().ok()?))
     };
     // A longer group name that begins alike (TAP_SET_ON beside TAP) is a group of its own.
-    let own = |name: &str| !(group == "TAP" && (name.starts_with("set-on") || name.starts_with("kind-")));
+    let own = |name: &str| match group {
+        "TAP" => !name.starts_with("set-on") && !name.starts_with("kind-"),
+        "GAUGE" => !name.starts_with("reading-"),
+        _ => true,
+    };
     header.lines().filter_map(define).filter(|(name, number)| *number != 0 && own(name)).collect()
 }
 
@@ -168,6 +172,7 @@ same_numbers! {
     classes_of_tap_have_the_numbers_of_the_core: "ISO_TAP_CLASS" threadcalc_core::IsoTapClass,
     letters_of_a_tap_limit_have_the_numbers_of_the_core: "LIMIT_LETTER" threadcalc_core::LimitLetter,
     gauges_have_the_numbers_of_the_core: "GAUGE" threadcalc_core::GaugeKind,
+    readings_of_gauges_have_the_numbers_of_the_core: "GAUGE_READING" threadcalc_core::GaugeReading,
     verdicts_have_the_numbers_of_the_core: "VERDICT" threadcalc_core::Verdict,
     moves_have_the_numbers_of_the_core: "MOVE" threadcalc_core::Move,
 }

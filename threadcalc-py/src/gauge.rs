@@ -1,12 +1,12 @@
 //! Gauges, what follows from them, and measurement over wires.
 
 use pyo3::prelude::*;
-use threadcalc_core::{self as core, Code, Error, Field, GaugeResult, Length};
+use threadcalc_core::{self as core, Field, GaugeResult};
 
 use crate::answer::answer;
-use crate::error::{raise, raise_key};
+use crate::error::raise;
 use crate::number::{exact, fraction, optional_exact, optional_fraction};
-use crate::text::bytes_of;
+use crate::text::choose;
 use crate::thread::Thread;
 
 answer! {
@@ -112,23 +112,6 @@ impl NextMove {
     }
 }
 
-const RESULTS: &str = "one of: go_passes go_stops not_go_enters taper_stands";
-
-/// What a gauge said, from its name and its turns.
-fn result_of(result: &Bound<'_, PyAny>, turns: Option<Length>) -> PyResult<GaugeResult> {
-    let turned = || turns.ok_or_else(|| raise(Error::new(Code::Missing, Field::Turns)));
-    match &*bytes_of(result, Field::Key)? {
-        b"go_passes" if turns.is_some() => Err(raise(
-            Error::new(Code::Contradiction, Field::Turns).hint_text("GO that goes to the full depth has no turns"),
-        )),
-        b"go_passes" => Ok(GaugeResult::GoPasses),
-        b"go_stops" => Ok(GaugeResult::GoStops { turns: turned()? }),
-        b"not_go_enters" => Ok(GaugeResult::NotGoEnters { turns: turned()? }),
-        b"taper_stands" => Ok(GaugeResult::TaperStands { turns: turned()? }),
-        _ => Err(raise_key(Error::new(Code::UnknownValue, Field::Key).hint_text(RESULTS), "result")),
-    }
-}
-
 /// What to do after gauging a tapped hole.
 #[pyfunction]
 #[pyo3(signature = (thread, result, *, turns=None, required_turns=None))]
@@ -138,13 +121,10 @@ pub fn next_move(
     turns: Option<&Bound<'_, PyAny>>,
     required_turns: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<NextMove> {
-    let result = result_of(result, optional_exact(turns, Field::Turns)?)?;
+    let turns = optional_exact(turns, Field::Turns)?;
+    let result = GaugeResult::new(choose(result)?, turns).map_err(raise)?;
     let required = optional_exact(required_turns, Field::Turns)?;
-    if required.is_none() && matches!(result, GaugeResult::GoStops { .. }) {
-        let missing = Error::new(Code::Missing, Field::Turns).hint_text("required_turns: full thread over lead");
-        return Err(raise(missing));
-    }
-    core::next_move(&thread.get().0, required.unwrap_or(Length::ZERO), result).map(NextMove).map_err(raise)
+    core::next_move(&thread.get().0, required, result).map(NextMove).map_err(raise)
 }
 
 /// The depth that brings a taper plug flush, with the same R.

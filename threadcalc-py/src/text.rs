@@ -5,8 +5,8 @@ use std::borrow::Cow;
 use pyo3::prelude::*;
 use pyo3::types::{PyBytes, PyString};
 use threadcalc_core::{
-    Basis, ChamferForm, Code, DrillSet, Error, FeedMode, Field, Form, Hand, Holder, Hole, IsoTapClass, LimitLetter,
-    Material, PropertyClass, Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
+    Basis, ChamferForm, Code, DrillSet, Error, FeedMode, Field, Form, GaugeReading, Hand, Holder, Hole, IsoTapClass,
+    LimitLetter, Material, PropertyClass, Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
 };
 
 use crate::error::raise_key;
@@ -58,10 +58,11 @@ choice!(
     DrillSet: DrillSets,
     FeedMode: Mode,
     Form: Form,
+    GaugeReading: GaugeReading,
     Hand: Hand,
     Hole: Hole,
     Holder: Key "holder",
-    IsoTapClass: Key "tap_class",
+    IsoTapClass: IsoTapClass,
     LimitLetter: TapLimit,
     Material: Key "material",
     PropertyClass: Key "property_class",

@@ -3,6 +3,7 @@
 //! Pointers are valid or NULL, lengths and sizes are true; everything else is whatever the input says.
 
 mod drills;
+mod gauges;
 mod input;
 pub mod memory;
 mod names;
@@ -10,6 +11,7 @@ mod notes;
 mod numbers;
 mod plans;
 pub mod protocol;
+mod taps;
 mod threads;
 
 use threadcalc::{threadcalc_ratio_t, threadcalc_thread_t};
@@ -34,7 +36,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 37] = [
+const OPERATIONS: [Operation; 50] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -72,6 +74,19 @@ const OPERATIONS: [Operation; 37] = [
     plans::taper_depths,
     notes::hole_note,
     notes::comment,
+    taps::kind,
+    taps::chamfer,
+    taps::chamfers_that_fit,
+    taps::iso_tap,
+    taps::limit,
+    taps::limit_for_plating,
+    taps::mark,
+    taps::judge,
+    gauges::list,
+    gauges::next_move,
+    gauges::trimmed_depth,
+    gauges::re_entry,
+    gauges::wires,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.

@@ -6,7 +6,7 @@ use threadcalc::*;
 
 use super::{Input, State};
 
-const NAMES: [extern "C" fn(i32) -> *const c_char; 17] = [
+const NAMES: [extern "C" fn(i32) -> *const c_char; 26] = [
     threadcalc_status_name,
     threadcalc_field_name,
     threadcalc_finding_name,
@@ -24,6 +24,15 @@ const NAMES: [extern "C" fn(i32) -> *const c_char; 17] = [
     threadcalc_drill_set_name,
     threadcalc_within_limits_name,
     threadcalc_confidence_name,
+    threadcalc_tap_kind_name,
+    threadcalc_suits_name,
+    threadcalc_chamfer_form_name,
+    threadcalc_iso_tap_class_name,
+    threadcalc_limit_letter_name,
+    threadcalc_gauge_name,
+    threadcalc_gauge_reading_name,
+    threadcalc_verdict_name,
+    threadcalc_move_name,
 ];
 
 /// Every name of one number: a short text, "unknown" at least.

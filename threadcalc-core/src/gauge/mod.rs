@@ -4,7 +4,7 @@ mod moves;
 mod wires;
 
 pub use moves::{
-    GaugeResult, Move, NextMove, RE_ENTRY_RULE, ReEntry, Verdict, next_move, re_entry_r, trimmed_depth_mm,
+    GaugeReading, GaugeResult, Move, NextMove, RE_ENTRY_RULE, ReEntry, Verdict, next_move, re_entry_r, trimmed_depth_mm,
 };
 pub use wires::{best_wire_mm, over_wires};
 

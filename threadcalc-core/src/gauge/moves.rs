@@ -58,6 +58,20 @@ named! {
     }
 }
 
+named! {
+    /// What a gauge said, without its turns.
+    pub enum GaugeReading {
+        /// GO goes to the full depth of thread.
+        GoPasses = 1 "go_passes",
+        /// GO stops before it.
+        GoStops = 2 "go_stops",
+        /// NOT GO enters.
+        NotGoEnters = 3 "not_go_enters",
+        /// The notch of a taper plug stands off the face, or is flush with it.
+        TaperStands = 4 "taper_stands",
+    }
+}
+
 /// What a gauge said.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum GaugeResult {
@@ -79,6 +93,34 @@ pub enum GaugeResult {
         /// Turns from flush.
         turns: Ratio,
     },
+}
+
+impl GaugeResult {
+    /// The result of a reading and its turns.
+    ///
+    /// # Errors
+    /// [`Code::Missing`] without turns, [`Code::Contradiction`] with turns for a GO that goes to the full depth.
+    ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::{GaugeReading, GaugeResult, Length};
+    ///
+    /// let stops = GaugeResult::new(GaugeReading::GoStops, Some(Length::integer(10)))?;
+    /// assert_eq!(stops, GaugeResult::GoStops { turns: Length::integer(10) });
+    /// # Ok::<(), threadcalc_core::Error>(())
+    /// ```
+    pub fn new(reading: GaugeReading, turns: Option<Ratio>) -> Result<Self, Error> {
+        match (reading, turns) {
+            (GaugeReading::GoPasses, None) => Ok(Self::GoPasses),
+            (GaugeReading::GoPasses, Some(turns)) => Err(Error::new(Code::Contradiction, Field::Turns)
+                .got(turns.to_f64())
+                .hint_text("GO that goes to the full depth has no turns")),
+            (GaugeReading::GoStops, Some(turns)) => Ok(Self::GoStops { turns }),
+            (GaugeReading::NotGoEnters, Some(turns)) => Ok(Self::NotGoEnters { turns }),
+            (GaugeReading::TaperStands, Some(turns)) => Ok(Self::TaperStands { turns }),
+            (_, None) => Err(Error::new(Code::Missing, Field::Turns).hint_text("turns until the gauge stops")),
+        }
+    }
 }
 
 /// How many moves there are at most.
@@ -142,20 +184,21 @@ impl serde::Serialize for NextMove {
 /// | taper plug stands out | clean; tap deeper by turns × lead, with the same R |
 /// | taper plug sinks in | stop; next hole less deep; this one is too large |
 ///
-/// `required_turns`: full thread over lead; not looked at for NOT GO and taper plugs. Tapping deeper enters
-/// the hole again: see [`RE_ENTRY_RULE`].
+/// `required_turns`: the depth of full thread that is asked for over the lead; needed for a GO that stops, not
+/// looked at otherwise. Tapping deeper enters the hole again: see [`RE_ENTRY_RULE`].
 ///
 /// # Errors
-/// [`Code::DoesNotApply`] for external threads, for GO and NOT GO in a taper thread and a taper plug in a
-/// straight one; [`Code::NotSourced`] for NOT GO in a parallel pipe thread; [`Code::OutOfRange`] for turns
-/// outside 0 to 1000 (−20 to 20 for a taper plug); [`Code::Overflow`].
+/// [`Code::Missing`] for a GO that stops without `required_turns`; [`Code::DoesNotApply`] for external threads,
+/// for GO and NOT GO in a taper thread and a taper plug in a straight one; [`Code::NotSourced`] for NOT GO in a
+/// parallel pipe thread; [`Code::OutOfRange`] for turns outside 0 to 1000 (−20 to 20 for a taper plug);
+/// [`Code::Overflow`].
 ///
 /// # Example
 /// ```
 /// use threadcalc_core::{GaugeResult, Length, Move, Thread, next_move};
 ///
 /// let (thread, ten) = (Thread::read(b"M8-6H")?, Length::integer(10));
-/// let next = next_move(&thread, Length::new(64, 5)?, GaugeResult::GoStops { turns: ten })?;
+/// let next = next_move(&thread, Some(Length::new(64, 5)?), GaugeResult::GoStops { turns: ten })?;
 /// assert_eq!(next.moves().next(), Some(Move::CleanAndGaugeAgain));
 /// assert_eq!(next.deeper_mm.map(|mm| mm.to_string()), Some("3.5".into())); // 2.8 turns of 1.25
 /// # Ok::<(), threadcalc_core::Error>(())
@@ -164,7 +207,7 @@ impl serde::Serialize for NextMove {
 /// # Source
 /// Common practice; how far NOT GO may enter: [`not_go_rule`](crate::not_go_rule); taper threads: their
 /// gauge's turns.
-pub fn next_move(thread: &Thread, required_turns: Ratio, result: GaugeResult) -> Result<NextMove, Error> {
+pub fn next_move(thread: &Thread, required_turns: Option<Ratio>, result: GaugeResult) -> Result<NextMove, Error> {
     let does_not_apply = |hint| Err(Error::new(Code::DoesNotApply, Field::Form).hint_text(hint));
     if thread.side() == Some(Side::External) {
         return does_not_apply("a tapped hole");
@@ -176,7 +219,8 @@ pub fn next_move(thread: &Thread, required_turns: Ratio, result: GaugeResult) ->
         (_, true) => does_not_apply("a taper thread is gauged by the turns that its plug stands off"),
         (GaugeResult::GoPasses, false) => Ok(good),
         (GaugeResult::GoStops { turns }, false) => {
-            let required = above_zero(required_turns, Field::Turns, MOST_TURNS)?;
+            let missing = Error::new(Code::Missing, Field::Turns).hint_text("required_turns: full thread over lead");
+            let required = above_zero(required_turns.ok_or(missing)?, Field::Turns, MOST_TURNS)?;
             go_stops(thread, required, zero_or_more(turns, Field::Turns, MOST_TURNS)?)
         }
         (GaugeResult::NotGoEnters { turns }, false) => {
@@ -238,6 +282,9 @@ fn check_stand_off(turns: Ratio) -> Result<(), Error> {
 /// new depth = depth + stand-off turns × lead        above 0: the plug stands out, the thread is small
 /// ```
 ///
+/// `depth_mm` is the tapping depth of the program, below the face. A plug that sinks in makes the next hole less
+/// deep; the gauged one is too large.
+///
 /// # Errors
 /// [`Code::DoesNotApply`] for straight threads; [`Code::OutOfRange`] for turns outside −20 to 20, a depth
 /// outside 0 to 10 000 mm, before or after; [`Code::Overflow`].
@@ -263,9 +310,14 @@ pub fn trimmed_depth_mm(thread: &Thread, depth_mm: Length, stand_off_turns: Rati
     above_zero(depth_mm.plus(stand_off_turns.times(thread.lead_mm())?)?, Field::Depth, MOST_MM)
 }
 
-/// What has to hold when a tap enters a tapped hole again.
+/// What has to hold when a tap enters a tapped hole again. Whether a control starts every stroke at the same angle
+/// of the spindle is in its manual; without that no R plane finds the thread again.
+///
+/// # Source
+/// Common practice.
 pub const RE_ENTRY_RULE: &str = "same tool and same length, same S, and the same R or R moved by whole pitches; \
-    synchronised cycle only; never shift R or the tool length for a dry run over a tapped hole";
+    synchronised cycle only, on a control that starts every stroke at the same angle of the spindle; \
+    never shift R or the tool length for a dry run over a tapped hole";
 
 /// An R plane from which the tap finds the thread again.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -285,6 +337,7 @@ pub struct ReEntry {
 /// R = r + k P,   k whole, |R − wanted| least
 /// ```
 ///
+/// Both are Z of one work offset, and grow away from the part.
 /// The rest of [`RE_ENTRY_RULE`] has to hold as well. With several starts a whole pitch finds the next
 /// start's groove, which is as good.
 ///

@@ -76,6 +76,17 @@ impl ChamferForm {
     /// Whether the longest chamfer of the form has room, in threads: in a blind hole between the end of full
     /// thread and the end of the drilled diameter, below a through hole down to what the tap may not touch.
     /// Form B never fits a blind hole: its spiral point drives the chips to the bottom.
+    ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::{ChamferForm, Hole, Length};
+    ///
+    /// assert!(ChamferForm::C.fits(Hole::Blind, Length::integer(3)));
+    /// assert!(!ChamferForm::B.fits(Hole::Blind, Length::integer(10)));
+    /// ```
+    ///
+    /// # Source
+    /// As [`threads`](Self::threads); form B: common practice.
     #[must_use]
     pub fn fits(self, hole: Hole, room_threads: Ratio) -> bool {
         let drives_chips_down = self == Self::B && hole == Hole::Blind;

@@ -25,6 +25,14 @@ impl IsoTapClass {
     ///
     /// # Source
     /// ISO 2857, from memory; tap makers' published tables agree.
+    ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::IsoTapClass;
+    ///
+    /// assert_eq!(IsoTapClass::of("6H"), Some(IsoTapClass::Class2));
+    /// assert_eq!(IsoTapClass::of("7G"), None);
+    /// ```
     #[must_use]
     pub fn of(tolerance_class: &str) -> Option<Self> {
         match tolerance_class {
@@ -43,9 +51,20 @@ impl IsoTapClass {
     /// class 3   D2 + 0.5 t  to  D2 + 0.7 t
     /// ```
     ///
+    /// The thread's own class does not matter: it is in the choice of the tap's class.
+    ///
     /// # Errors
     /// [`Code::DoesNotApply`] for threads that are not ISO metric; [`Code::NotSourced`] where t has not been
     /// read.
+    ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::{IsoTapClass, Thread};
+    ///
+    /// let (smallest, largest) = IsoTapClass::Class2.pitch_diameter_mm(&Thread::read(b"M8")?)?;
+    /// assert_eq!((smallest.to_string(), largest.to_string()), ("7.2255".into(), "7.2505".into()));
+    /// # Ok::<(), threadcalc_core::Error>(())
+    /// ```
     ///
     /// # Source
     /// ISO 2857, from memory; two tap makers' published tables give the same limits from M3 to M12 (M8 of class
@@ -88,7 +107,8 @@ pub struct IsoTap {
 /// ```
 ///
 /// `15 + 11 P` is the fundamental deviation of position G, the allowance for plating. The hole is gauged
-/// after plating with the gauges of position H. Thin even plating only, never hot-dip.
+/// after plating with the gauges of position H; a class of position G on the drawing is the one before plating.
+/// Thin even plating only, never hot-dip.
 ///
 /// # Errors
 /// [`Code::DoesNotApply`] for threads that are not ISO metric; [`Code::ClassUnset`];

@@ -103,10 +103,25 @@ impl TapLimit {
         }
     }
 
-    /// The smallest and the largest pitch diameter of the tap in millimetres.
+    /// The smallest and the largest pitch diameter of the tap in millimetres; the smallest is `None` where
+    /// [`above_basic_mm`](Self::above_basic_mm) has none.
     ///
     /// # Errors
-    /// Those of [`above_basic_mm`](Self::above_basic_mm) and of [`Thread::limits`].
+    /// Those of [`above_basic_mm`](Self::above_basic_mm); [`Code::DoesNotApply`] for taper threads and
+    /// [`Code::NotSourced`] where the basic pitch diameter has not been read.
+    ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::{LimitLetter, TapLimit, Thread};
+    ///
+    /// let (smallest, largest) = TapLimit::new(LimitLetter::D, 5)?.pitch_diameter_mm(&Thread::read(b"M8")?)?;
+    /// assert_eq!(smallest.map(|s| s.to_string()), Some("7.222".into()));
+    /// assert_eq!(largest.to_string(), "7.253");
+    /// # Ok::<(), threadcalc_core::Error>(())
+    /// ```
+    ///
+    /// # Source
+    /// As [`above_basic_mm`](Self::above_basic_mm); the basic pitch diameter: as [`Thread::limits`].
     pub fn pitch_diameter_mm(self, thread: &Thread) -> Result<(Option<Length>, Length), Error> {
         let basic = basic_pitch_diameter(thread)?;
         let (smallest, largest) = self.above_basic_mm(thread)?;

@@ -39,6 +39,24 @@ pub struct ShankMark {
     pub not_read: Option<(usize, usize)>,
 }
 
+/// A shank that says nothing.
+impl Default for ShankMark {
+    fn default() -> Self {
+        Self {
+            thread: None,
+            hand: Hand::Right,
+            tolerance_class: None,
+            own_limits: false,
+            ground: false,
+            limit: None,
+            iso_class: None,
+            chamfer: None,
+            wire_insert: false,
+            not_read: None,
+        }
+    }
+}
+
 /// The mark as it is read, blanked word by word.
 struct Reader {
     bytes: [u8; LONGEST],
@@ -112,19 +130,7 @@ impl Reader {
         for (place, byte) in bytes.iter_mut().zip(plain.text()) {
             *place = *byte;
         }
-        let mark = ShankMark {
-            thread: None,
-            hand: Hand::Right,
-            tolerance_class: None,
-            own_limits: false,
-            ground: false,
-            limit: None,
-            iso_class: None,
-            chamfer: None,
-            wire_insert: false,
-            not_read: None,
-        };
-        Self { bytes, length: plain.text().len(), mark, understood: false }
+        Self { bytes, length: plain.text().len(), mark: ShankMark::default(), understood: false }
     }
 
     fn text(&self) -> &[u8] {

@@ -86,6 +86,14 @@ impl TapKind {
 
     /// How the kind suits a through or a blind hole, and why.
     ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::{Hole, Suits, TapKind};
+    ///
+    /// assert_eq!(TapKind::SpiralFlute.advice(Hole::Blind).suits, Suits::Well);
+    /// assert_eq!(TapKind::SpiralPoint.advice(Hole::Blind).suits, Suits::Badly);
+    /// ```
+    ///
     /// # Source
     /// Common practice.
     #[must_use]

@@ -1,9 +1,9 @@
 //! Gauges, what follows from them, and wires.
 
-use super::table::{Failure, Got, Row, Table};
-use super::{number, thread, unit};
+use super::table::{Failure, Got, Table};
+use super::{number, optional_number, thread, unit};
 use threadcalc_core::{
-    Gauge, GaugeKind, GaugeResult, Length, best_wire_mm, gauges, next_move, not_go_rule, over_wires, re_entry_r,
+    Gauge, GaugeKind, GaugeReading, GaugeResult, best_wire_mm, gauges, next_move, not_go_rule, over_wires, re_entry_r,
     trimmed_depth_mm,
 };
 
@@ -33,23 +33,12 @@ fn names_the_gauges() {
     });
 }
 
-fn result(row: Row<'_>) -> Result<GaugeResult, Failure> {
-    let turns = || number(row, "turns");
-    Ok(match row.cell("result") {
-        "go_passes" => GaugeResult::GoPasses,
-        "go_stops" => GaugeResult::GoStops { turns: turns()? },
-        "not_go_enters" => GaugeResult::NotGoEnters { turns: turns()? },
-        "taper_stands" => GaugeResult::TaperStands { turns: turns()? },
-        other => panic!("{other}"),
-    })
-}
-
 #[test]
 fn gives_the_next_move() {
     Table::open("next_move").check(|row| {
-        let cell = row.cell("required_turns");
-        let required = if cell.is_empty() { Length::ZERO } else { number(row, "required_turns")? };
-        let next = next_move(&thread(row)?, required, result(row)?)?;
+        let reading = GaugeReading::from_name(row.cell("result").as_bytes()).unwrap();
+        let result = GaugeResult::new(reading, optional_number(row, "turns")?)?;
+        let next = next_move(&thread(row)?, optional_number(row, "required_turns")?, result)?;
         let moves: Vec<_> = next.moves().map(|next| next.name()).collect();
         let deeper = next.deeper_mm.map(|length| length.to_string());
         Ok(vec![

@@ -3,8 +3,8 @@
 use super::table::{Failure, Got, Row, Table};
 use super::{job_with, number, optional_number, thread};
 use threadcalc_core::{
-    ChamferForm, Code, Error, Field, FindingId, Hole, Length, LimitLetter, TapJob, TapLimit, chamfers_that_fit,
-    h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark,
+    ChamferForm, Code, Error, Field, FindingId, Hole, IsoTapClass, Length, LimitLetter, TapJob, TapKind, TapLimit,
+    chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark,
 };
 
 fn known<T>(found: Option<T>, field: Field) -> Result<T, Failure> {
@@ -21,6 +21,21 @@ fn yes(is_so: bool) -> Got {
 
 fn or_none(value: Option<String>) -> Got {
     Got::TextOrNone(value.unwrap_or_default())
+}
+
+#[test]
+fn knows_the_kinds_of_tap() {
+    Table::open("tap_kind").check(|row| {
+        let kind = known(TapKind::from_name(row.cell("kind").as_bytes()), Field::TapKind)?;
+        let hole = hole(row)?.expect("a hole");
+        let advice = kind.advice(hole);
+        assert!(!advice.reason.is_empty());
+        Ok(vec![
+            ("tap", Got::Text(kind.tap().name().into())),
+            ("torque_factor", Got::Double(kind.torque_factor().unwrap_or(f64::NAN))),
+            ("suits", Got::Text(advice.suits.name().into())),
+        ])
+    });
 }
 
 #[test]
@@ -48,7 +63,11 @@ fn finds_the_chamfers_that_fit() {
 #[test]
 fn gives_the_tap_class() {
     Table::open("tap_class").check(|row| {
-        let tap = iso_tap_class(&thread(row)?, number(row, "plating_um")?)?;
+        let (thread, plating) = (thread(row)?, number(row, "plating_um")?);
+        let tap = iso_tap_class(&thread, plating)?;
+        if plating == Length::ZERO {
+            assert_eq!(tap.class, thread.tolerance_class().and_then(|class| IsoTapClass::of(class.as_str())));
+        }
         Ok(vec![
             ("tap_class", Got::Text(tap.class.map_or("none", |class| class.name()).into())),
             ("closing_mm", Got::Exact(Some(tap.closing_mm))),
@@ -57,15 +76,33 @@ fn gives_the_tap_class() {
 }
 
 #[test]
+fn gives_the_pitch_diameters_of_tap_classes() {
+    Table::open("tap_class_size").check(|row| {
+        let class = known(IsoTapClass::from_name(row.cell("tap_class").as_bytes()), Field::IsoTapClass)?;
+        let (smallest, largest) = class.pitch_diameter_mm(&thread(row)?)?;
+        Ok(vec![("smallest_mm", Got::Double(smallest.to_f64())), ("largest_mm", Got::Double(largest.to_f64()))])
+    });
+}
+
+#[test]
 fn gives_the_limits_of_taps() {
     Table::open("tap_limit").check(|row| {
         let letter = known(LimitLetter::from_name(row.cell("letter").as_bytes()), Field::TapLimit)?;
-        let limit = TapLimit::new(letter, row.cell("number").parse().unwrap())?;
+        // What is no u8 is out of range as well.
+        let number = u8::try_from(row.cell("number").parse::<i64>().unwrap()).unwrap_or(u8::MAX);
+        let (limit, thread) = (TapLimit::new(letter, number)?, thread(row)?);
         assert_eq!(limit.to_string(), format!("{}{}", row.cell("letter"), row.cell("number")));
-        let (smallest, largest) = limit.above_basic_mm(&thread(row)?)?;
+        let (smallest, largest) = limit.above_basic_mm(&thread)?;
+        let or_none = |length: Option<Length>| length.map_or("none".into(), |length| length.to_string());
+        let (smallest_pitch, largest_pitch) = match limit.pitch_diameter_mm(&thread) {
+            Ok((smallest, largest)) => (or_none(smallest), largest.to_string()),
+            Err(error) => (error.code().name().into(), error.code().name().into()),
+        };
         Ok(vec![
-            ("smallest_mm", Got::Text(smallest.map_or("none".into(), |length| length.to_string()))),
+            ("smallest_mm", Got::Text(or_none(smallest))),
             ("largest_mm", Got::Exact(Some(largest))),
+            ("smallest_pitch_mm", Got::Text(smallest_pitch)),
+            ("largest_pitch_mm", Got::Text(largest_pitch)),
         ])
     });
 }
@@ -114,35 +151,4 @@ fn judges_taps() {
         let shown: Vec<_> = shown.map(|finding| format!("{}:{}", finding.id(), finding.severity())).collect();
         Ok(vec![("findings", Got::TextOrNone(shown.join(" ")))])
     });
-}
-
-/// Where the core has the pitch diameter of 5H, the taps of ISO 2857 are those of two printed tables; where
-/// it has not, it says so.
-#[test]
-fn pitch_diameters_of_taps_are_the_printed_ones() {
-    use threadcalc_core::{IsoTapClass, Thread};
-    // Class 2, from tap makers' tables, in µm.
-    for (designation, smallest, largest) in [
-        ("M3", 2_699, 2_715),
-        ("M4", 3_574, 3_593),
-        ("M5", 4_510, 4_530),
-        ("M6", 5_385, 5_409),
-        ("M8", 7_226, 7_251),
-        ("M10", 9_068, 9_096),
-        ("M12", 10_911, 10_943),
-    ] {
-        let thread = Thread::read(designation.as_bytes()).unwrap();
-        let limits = thread.with_class(b"5H").unwrap().limits().map(|limits| limits.pitch_diameter_mm.1);
-        match IsoTapClass::Class2.pitch_diameter_mm(&thread) {
-            Ok(made) => {
-                let off = |made: Length, um: i64| (made.to_f64() - um as f64 / 1000.0).abs();
-                assert!(off(made.0, smallest) < 0.00051 && off(made.1, largest) < 0.00051, "{designation} {made:?}");
-                assert!(matches!(limits, Ok(Some(_))));
-            }
-            Err(error) => {
-                assert_eq!(error.code(), Code::NotSourced, "{designation}");
-                assert!(!matches!(limits, Ok(Some(_))), "{designation}: the limit is there and was not used");
-            }
-        }
-    }
 }

@@ -1104,13 +1104,19 @@ class Gauge:
 
     @property
     def kind(self) -> _GaugeKind:
-        """What it is."""
+        """What it is. Plugs are for a hole, rings for a screw; a plain plug is a pin, a plain ring may be a
+        snap gauge; a taper plug or ring is read by how far it goes.
+        """
     @property
     def pitch_diameter_mm(self) -> Fraction | None:
-        """The pitch diameter that it stands for; of a taper gauge, at the gauge plane."""
+        """The pitch diameter that it stands for; of a taper gauge, at the gauge plane. None for a plain gauge,
+        and where the limit has not been read.
+        """
     @property
     def diameter_mm(self) -> Fraction | None:
-        """The major or minor diameter that it stands for; a NOT GO thread gauge has relieved ones."""
+        """The major or minor diameter that it stands for. None for a NOT GO thread gauge, whose crests and
+        roots are relieved, for a taper gauge, and where the limit has not been read.
+        """
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -1155,13 +1161,33 @@ class NextMove:
 
     @property
     def verdict(self) -> Literal["accept", "rework", "reject"]:
-        """What becomes of this hole."""
+        """What becomes of this hole: "accept" is good by this gauge, "rework" can be brought to size, "reject"
+        is too large, and no tap makes it smaller again.
+        """
     @property
     def moves(self) -> list[_Move]:
-        """The moves, first things first."""
+        """The moves, first things first.
+
+        - nothing
+        - clean_and_gauge_again: blow chips and oil out, and gauge again before anything else
+        - compare_names: gauge, tap and drawing name the same thread, class and hand
+        - deburr: countersink or deburr the mouth
+        - tap_deeper: if the drilled hole has room; same tool and length, same S, same R
+        - change_tap: this one is worn or chipped
+        - larger_tap: the next larger class or H limit
+        - smaller_tap: the next smaller class or H limit, for the next hole
+        - check_feed: feed and lead at the speed that really ran; overrides off
+        - check_axial_force: holder, its springs, the feed below the lead, a heavy start
+        - check_cutting: run-out, chips welded to the flanks, coolant
+        - stop_and_gauge_back: gauge the holes back to the last good one
+        - repair_or_scrap: a wire insert or the next size, if the engineer says so
+        - tap_shallower: the next hole less deep
+        """
     @property
     def deeper_mm(self) -> Fraction | None:
-        """How much deeper the tap has to go in millimetres, exact; negative: less deep, for the next hole."""
+        """How much deeper the tap has to go in millimetres, exact; negative: less deep, for the next hole.
+        None where depth is not the question.
+        """
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -1207,9 +1233,16 @@ class TapKind:
         """Whether it cuts or forms."""
     @property
     def torque_factor(self) -> float | None:
-        """The factor for ``torque_by_chip_area``; None for a form tap, see ``forming_factor``."""
+        """The factor K for ``torque_by_chip_area``, coarse pitch in steel: straight flutes 1.35 (with a
+        chamfer of 5 threads), spiral flutes 1.15, spiral point 0.95; None for a form tap, which leaves no
+        chip: see ``forming_factor``.
+        """
     def advice(self, hole: _Hole, /) -> TapAdvice:
-        """How the kind suits a through or a blind hole, and why."""
+        """How the kind suits a through or a blind hole, and why.
+
+        >>> TapKind("spiral_flute").advice("blind").reason
+        'draws the chips up and out'
+        """
     def __reduce__(self) -> tuple[object, ...]: ...
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
@@ -1221,7 +1254,9 @@ class TapAdvice:
 
     @property
     def suits(self) -> Literal["well", "with_care", "badly"]:
-        """How well it suits."""
+        """How well it suits: "well" is the usual choice, "with_care" works where the reason says, "badly" is
+        trouble to be expected.
+        """
     @property
     def reason(self) -> str:
         """Why."""
@@ -1231,6 +1266,9 @@ class TapAdvice:
 @final
 class ChamferForm:
     """The chamfer of a tap by its letter or by its name. Hashable; equality is on values.
+
+    In threads: A 6 to 8; B 3.5 to 5.5, with spiral point; C 2 to 3; D 3.5 to 5; E 1.5 to 2; F 1 to 1.5;
+    taper 7 to 10; plug 3 to 5; semi-bottoming 2 to 2.5; bottoming 1 to 2.
 
     Args:
         name: "A" to "F", "taper", "plug", "semi_bottoming" or "bottoming".
@@ -1260,7 +1298,8 @@ class ChamferForm:
     def usual_hole(self) -> _Hole | None:
         """The kind of hole that the form is made for; None for both."""
     def fits(self, hole: _Hole, room_threads: _Exact) -> bool:
-        """True if the longest chamfer of the form has room; form B never fits a blind hole.
+        """True if the longest chamfer of the form has room. Form B never fits a blind hole: its spiral point
+        drives the chips to the bottom.
 
         Args:
             hole: Through or blind.
@@ -1281,7 +1320,9 @@ class IsoTap:
         """The class; None if the standard has none: a tap of special size."""
     @property
     def closing_mm(self) -> Fraction:
-        """How much the plating closes the pitch diameter, and a special tap has to be larger."""
+        """How much smaller the plating makes the pitch diameter of the hole, in millimetres, exact: a special
+        tap has to be larger by that.
+        """
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -1310,9 +1351,11 @@ class TapLimit:
     def number(self) -> int:
         """The number."""
     def above_basic_mm(self, thread: Thread, /) -> tuple[Fraction | None, Fraction]:
-        """How far the tap's pitch diameter may lie above the basic one, smallest and largest, in mm.
+        """How far the tap's pitch diameter may lie above the basic one, smallest and largest, in mm, exact.
 
-        The smallest of D is None at pitches whose tolerance has not been read.
+        H n: (n - 1) x 0.0005 in to n x 0.0005 in. L n: as much below. D n: largest n x 0.013 mm, smallest
+        0.020 (P 0.8), 0.025 (P 1) or 0.031 (P 1.25 and 1.5) less, None at other pitches, whose tolerance
+        has not been read.
 
         Raises:
             ThreadcalcError: ``not-sourced`` for H and L above 1 in, where the steps are wider.
@@ -1322,10 +1365,15 @@ class TapLimit:
         (0.0254, 0.0381)
         """
     def pitch_diameter_mm(self, thread: Thread, /) -> tuple[Fraction | None, Fraction]:
-        """The smallest and the largest pitch diameter of the tap, in millimetres.
+        """The smallest and the largest pitch diameter of the tap, in millimetres, exact; the smallest is None
+        where ``above_basic_mm`` has none.
 
         Raises:
-            ThreadcalcError: As ``above_basic_mm`` and ``Thread.limits``.
+            ThreadcalcError: As ``above_basic_mm``; ``does-not-apply`` for taper threads, ``not-sourced`` where
+                the basic pitch diameter has not been read.
+
+        >>> [float(size) for size in TapLimit("D", 5).pitch_diameter_mm(Thread("M8"))]
+        [7.222, 7.253]
         """
     def __reduce__(self) -> tuple[object, ...]: ...
     def __eq__(self, other: object, /) -> bool: ...
@@ -2293,12 +2341,14 @@ def holder_travel(
 def gauges(thread: Thread) -> Gauges:
     """Which gauges to fetch for a thread, with the limits they stand for.
 
-    A hole takes GO and NOT GO plugs and pins, a screw rings and snaps, a taper thread one plug or ring
-    read by its turns. A thread without a side is taken as a hole.
+    Hole: GO plug (smallest pitch and major diameter), NOT GO plug (largest pitch diameter), GO and NOT GO
+    plain plugs (smallest and largest minor diameter). Screw: GO ring (largest pitch and minor diameter), NOT
+    GO ring (smallest pitch diameter), GO and NOT GO plain rings (largest and smallest major diameter). Taper
+    thread: one plug or ring, read by its turns. A thread without a side is taken as a hole. A size is None
+    where the standard's limit has not been read; the gauge is to be fetched all the same.
 
     Raises:
-        ThreadcalcError: Those of ``Thread.limits``, but for limits that have not been read and a class
-            that is unset: those sizes are None.
+        ThreadcalcError: ``overflow``.
 
     >>> found = gauges(Thread("M10x1-6H-LH"))
     >>> [gauge.kind for gauge in found.gauges][:2], found.hand
@@ -2333,10 +2383,12 @@ def next_move(
 
     Args:
         thread: The thread.
-        result: What the gauge said; "go_stops" below 1 turn is a gauge that does not start.
-        turns: Turns until it stops; of a taper plug turns from flush, above 0 outside the hole. Not
-            for "go_passes".
-        required_turns: Full thread over lead; required for "go_stops".
+        result: What the gauge said, by hand and without force: "go_passes" is GO to the full depth of thread;
+            "go_stops" below 1 turn is a GO that does not start.
+        turns: Turns until it stops, 0 to 1000; of a taper plug turns from flush, -20 to 20, above 0 outside
+            the hole, where the thread is small. Not for "go_passes".
+        required_turns: The depth of full thread that is asked for over the lead: 16 mm of M8 are 12.8.
+            Required for "go_stops", not looked at otherwise.
 
     Raises:
         ThreadcalcError: ``does-not-apply`` for external threads and gauges of another kind of thread;
@@ -2355,8 +2407,9 @@ def trimmed_depth_mm(thread: Thread, depth_mm: _Exact, stand_off_turns: _Exact) 
 
     Args:
         thread: A taper thread.
-        depth_mm: The depth now, in millimetres.
-        stand_off_turns: Turns from flush, -20 to 20; above 0 the plug stands out, the thread is small.
+        depth_mm: The tapping depth of the program, in millimetres below the face, up to 10000.
+        stand_off_turns: Turns from flush, -20 to 20; above 0 the plug stands out, the thread is small; below
+            0 it sinks in, and the new depth is for the next hole.
 
     Raises:
         ThreadcalcError: ``does-not-apply`` for straight threads; ``out-of-range``, ``overflow``.
@@ -2370,12 +2423,13 @@ def trimmed_depth_mm(thread: Thread, depth_mm: _Exact, stand_off_turns: _Exact) 
 def re_entry_r(r_mm: _Exact, pitch_mm: _Exact, wanted_mm: _Exact) -> ReEntry:
     """The R plane nearest to a wanted one that lies whole pitches from the R of the tapped hole, exact.
 
-    Ties go away from the part. The rest of the rule has to hold as well: see ``ReEntry.rule``.
+    R = r + k P, k whole. Ties go away from the part. The rest of the rule has to hold as well: see
+    ``ReEntry.rule``. With several starts a whole pitch finds the next start's groove, which is as good.
 
     Args:
-        r_mm: The R plane that the hole was tapped from, in millimetres.
+        r_mm: The R plane that the hole was tapped from: Z in millimetres, growing away from the part.
         pitch_mm: Pitch of the thread in millimetres, above 0 up to 1000.
-        wanted_mm: Where the R plane should be, in millimetres.
+        wanted_mm: Where the R plane should be, in Z of the same work offset.
 
     Raises:
         ThreadcalcError: ``out-of-range``, ``overflow``.
@@ -2406,8 +2460,9 @@ def over_wires(thread: Thread, wire_mm: _Exact, pitch_diameter_mm: _Exact, *, le
 
     Args:
         thread: The thread.
-        wire_mm: Diameter of the wires W, in millimetres; 60 degrees: 0.56 to 0.90 P.
-        pitch_diameter_mm: Pitch diameter E, in millimetres.
+        wire_mm: Diameter of the wires W, in millimetres; 60 degrees: 0.56 to 0.90 P; 55 degrees: 0.506 to
+            0.853 P.
+        pitch_diameter_mm: Pitch diameter E, in millimetres; major diameter - 2 P to + P.
         lead_angle: True adds (W/2) tan^2(lead angle) cos a cot a for the tilt of the wires, which most
             shop tables leave out.
 
@@ -2425,6 +2480,9 @@ def over_wires(thread: Thread, wire_mm: _Exact, pitch_diameter_mm: _Exact, *, le
 def chamfers_that_fit(hole: _Hole, room_threads: _Exact) -> list[ChamferForm]:
     """The forms of chamfer that fit a hole with this room, in threads; see ``ChamferForm.fits``.
 
+    Raises:
+        ThreadcalcError: ``unknown-value`` (hole); what is wrong with the number.
+
     >>> [form.name for form in chamfers_that_fit("blind", 2.5)]
     ['E', 'F', 'semi_bottoming', 'bottoming']
 
@@ -2434,8 +2492,9 @@ def chamfers_that_fit(hole: _Hole, room_threads: _Exact) -> list[ChamferForm]:
 def iso_tap_class(thread: Thread, *, plating_um: _Exact = 0) -> IsoTap:
     """The tap class of ISO 2857 for the tolerance class of a thread and the plating of the hole.
 
-    The plating closes the pitch diameter by 4 t; up to 15 + 11 P micrometres the class for position G
-    of the same grade makes room for it, beyond that none does.
+    A plating of thickness t makes the pitch diameter smaller by 4 t. Up to 15 + 11 P micrometres the class for
+    position G of the same grade makes room for it, beyond that none does. The hole is gauged after plating
+    with the gauges of position H; a class of position G on the drawing is the one before plating.
 
     Args:
         thread: An ISO metric thread with its class.
@@ -2458,6 +2517,10 @@ def iso_tap_pitch_diameter_mm(thread: Thread, tap_class: _TapClass) -> tuple[Fra
     With t the pitch diameter tolerance of 5H: class 1 D2 + 0.1 t to D2 + 0.3 t, class 2 0.3 t to 0.5 t,
     class 3 0.5 t to 0.7 t.
 
+    Args:
+        thread: An ISO metric thread; its own class does not matter, it is in the choice of the tap's.
+        tap_class: "1", "2" or "3".
+
     Raises:
         ThreadcalcError: ``does-not-apply`` for threads that are not ISO metric; ``not-sourced`` where t
             has not been read; ``unknown-value``.
@@ -2471,6 +2534,9 @@ def iso_tap_pitch_diameter_mm(thread: Thread, tap_class: _TapClass) -> tuple[Fra
 
 def h_limit_for_plating(thread: Thread, plating_um: _Exact) -> TapLimit:
     """The smallest H limit whose taps leave room for a plating: 4 t / 0.0005 in, rounded up, + 1.
+
+    Without plating it is H1: taps are chosen larger than that for their life; what the class allows at most
+    is for the gauge.
 
     Args:
         thread: The thread, up to 1 in.
@@ -2487,6 +2553,17 @@ def h_limit_for_plating(thread: Thread, plating_um: _Exact) -> TapLimit:
 
 def read_shank_mark(text: str | bytes, /) -> ShankMark:
     """Reads what stands on the shank of a tap, words in any order.
+
+    - M8, 1/4-20 UNC, G1/4: the thread, as in a designation
+    - LH, LEFT: left hand
+    - 6H, 6G, 7G, 2B: the class of thread it cuts; with X, within the maker's own limits
+    - ISO1 to ISO3: class of ISO 2857
+    - H3, GH3, L1, D5: limit; with G, ground
+    - STI, EG: for a wire insert
+    - C, FORM C, C/2-3, PLUG: chamfer
+    - HSS, TIN, DIN 371, 3FL and their like: known, and of no account
+
+    A word that is none of these is kept in ``not_read``.
 
     Args:
         text: The mark, str or bytes, up to 96 bytes.
@@ -2512,6 +2589,19 @@ def judge_tap(
     wire_insert: bool = False,
 ) -> list[Finding]:
     """Compares what stands on a shank with the job; an empty list is the right tap.
+
+    - tap-hand: the hand differs
+    - tap-thread, tap-wire-insert: form, size, pitch or starts differ; a wire insert is wanted or not
+    - tap-class: not the class for the job: error where it is two classes larger or a looser UN class, warning
+      where it is one larger, info where it is smaller
+    - tap-too-small: limit or class leave no room for the plating; warning where that is not certain
+    - tap-too-large: the largest tap of the limit is above the class, where that has been read
+    - tap-unmarked: no thread, or neither class nor limit; with plating, no limit
+    - tap-own-limits: 6HX
+    - tap-chamfer: form B in a blind hole, or less room than the longest chamfer
+    - class-assumed, limits-not-sourced, not-read: as their names say
+
+    A tap cuts a little larger than it is; what comes of that only the gauge says.
 
     Args:
         mark: What the shank says.
