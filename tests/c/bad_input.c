@@ -85,6 +85,37 @@ threadcalc_taper_depth_request_t good_taper_depth(void)
     return asked;
 }
 
+threadcalc_engagement_request_t good_engagement(void)
+{
+    threadcalc_engagement_request_t asked = THREADCALC_ENGAGEMENT_REQUEST_INIT;
+    asked.length_mm = ratio(12, 1);
+    asked.internal_shear_mpa = 200.0;
+    asked.external_shear_mpa = 480.0;
+    asked.external_tensile_mpa = 800.0;
+    return asked;
+}
+
+threadcalc_motion_request_t good_motion(void)
+{
+    threadcalc_motion_request_t asked = THREADCALC_MOTION_REQUEST_INIT;
+    asked.lead_mm = ratio(5, 4);
+    asked.rpm = ratio(600, 1);
+    asked.travel_mm = ratio(20, 1);
+    return asked;
+}
+
+threadcalc_gear_t good_gear(void)
+{
+    threadcalc_gear_t gear;
+    memset(&gear, 0, sizeof gear);
+    gear.lowest_rpm = ratio(20, 1);
+    gear.highest_rpm = ratio(500, 1);
+    gear.point_count = 1;
+    gear.points[0].rpm = ratio(20, 1);
+    gear.points[0].torque_nm = 120.0;
+    return gear;
+}
+
 threadcalc_job_t good_job(void)
 {
     threadcalc_job_t job = THREADCALC_JOB_INIT;
@@ -107,6 +138,8 @@ int main(void)
     bad_values();
     bad_threads();
     bad_notes();
+    bad_strengths();
+    bad_motions();
     bad_json();
     bad_taps();
     bad_gauges();

@@ -29,6 +29,9 @@ threadcalc_feed_request_t good_feed(void);
 threadcalc_tap_drill_request_t good_drill(void);
 threadcalc_depth_request_t good_depth(void);
 threadcalc_taper_depth_request_t good_taper_depth(void);
+threadcalc_engagement_request_t good_engagement(void);
+threadcalc_motion_request_t good_motion(void);
+threadcalc_gear_t good_gear(void);
 threadcalc_job_t good_job(void);
 
 /* A job as JSON that has a plan. */
@@ -42,6 +45,8 @@ void bad_buffers(void);
 void bad_values(void);
 void bad_threads(void);
 void bad_notes(void);
+void bad_strengths(void);
+void bad_motions(void);
 void bad_json(void);
 void bad_taps(void);
 void bad_gauges(void);

@@ -10,6 +10,8 @@ uint32_t sizes_of_requests(void)
     const threadcalc_tap_drill_request_t drill = THREADCALC_TAP_DRILL_REQUEST_INIT;
     const threadcalc_depth_request_t depth = THREADCALC_DEPTH_REQUEST_INIT;
     const threadcalc_taper_depth_request_t taper = THREADCALC_TAPER_DEPTH_REQUEST_INIT;
+    const threadcalc_engagement_request_t engagement = THREADCALC_ENGAGEMENT_REQUEST_INIT;
+    const threadcalc_motion_request_t motion = THREADCALC_MOTION_REQUEST_INIT;
     const threadcalc_job_t job = THREADCALC_JOB_INIT;
-    return feed.size + drill.size + depth.size + taper.size + job.size;
+    return feed.size + drill.size + depth.size + taper.size + engagement.size + motion.size + job.size;
 }

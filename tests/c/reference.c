@@ -3,7 +3,9 @@
 #include "reference.h"
 
 #include <ctype.h>
+#include <math.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 int32_t reference_thread(csv_row *row, threadcalc_thread_t *thread)
@@ -22,6 +24,18 @@ int32_t reference_number(csv_row *row, const char *column, threadcalc_ratio_t *n
         return THREADCALC_STATUS_OK;
     }
     return threadcalc_read_number((const uint8_t *)cell, strlen(cell), number, &row->error);
+}
+
+double reference_double(csv_row *row, const char *column)
+{
+    const char *cell = csv_cell(row, column);
+    /* Not every C library reads these two words. */
+    return strcmp(cell, "NaN") == 0 ? (double)NAN : strcmp(cell, "inf") == 0 ? (double)INFINITY : strtod(cell, NULL);
+}
+
+const char *reference_yes(int32_t flag)
+{
+    return flag == 1 ? "yes" : flag == 0 ? "no" : "no flag";
 }
 
 int32_t reference_unit(csv_row *row)
@@ -159,6 +173,9 @@ int main(void)
     reference_notes();
     reference_feeds();
     reference_drills();
+    reference_limits();
+    reference_cutting();
+    reference_motion();
     reference_lists();
     reference_jobs();
     reference_borders();

@@ -11,6 +11,12 @@ int32_t reference_thread(csv_row *row, threadcalc_thread_t *thread);
 /* The exact number of a column; 0/0 for an empty cell. */
 int32_t reference_number(csv_row *row, const char *column, threadcalc_ratio_t *number);
 
+/* The number of a column that an operation takes as a double; `NaN` is one. */
+double reference_double(csv_row *row, const char *column);
+
+/* "yes" for 1, "no" for 0, and a text that no cell has for anything else. */
+const char *reference_yes(int32_t flag);
+
 /* The numbers of the names in the columns `unit`, `tap` and `basis`. */
 int32_t reference_unit(csv_row *row);
 int32_t reference_tap(csv_row *row);
@@ -59,6 +65,9 @@ void reference_pipes(void);
 void reference_notes(void);
 void reference_feeds(void);
 void reference_drills(void);
+void reference_limits(void);
+void reference_cutting(void);
+void reference_motion(void);
 void reference_lists(void);
 void reference_jobs(void);
 void reference_borders(void);

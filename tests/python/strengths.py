@@ -52,6 +52,12 @@ def engagement(row: Cells) -> dict[str, object]:
     )
 
 
+def starting_strength(row: Cells) -> dict[str, object]:
+    strength = tc.starting_strength(row["property_class"])
+    assert row["property_class"] in tc.property_classes()
+    return attributes(strength, "tensile_mpa", "shear_mpa")
+
+
 def spindle_speed(row: Cells) -> dict[str, object]:
     if row["what"] == "surface":
         assert row["unit"] == "mm"
@@ -60,8 +66,15 @@ def spindle_speed(row: Cells) -> dict[str, object]:
     return {"value": call(row["diameter"], row["surface_speed"])}
 
 
+def factor_of(row: Cells) -> float:
+    """A number, or ``forming low``: which end of which range."""
+    kind, _, end = row["factor"].partition(" ")
+    ranges = {"forming": tc.forming_factor, "taper": tc.taper_factor}
+    return getattr(ranges[kind](), end) if end else float(kind)
+
+
 def torque(row: Cells) -> dict[str, object]:
-    one, force, factor = thread(row), float(row["force_n_mm2"]), float(row["factor"])
+    one, force, factor = thread(row), float(row["force_n_mm2"]), factor_of(row)
     if row["formula"] == "pitch":
         band = tc.torque_by_pitch(one, force, factor=factor)
         assert tc.torque_nm(one, force, factor=factor) == band.likely_nm
@@ -69,6 +82,12 @@ def torque(row: Cells) -> dict[str, object]:
         assert row["formula"] == "chip"
         band = tc.torque_by_chip_area(one, force, drill_mm=row["drill_mm"], factor=factor)
     return attributes(band, "likely_nm", "low_nm", "high_nm", "worn_nm")
+
+
+def starting_forces(row: Cells) -> dict[str, object]:
+    forces = tc.starting_forces(row["material"])
+    assert row["material"] in tc.materials()
+    return attributes(forces, "by_pitch_n_mm2", "by_chip_area_n_mm2") | {"is_read": yes(forces.is_read)}
 
 
 def power(row: Cells) -> dict[str, object]:
@@ -85,7 +104,12 @@ def gear(text: str) -> tc.Gear:
 
 def gear_fit(row: Cells) -> dict[str, object]:
     gears = [gear(text) for text in row["gears"].split("|") if text]
-    fit = tc.gear_fit(gears, float(row["torque_nm"]), row["rpm"])
+    torque_nm = float(row["torque_nm"])
+    fit = tc.gear_fit(gears, torque_nm, row["rpm"])
+    # What one gear says of itself is what the choice among them says of it.
+    assert fit.torque_nm == (None if fit.gear is None else gears[fit.gear].torque_nm(row["rpm"]))
+    fastest = [gear.fastest_for(torque_nm) for gear in gears]
+    assert fit.fastest_rpm == max((speed for speed in fastest if speed is not None), default=None)
     found = {"gear": fit.gear, "held_nm": fit.torque_nm, "fastest_rpm": fit.fastest_rpm}
     # `none` stands for no value, so that it is compared and not left out.
     shown = {
@@ -105,6 +129,14 @@ def motion(row: Cells) -> dict[str, object]:
     columns = ("reached_rpm", "retract_rpm", "turns", "turns_to_speed", "distance_to_speed_mm")
     times = ("time_in_s", "time_out_s", "time_s")
     return attributes(found, *columns, *times) | {"reaches_speed": yes(found.reaches_speed)}
+
+
+def ramp(row: Cells) -> dict[str, object]:
+    acceleration = float(row["acceleration_rpm_s"])
+    if row["what"] == "turns":
+        return {"value": tc.turns_to_speed(row["rpm"], acceleration)}
+    assert row["what"] == "speed"
+    return {"value": tc.speed_after_turns(float(row["turns"]), acceleration)}
 
 
 def feed_fit(row: Cells) -> dict[str, object]:
@@ -140,6 +172,9 @@ OPERATIONS = (
     motion,
     pattern_time,
     power,
+    ramp,
     spindle_speed,
+    starting_forces,
+    starting_strength,
     torque,
 )

@@ -34,6 +34,30 @@ pub(crate) unsafe fn bytes<'a>(pointer: *const u8, length: usize) -> Result<&'a 
     Ok(unsafe { core::slice::from_raw_parts(pointer, length) })
 }
 
+/// A list to read, with no more items than there may be.
+///
+/// # Safety
+/// `pointer` is NULL or points to `count` items for the whole call.
+pub(crate) unsafe fn items<'a, T>(
+    pointer: *const T,
+    count: usize,
+    most: usize,
+    field: Field,
+) -> Result<&'a [T], Error> {
+    if pointer.is_null() {
+        return Err(NULL);
+    }
+    if count > most {
+        return Err(Error::new(Code::OutOfRange, field).got(counted(count)).within(1.0, counted(most)));
+    }
+    Ok(unsafe { core::slice::from_raw_parts(pointer, count) })
+}
+
+/// A count as an error shows it.
+fn counted(count: usize) -> f64 {
+    u32::try_from(count).map_or(f64::NAN, f64::from)
+}
+
 /// A place for one result.
 pub(crate) struct Output<T>(NonNull<T>);
 
@@ -83,7 +107,7 @@ impl<T: Copy> SizedOutput<T> {
 /// A structure that begins with `uint32_t size`.
 ///
 /// # Safety
-/// Made of integers and arrays of integers only: all zeros are a value, and mean "not given".
+/// Made of integers, doubles and arrays of them only: all zeros are a value, and mean "not given".
 pub(crate) unsafe trait Request: Copy {
     /// Where each member after `size` begins: the sizes that end between two members.
     const STARTS: &'static [usize];
@@ -110,7 +134,7 @@ pub(crate) unsafe fn request<T: Request>(pointer: *const T) -> Result<T, Error> 
             .hint_text("set the member size to sizeof of the structure"));
     }
     if size == own {
-        // SAFETY: the caller promises `size` bytes, and any integers are a `T`.
+        // SAFETY: the caller promises `size` bytes, and any bytes are a `T`.
         return Ok(unsafe { pointer.read() });
     }
     // SAFETY: the caller promises `size` bytes.
@@ -203,8 +227,7 @@ pub(crate) unsafe fn text_out(
 }
 
 fn too_short(capacity: usize, needed: usize) -> Error {
-    let number = |size: usize| u32::try_from(size).map_or(f64::NAN, f64::from);
-    Error::new(Code::BufferTooShort, Field::Buffer).got(number(capacity)).within(number(needed), f64::NAN)
+    Error::new(Code::BufferTooShort, Field::Buffer).got(counted(capacity)).within(counted(needed), f64::NAN)
 }
 
 /// Where a text goes: counts every byte, keeps those that have room.

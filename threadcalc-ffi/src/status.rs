@@ -138,6 +138,17 @@ pub(crate) fn flag(number: i32, field: Field) -> Result<bool, Error> {
     }
 }
 
+/// A double that its flag may leave out. One that is set behind the back of its flag is no slip to pass over.
+pub(crate) fn given_double(is_given: i32, value: f64, field: Field) -> Result<Option<f64>, Error> {
+    match (flag(is_given, field)?, value == 0.0) {
+        (true, _) => Ok(Some(value)),
+        (false, true) => Ok(None),
+        (false, false) => Err(Error::new(Code::Contradiction, field)
+            .got(value)
+            .hint_text("a value that is given has its flag, ..._is_given, at 1")),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -6,12 +6,14 @@ mod drills;
 mod gauges;
 mod input;
 pub mod memory;
+mod motions;
 mod names;
 mod notes;
 mod numbers;
 mod plans;
 pub mod protocol;
 mod taps;
+mod strengths;
 mod threads;
 
 use threadcalc::{threadcalc_ratio_t, threadcalc_thread_t};
@@ -37,6 +39,7 @@ type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
 const OPERATIONS: [Operation; 50] = [
+const OPERATIONS: [Operation; 49] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -87,6 +90,18 @@ const OPERATIONS: [Operation; 50] = [
     gauges::trimmed_depth,
     gauges::re_entry,
     gauges::wires,
+    strengths::engagement,
+    strengths::speeds,
+    strengths::power,
+    strengths::torques,
+    strengths::starting_values,
+    strengths::gear_fit,
+    motions::tapping_time,
+    motions::ramp,
+    motions::feed_fit,
+    motions::pattern_time,
+    motions::holder_clearance,
+    motions::holder_travel,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.

@@ -7,6 +7,7 @@ use threadcalc::*;
 use super::{Input, State};
 
 const NAMES: [extern "C" fn(i32) -> *const c_char; 26] = [
+const NAMES: [extern "C" fn(i32) -> *const c_char; 21] = [
     threadcalc_status_name,
     threadcalc_field_name,
     threadcalc_finding_name,
@@ -33,6 +34,10 @@ const NAMES: [extern "C" fn(i32) -> *const c_char; 26] = [
     threadcalc_gauge_reading_name,
     threadcalc_verdict_name,
     threadcalc_move_name,
+    threadcalc_weakest_name,
+    threadcalc_property_class_name,
+    threadcalc_material_name,
+    threadcalc_holder_name,
 ];
 
 /// Every name of one number: a short text, "unknown" at least.

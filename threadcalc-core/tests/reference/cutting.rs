@@ -3,8 +3,8 @@
 use super::table::{Failure, Got, Row, Table};
 use super::{number, thread};
 use threadcalc_core::{
-    ForceByChipArea, ForceByPitch, Gear, TorquePoint, gear_fit, power_kw, read_number, spindle_speed,
-    spindle_speed_feet, surface_speed_m_min, torque_by_chip_area, torque_by_pitch,
+    FORMING_FACTOR, ForceByChipArea, ForceByPitch, Gear, Material, TAPER_FACTOR, TorquePoint, gear_fit, power_kw,
+    read_number, spindle_speed, spindle_speed_feet, surface_speed_m_min, torque_by_chip_area, torque_by_pitch,
 };
 
 /// A number that an operation takes as a double; `NaN` is one.
@@ -26,10 +26,26 @@ fn gives_spindle_and_surface_speeds() {
     });
 }
 
+/// A number, or `forming low`: which end of which range.
+fn factor(row: Row<'_>) -> Result<f64, Failure> {
+    let Some((kind, end)) = row.cell("factor").split_once(' ') else { return double(row, "factor") };
+    let range = match kind {
+        "forming" => FORMING_FACTOR,
+        "taper" => TAPER_FACTOR,
+        other => panic!("{other}"),
+    };
+    Ok(match end {
+        "low" => range.low,
+        "start" => range.start,
+        "high" => range.high,
+        other => panic!("{other}"),
+    })
+}
+
 #[test]
 fn gives_torque_bands() {
     Table::open("torque").check(|row| {
-        let (thread, force, factor) = (thread(row)?, double(row, "force_n_mm2")?, double(row, "factor")?);
+        let (thread, force, factor) = (thread(row)?, double(row, "force_n_mm2")?, factor(row)?);
         let band = match row.cell("formula") {
             "pitch" => torque_by_pitch(&thread, ForceByPitch::new(force)?, factor)?,
             "chip" => torque_by_chip_area(&thread, number(row, "drill_mm")?, ForceByChipArea::new(force)?, factor)?,
@@ -40,6 +56,19 @@ fn gives_torque_bands() {
             ("low_nm", Got::Double(band.low_nm)),
             ("high_nm", Got::Double(band.high_nm)),
             ("worn_nm", Got::Double(band.worn_nm)),
+        ])
+    });
+}
+
+#[test]
+fn gives_forces_to_start_from() {
+    Table::open("starting_forces").check(|row| {
+        let material = Material::from_name(row.cell("material").as_bytes()).ok_or(Failure::NoChoice)?;
+        let by_chip_area = material.force_by_chip_area().map_or(f64::NAN, ForceByChipArea::n_mm2);
+        Ok(vec![
+            ("by_pitch_n_mm2", Got::Double(material.force_by_pitch().n_mm2())),
+            ("by_chip_area_n_mm2", Got::Double(by_chip_area)),
+            ("is_read", Got::Text(if material.is_read() { "yes" } else { "no" }.into())),
         ])
     });
 }
@@ -70,7 +99,11 @@ fn gear(text: &str) -> Result<Gear, Failure> {
 fn finds_the_gear() {
     Table::open("gear_fit").check(|row| {
         let gears: Result<Vec<_>, _> = row.cell("gears").split('|').filter(|text| !text.is_empty()).map(gear).collect();
-        let fit = gear_fit(&gears?, double(row, "torque_nm")?, number(row, "rpm")?)?;
+        let (gears, torque, rpm) = (gears?, double(row, "torque_nm")?, number(row, "rpm")?);
+        let fit = gear_fit(&gears, torque, rpm)?;
+        // What one gear says of itself is what the choice among them says of it.
+        assert_eq!(fit.torque_nm, fit.gear.and_then(|gear| gears[gear].torque_nm(rpm)));
+        assert_eq!(fit.fastest_rpm, gears.iter().filter_map(|gear| gear.fastest_for(torque)).reduce(f64::max));
         // `none` stands for no value, so that it is compared and not left out.
         let or_none = |column: &'static str, value: Option<f64>| match (value, row.cell(column)) {
             (Some(value), want) if want != "none" => (column, Got::Double(value)),

@@ -13,9 +13,9 @@ mod texts;
 
 use table::{Failure, Got, Results, Row, Table};
 use threadcalc_core::{
-    Basis, Drill, DrillSet, EngagementRequest, Error, Feed, FeedMode, Job, Length, Ratio, Tap, TapDrillRequest, Thread,
-    Unit, Value, drill_diameter, engagement, exact_speeds, feed, percent_thread, programmed_speed, read_number,
-    tap_drill,
+    Basis, Drill, DrillSet, EngagementRequest, Error, Feed, FeedMode, Job, Length, PropertyClass, Ratio, Tap,
+    TapDrillRequest, Thread, Unit, Value, drill_diameter, engagement, exact_speeds, feed, percent_thread,
+    programmed_speed, read_number, tap_drill,
 };
 
 type Made<T> = Result<T, Error>;
@@ -225,6 +225,15 @@ fn strengths(row: Row<'_>) -> Result<Results, Failure> {
 #[test]
 fn gives_what_a_fit_carries() {
     Table::open("engagement").check(strengths);
+}
+
+#[test]
+fn gives_strengths_to_start_from() {
+    Table::open("starting_strength").check(|row| {
+        let class = PropertyClass::from_name(row.cell("property_class").as_bytes()).ok_or(Failure::NoChoice)?;
+        let strength = class.starting_strength();
+        Ok(vec![("tensile_mpa", Got::Double(strength.tensile_mpa)), ("shear_mpa", Got::Double(strength.shear_mpa))])
+    });
 }
 
 #[test]

@@ -5,7 +5,7 @@ use super::table::{Failure, Got, Table};
 use super::{number, thread};
 use threadcalc_core::{
     Code, Error, Field, Holder, TappingMotion, feed_fit, holder_clearance, holder_travel, pattern_time_s, read_number,
-    tapping_time,
+    speed_after_turns, tapping_time, turns_to_speed,
 };
 
 fn yes(is_so: bool) -> Got {
@@ -35,6 +35,19 @@ fn gives_times_of_strokes() {
             ("time_out_s", Got::Double(found.time_out_s)),
             ("time_s", Got::Double(found.time_s)),
         ])
+    });
+}
+
+#[test]
+fn gives_ramps() {
+    Table::open("ramp").check(|row| {
+        let acceleration = double(row, "acceleration_rpm_s")?;
+        let value = match row.cell("what") {
+            "turns" => turns_to_speed(number(row, "rpm")?, acceleration)?,
+            "speed" => speed_after_turns(double(row, "turns")?, acceleration)?,
+            other => panic!("{other}"),
+        };
+        Ok(vec![("value", Got::Double(value))])
     });
 }
 
