@@ -2414,6 +2414,73 @@ typedef struct {
 } threadcalc_error_t;
 
 /**
+ * Torque of a tap in Nm: never one number. Frozen.
+ */
+typedef struct {
+    /**
+     * A new tap under good conditions: half the likely torque.
+     */
+    double low_nm;
+    /**
+     * What the formula gives.
+     */
+    double likely_nm;
+    /**
+     * A new tap under bad conditions: half as much again.
+     */
+    double high_nm;
+    /**
+     * A worn tap: twice the likely torque.
+     */
+    double worn_nm;
+} threadcalc_torque_band_t;
+
+/**
+ * A group of materials that taps alike.
+ */
+typedef int32_t threadcalc_material;
+
+/**
+ * Cutting forces to start from; the tap maker's own replace them. Frozen.
+ */
+typedef struct {
+    /**
+     * For threadcalc_torque_by_pitch, in N/mm2.
+     */
+    double by_pitch_n_mm2;
+    /**
+     * For threadcalc_torque_by_chip_area, in N/mm2; NaN where the table has none.
+     */
+    double by_chip_area_n_mm2;
+    /**
+     * 1 if they were read in a published table; 0: from memory of the trade.
+     */
+    int32_t is_read;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+} threadcalc_starting_forces_t;
+
+/**
+ * A factor that nobody knows better than to a range. Frozen.
+ */
+typedef struct {
+    /**
+     * Smallest in use.
+     */
+    double low;
+    /**
+     * Where to start from without better knowledge.
+     */
+    double start;
+    /**
+     * Largest in use.
+     */
+    double high;
+} threadcalc_factor_range_t;
+
+/**
  * Whether the hole goes through the part.
  */
 typedef int32_t threadcalc_hole;
@@ -2748,6 +2815,127 @@ typedef struct {
 } threadcalc_tap_drill_t;
 
 /**
+ * What an engagement is made of: mm, MPa = N/mm2, N. Begin with THREADCALC_ENGAGEMENT_REQUEST_INIT.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_engagement_request_t).
+     */
+    uint32_t size;
+    /**
+     * 1 if there is a load, else 0 and load_n 0.
+     */
+    int32_t load_is_given;
+    /**
+     * Length of engagement, incomplete threads and all. Required.
+     */
+    threadcalc_ratio_t length_mm;
+    /**
+     * What of it has no full thread, chamfers of hole and screw and the tap's chamfer; 0/0: none.
+     */
+    threadcalc_ratio_t without_full_thread_mm;
+    /**
+     * The hole as it was drilled; 0/0: the largest minor diameter of the internal class.
+     */
+    threadcalc_ratio_t drilled_mm;
+    /**
+     * Shear strength of the tapped part. Required.
+     */
+    double internal_shear_mpa;
+    /**
+     * Shear strength of the screw. Required.
+     */
+    double external_shear_mpa;
+    /**
+     * Tensile strength of the screw. Required.
+     */
+    double external_tensile_mpa;
+    /**
+     * An axial load to be held against the weakest part.
+     */
+    double load_n;
+} threadcalc_engagement_request_t;
+
+/**
+ * The part of a fit that gives way first.
+ */
+typedef int32_t threadcalc_weakest;
+
+/**
+ * What a fit carries; derived. Frozen.
+ */
+typedef struct {
+    /**
+     * Tensile stress area of the screw.
+     */
+    double tensile_area_mm2;
+    /**
+     * Shear area of the threads in the hole.
+     */
+    double internal_shear_area_mm2;
+    /**
+     * Shear area of the screw's threads.
+     */
+    double external_shear_area_mm2;
+    /**
+     * Load that breaks the screw.
+     */
+    double tensile_load_n;
+    /**
+     * Load that strips the hole.
+     */
+    double internal_strip_load_n;
+    /**
+     * Load that strips the screw.
+     */
+    double external_strip_load_n;
+    /**
+     * The length of engagement, incomplete threads and all, at which the weaker of the two threads
+     * carries the screw's tensile load.
+     */
+    double required_length_mm;
+    /**
+     * Strip load of the screw's threads over that of the hole's, J; above 1 the hole strips first.
+     */
+    double strip_ratio;
+    /**
+     * The weakest part's load over the load given; NaN without one.
+     */
+    double safety_factor;
+    /**
+     * What gives way first; of equals the screw, then its threads.
+     */
+    threadcalc_weakest weakest;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+} threadcalc_engagement_t;
+
+/**
+ * Property classes of screws.
+ */
+typedef int32_t threadcalc_property_class;
+
+/**
+ * Strengths to begin with where nothing better is known: never a default. Frozen.
+ */
+typedef struct {
+    /**
+     * Smallest tensile strength of the property class.
+     */
+    double tensile_mpa;
+    /**
+     * 0.6 of it.
+     */
+    double shear_mpa;
+    /**
+     * Where both are from.
+     */
+    char source[96];
+} threadcalc_starting_strength_t;
+
+/**
  * What the feed is counted by. Never has a default.
  */
 typedef int32_t threadcalc_mode;
@@ -2942,6 +3130,113 @@ typedef struct {
 } threadcalc_re_entry_t;
 
 /**
+ * A point of a torque curve. Frozen.
+ */
+typedef struct {
+    /**
+     * Spindle speed in turns per minute.
+     */
+    threadcalc_ratio_t rpm;
+    /**
+     * Torque that the spindle holds there, in Nm.
+     */
+    double torque_nm;
+} threadcalc_torque_point_t;
+
+/**
+ * A gear of a spindle: its range of speeds and the torque over it, linear between the points. Frozen.
+ *
+ * One point is a torque that holds over the whole range. More have to ascend and to reach from the lowest
+ * to the highest speed. Take the curve of the duty that tapping is, which is short-time.
+ */
+typedef struct {
+    /**
+     * Lowest speed in turns per minute; may be 0/1.
+     */
+    threadcalc_ratio_t lowest_rpm;
+    /**
+     * Highest speed in turns per minute.
+     */
+    threadcalc_ratio_t highest_rpm;
+    /**
+     * How many of the points there are, 1 to 8.
+     */
+    int32_t point_count;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * The points; those behind point_count are not read.
+     */
+    threadcalc_torque_point_t points[8];
+} threadcalc_gear_t;
+
+/**
+ * How a speed and a torque fit the gears of a spindle. Frozen.
+ */
+typedef struct {
+    /**
+     * The gear with the most torque at the speed, counted from 0 as given; -1 if none runs it.
+     */
+    int32_t gear;
+    /**
+     * 1 if its torque is enough, else 0.
+     */
+    int32_t is_enough;
+    /**
+     * The torque that it holds there, in Nm; NaN if none runs the speed.
+     */
+    double torque_nm;
+    /**
+     * The largest speed of any gear at which the torque is there, whatever was asked; NaN if there is none.
+     * Round it down.
+     */
+    double fastest_rpm;
+} threadcalc_gear_fit_t;
+
+/**
+ * How the tap is held.
+ */
+typedef int32_t threadcalc_holder;
+
+/**
+ * Room from the R plane to the face by holder; exact. Frozen.
+ */
+typedef struct {
+    /**
+     * The least in use, in mm.
+     */
+    threadcalc_ratio_t least_mm;
+    /**
+     * What is always enough for the holder, though not for a slow spindle's ramp, in mm.
+     */
+    threadcalc_ratio_t ample_mm;
+    /**
+     * Turns of the spindle over least_mm.
+     */
+    threadcalc_ratio_t least_turns;
+    /**
+     * Turns of the spindle over ample_mm.
+     */
+    threadcalc_ratio_t ample_turns;
+} threadcalc_holder_clearance_t;
+
+/**
+ * How far a holder has to give, in mm; exact. Frozen.
+ */
+typedef struct {
+    /**
+     * The tap is pulled out of the holder by this much.
+     */
+    threadcalc_ratio_t extension_mm;
+    /**
+     * The tap is pushed into the holder by this much.
+     */
+    threadcalc_ratio_t compression_mm;
+} threadcalc_holder_travel_t;
+
+/**
  * Which side of the part a note speaks of.
  */
 typedef int32_t threadcalc_sides;
@@ -3045,6 +3340,118 @@ typedef struct {
      */
     threadcalc_finding_t findings[12];
 } threadcalc_hole_note_t;
+
+/**
+ * One tapping stroke. Begin with THREADCALC_MOTION_REQUEST_INIT.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_motion_request_t).
+     */
+    uint32_t size;
+    /**
+     * 1 if the acceleration is known; else 0 and acceleration_rpm_s 0: no ramps, so that the time is the
+     * least there can be.
+     */
+    int32_t acceleration_is_given;
+    /**
+     * Lead of the thread in mm. Required.
+     */
+    threadcalc_ratio_t lead_mm;
+    /**
+     * Programmed speed in turns per minute. Required.
+     */
+    threadcalc_ratio_t rpm;
+    /**
+     * From the R plane to the bottom of the stroke in mm: more than the depth from the face. Required.
+     */
+    threadcalc_ratio_t travel_mm;
+    /**
+     * Speed on the way out over speed on the way in, 0.1 or more; 0/0: 1. The machine's highest speed does
+     * not limit it here.
+     */
+    threadcalc_ratio_t retract_factor;
+    /**
+     * How fast the spindle gains and loses speed, the same both ways, in turns per minute per second.
+     */
+    double acceleration_rpm_s;
+    /**
+     * Wait at the bottom in seconds.
+     */
+    double dwell_s;
+} threadcalc_motion_request_t;
+
+/**
+ * What a stroke comes to; derived. Frozen.
+ */
+typedef struct {
+    /**
+     * The fastest that the spindle turns on the way in.
+     */
+    double reached_rpm;
+    /**
+     * The fastest that it turns on the way out.
+     */
+    double retract_rpm;
+    /**
+     * Turns of the stroke.
+     */
+    double turns;
+    /**
+     * Turns from standstill to the programmed speed, reached or not.
+     */
+    double turns_to_speed;
+    /**
+     * The way that these turns take: an R plane at least this high lets the tap enter at full speed.
+     */
+    double distance_to_speed_mm;
+    /**
+     * Time in.
+     */
+    double time_in_s;
+    /**
+     * Time out.
+     */
+    double time_out_s;
+    /**
+     * Time in, dwell and time out.
+     */
+    double time_s;
+    /**
+     * 1 if the programmed speed is reached on the way in, else 0.
+     */
+    int32_t reaches_speed;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+} threadcalc_tapping_time_t;
+
+/**
+ * How a tapping stroke fits the feed limit of its axis; exact. Frozen.
+ */
+typedef struct {
+    /**
+     * Axis feed on the way in, in mm/min.
+     */
+    threadcalc_ratio_t feed_mm_min;
+    /**
+     * Axis feed on the way out, in mm/min.
+     */
+    threadcalc_ratio_t retract_feed_mm_min;
+    /**
+     * The largest speed that both are within the limit at, in turns per minute; not rounded.
+     */
+    threadcalc_ratio_t fastest_rpm;
+    /**
+     * 1 if both are within the limit, else 0.
+     */
+    int32_t is_within;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+} threadcalc_feed_fit_t;
 
 /**
  * Basic dimensions of a pipe thread in mm, exact; 0/0 where its standard has none. Frozen.
@@ -3711,6 +4118,137 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_comment(
     threadcalc_error_t *error);
 
 /**
+ * The spindle speed at which a diameter runs at a surface speed, in turns per minute, not rounded:
+ * n = 1000 v / (pi D), v in m/min, D in mm. What the control holds of it is threadcalc_programmed_speed.
+ *
+ * Errors: missing, out-of-range (a diameter outside 0 to 2 000 mm, a surface speed outside 0 to
+ * 20 000 m/min, or a speed above 1 000 000), overflow.
+ * Source: tool makers' published formulas; common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_spindle_speed(
+    const threadcalc_ratio_t *diameter_mm,
+    const threadcalc_ratio_t *surface_speed_m_min,
+    double *rpm,
+    threadcalc_error_t *error);
+
+/**
+ * The spindle speed at which a diameter in inches runs at a surface speed in feet per minute, in turns
+ * per minute, not rounded: n = 12 v / (pi D).
+ *
+ * Errors: missing, out-of-range (a diameter outside 0 to 2 000 in, a surface speed outside 0 to
+ * 20 000 ft/min, or a speed above 1 000 000), overflow.
+ * Source: tool makers' published formulas; common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_spindle_speed_feet(
+    const threadcalc_ratio_t *diameter_in,
+    const threadcalc_ratio_t *surface_speed_ft_min,
+    double *rpm,
+    threadcalc_error_t *error);
+
+/**
+ * The surface speed of a diameter at a spindle speed, in m/min: v = pi D n / 1000. Feet per minute are
+ * m/min / 0.3048.
+ *
+ * Errors: missing, out-of-range (a diameter outside 0 to 2 000 mm, a speed outside 0 to 1 000 000 turns
+ * per minute), overflow.
+ * Source: tool makers' published formulas; common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_surface_speed_m_min(
+    const threadcalc_ratio_t *diameter_mm,
+    const threadcalc_ratio_t *rpm,
+    double *surface_speed,
+    threadcalc_error_t *error);
+
+/**
+ * The torque of a tap from pitch and diameter. band_size is sizeof(threadcalc_torque_band_t).
+ *
+ * M = starts x factor x kc P^2 D / 8000, in Nm; kc in N/mm2 out of a table for this very formula, P and
+ * the basic major diameter D in mm. factor: 1 for a cutting tap in a straight thread; see
+ * threadcalc_forming_factor and threadcalc_taper_factor.
+ * Errors: out-of-range (a force outside 50 to 20 000 N/mm2, a factor outside 0.1 to 20), those of
+ * threadcalc_thread_write, structure-size.
+ * Source: a tap maker's published formula; the band and the starts: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_torque_by_pitch(
+    const threadcalc_thread_t *thread,
+    double force_by_pitch_n_mm2,
+    double factor,
+    threadcalc_torque_band_t *band,
+    size_t band_size,
+    threadcalc_error_t *error);
+
+/**
+ * The torque of a cutting tap from the metal that the drilled hole leaves. band_size is
+ * sizeof(threadcalc_torque_band_t).
+ *
+ * M = starts x factor x tan(theta) kc (D - Do)^2 (D + 2 Do) / 24000, in Nm; theta the angle of a flank, kc
+ * in N/mm2 out of a table for this very formula, D and the hole Do in mm. factor: for the kind of tap, in
+ * steel 1.35 (straight flutes), 1.15 (spiral flutes), 0.95 (spiral point).
+ * Errors: missing, out-of-range (a hole outside 0 to the major diameter, a force outside 50 to
+ * 20 000 N/mm2, a factor outside 0.1 to 20), does-not-apply (taper thread), those of
+ * threadcalc_thread_write, structure-size.
+ * Source: a tap maker's published formula; the band and the starts: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_torque_by_chip_area(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *drill_mm,
+    double force_by_chip_area_n_mm2,
+    double factor,
+    threadcalc_torque_band_t *band,
+    size_t band_size,
+    threadcalc_error_t *error);
+
+/**
+ * The cutting forces of a group of materials to start from. forces_size is
+ * sizeof(threadcalc_starting_forces_t).
+ *
+ * Errors: missing, unknown-value, structure-size.
+ * Source: a tap maker's published tables, one for each formula; aluminium from memory of the trade.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_starting_forces(
+    threadcalc_material material,
+    threadcalc_starting_forces_t *forces,
+    size_t forces_size,
+    threadcalc_error_t *error);
+
+/**
+ * How much more torque a form tap takes than a cutting tap in the same thread: 2 to 3, start at 2.5.
+ * range_size is sizeof(threadcalc_factor_range_t).
+ *
+ * Errors: structure-size.
+ * Source: a tap maker's published rule; the start, its middle: a judgement.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_forming_factor(
+    threadcalc_factor_range_t *range,
+    size_t range_size,
+    threadcalc_error_t *error);
+
+/**
+ * How much more torque a taper pipe tap takes, which cuts on its whole length: 2 to 3, start at 2.5.
+ * range_size is sizeof(threadcalc_factor_range_t).
+ *
+ * Errors: structure-size.
+ * Source: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_taper_factor(
+    threadcalc_factor_range_t *range,
+    size_t range_size,
+    threadcalc_error_t *error);
+
+/**
+ * The power that a torque takes at a speed, in kW: P = 2 pi M n / 60000.
+ *
+ * Errors: missing, out-of-range (a torque outside 0 to 1 000 000 Nm, a speed outside 0 to 1 000 000 turns
+ * per minute).
+ * Source: mechanics; derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_power_kw(
+    double torque_nm,
+    const threadcalc_ratio_t *rpm,
+    double *power,
+    threadcalc_error_t *error);
+
+/**
  * The depths of a tapped hole. found_size is sizeof(threadcalc_depths_t).
  *
  * tap = full thread + chamfer threads x P + tap centre; full diameter = tap + bottom clearance (through:
@@ -3817,6 +4355,44 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_drill(
     const threadcalc_thread_t *thread,
     const threadcalc_tap_drill_request_t *drill_request,
     threadcalc_tap_drill_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * What a screw and a tapped hole carry together, at the limits of size that overlap least. found_size is
+ * sizeof(threadcalc_engagement_t).
+ *
+ * L = length - length without full thread; At = pi/4 ((d2 + d3)/2)^2 (M), pi/4 (D - 0.9743/n)^2 (UN);
+ * ASs = pi n L D1max (1/(2n) + 0.57735 (d2min - D1max)); ASn = pi n L dmin (1/(2n) + 0.57735 (dmin - D2max));
+ * loads are At x tensile strength, ASs and ASn x shear strengths; D1max is the hole as drilled if it is given.
+ * Static loads along the axis that the threads share evenly: no bending, no fatigue, no temperature, no
+ * torque. Structural, pressure and lifting joints belong to the engineer responsible.
+ * Errors: missing, class-unset, not-sourced, contradiction (sides swapped, two different threads, classes
+ * without overlap, a load without its flag), does-not-apply (pipe thread), unknown-value (flag),
+ * out-of-range (lengths up to 10 000 mm, strengths 0.000001 to 100 000 MPa, drilled hole, load), those of
+ * threadcalc_thread_write, structure-size, unsupported-field.
+ * Source: FED-STD-H28/2B and ASME B1.1 appendix B (shear areas, length of engagement, J); ISO 898-1 (At
+ * of M); ASME B1.1 (At of UN).
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_engagement(
+    const threadcalc_thread_t *internal,
+    const threadcalc_thread_t *external,
+    const threadcalc_engagement_request_t *engagement_request,
+    threadcalc_engagement_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * The smallest tensile strength of a property class, and 0.6 of it as shear strength. found_size is
+ * sizeof(threadcalc_starting_strength_t).
+ *
+ * Class 8.8: up to M16; larger screws have 830 MPa. A measured or specified shear strength comes first.
+ * Errors: missing, unknown-value, structure-size.
+ * Source: ISO 898-1:2013 table 3, from memory; shear: common practice for steel.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_starting_strength(
+    threadcalc_property_class property_class,
+    threadcalc_starting_strength_t *found,
     size_t found_size,
     threadcalc_error_t *error);
 
@@ -4044,6 +4620,81 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_re_entry_r(
 THREADCALC_API const char *THREADCALC_CALL threadcalc_re_entry_rule(void);
 
 /**
+ * Finds the gear for a speed and a torque, and the largest speed that would do. gears has gear_count
+ * gears, 1 to 6; fit_size is sizeof(threadcalc_gear_fit_t).
+ *
+ * Where ranges overlap the gear with the most torque is taken, the first on a tie. A control that chooses
+ * by the speed alone may take another one: force the range by its code. Ask with high_nm of a torque band
+ * for a new tap, with worn_nm for its end.
+ * Errors: missing, contradiction (a lowest speed above the highest, points that do not ascend),
+ * out-of-range (no gear or more than 6, no point or more than 8, points that do not reach over the range,
+ * a torque below 0, a speed not above 0), overflow, structure-size, unsupported-field.
+ * Source: derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_gear_fit(
+    const threadcalc_gear_t *gears,
+    size_t gear_count,
+    double torque_nm,
+    const threadcalc_ratio_t *rpm,
+    threadcalc_gear_fit_t *fit,
+    size_t fit_size,
+    threadcalc_error_t *error);
+
+/**
+ * The room from the R plane to the face that is in use. found_size is
+ * sizeof(threadcalc_holder_clearance_t).
+ *
+ * Rigid: 2 P to 5 P; the others: 5 P to 10 P or 12 mm, whichever is more, so that the holder centres again.
+ * The larger of this and threadcalc_turns_to_speed decides.
+ * Errors: missing, unknown-value, overflow, those of threadcalc_thread_write, structure-size.
+ * Source: common practice; floating holders as tension and compression ones: a judgement.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_holder_clearance(
+    const threadcalc_thread_t *thread,
+    threadcalc_holder holder,
+    threadcalc_holder_clearance_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * How far a tension and compression holder has to give in a hole. found_size is
+ * sizeof(threadcalc_holder_travel_t).
+ *
+ * At depth: under-feed percent / 100 x depth, behind the tap an extension, before it a compression; at the
+ * stop: the same + over-travel turns x lead, for the spindle coasts on while the axis stands. depth_mm:
+ * from the face to the end of the stroke. A negative under-feed is a feed above the lead, which presses the
+ * tap into the holder.
+ * Errors: missing, out-of-range (lead 0 to 1 000 mm, depth 0 to 10 000 mm, under-feed -20 to 20 %,
+ * over-travel 0 to 20 turns), overflow, structure-size.
+ * Source: derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_holder_travel(
+    const threadcalc_ratio_t *lead_mm,
+    const threadcalc_ratio_t *depth_mm,
+    const threadcalc_ratio_t *underfeed_percent,
+    const threadcalc_ratio_t *over_travel_turns,
+    threadcalc_holder_travel_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * Whether a holder with this much extension and compression has room for what threadcalc_holder_travel
+ * finds: fits is 1 or 0.
+ *
+ * Errors: those of threadcalc_holder_travel; missing and out-of-range (denominator 0) also for the room.
+ * Source: derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_holder_fits(
+    const threadcalc_ratio_t *lead_mm,
+    const threadcalc_ratio_t *depth_mm,
+    const threadcalc_ratio_t *underfeed_percent,
+    const threadcalc_ratio_t *over_travel_turns,
+    const threadcalc_ratio_t *extension_mm,
+    const threadcalc_ratio_t *compression_mm,
+    int32_t *fits,
+    threadcalc_error_t *error);
+
+/**
  * Reads the whole hole note of a drawing, of one line or several: "4X M8x1.25-6H 16 DEEP", "1/4-20 UNC-2B
  * THRU, #7 DRILL", the symbols of depth, countersink and counterbore. note_size is
  * sizeof(threadcalc_hole_note_t). UTF-8, or lone Latin-1 bytes; offsets are bytes of the text.
@@ -4076,6 +4727,90 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_limits(
     const threadcalc_thread_t *thread,
     threadcalc_limits_t *limits,
     size_t limits_size,
+    threadcalc_error_t *error);
+
+/**
+ * The speed that a tapping stroke reaches, and the time it takes. found_size is
+ * sizeof(threadcalc_tapping_time_t).
+ *
+ * Assumed: the axis follows the turning spindle exactly; the spindle starts at rest at the R plane, gains
+ * speed at a constant rate, holds it, loses it at the same rate and stands still at the bottom; it waits;
+ * the same back. A control that smooths its ramps takes longer. N = travel / lead turns; n in turns per
+ * minute, a in turns per minute per second:
+ * n^2 / (60 a) up to N: t = 60 N / n + n / a, reached = n; else t = 2 reached / a, reached = sqrt(60 a N);
+ * out: the same with n x retract factor; turns to speed = n^2 / (120 a).
+ * Errors: missing, unknown-value (flag), contradiction (an acceleration without its flag), out-of-range
+ * (lead 0 to 1 000 mm, speed 0 to 1 000 000, travel 0 to 10 000 mm, acceleration 1 to 10 000 000, retract
+ * factor 0.1 to 1 000, dwell 0 to 1 000 000 s), overflow, structure-size, unsupported-field.
+ * Source: mechanics; derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tapping_time(
+    const threadcalc_motion_request_t *motion_request,
+    threadcalc_tapping_time_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * Turns that the spindle makes from standstill to a speed: what the tap needs above the face if it is to
+ * enter at full speed. N = n^2 / (120 a), n in turns per minute, a in turns per minute per second.
+ *
+ * Errors: missing, out-of-range (a speed outside 0 to 1 000 000, an acceleration outside 1 to 10 000 000).
+ * Source: mechanics; derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_turns_to_speed(
+    const threadcalc_ratio_t *rpm,
+    double acceleration_rpm_s,
+    double *turns,
+    threadcalc_error_t *error);
+
+/**
+ * The speed that the spindle has after a number of turns from standstill, in turns per minute:
+ * n = sqrt(120 a N), a in turns per minute per second.
+ *
+ * Errors: out-of-range (turns outside 0 to 1 000 000, an acceleration outside 1 to 10 000 000).
+ * Source: mechanics; derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_speed_after_turns(
+    double turns,
+    double acceleration_rpm_s,
+    double *rpm,
+    threadcalc_error_t *error);
+
+/**
+ * Checks the axis feed that a lead and a speed ask for against the axis' limit, which some controls clamp
+ * silently and then cut the wrong pitch. fit_size is sizeof(threadcalc_feed_fit_t).
+ *
+ * feed = lead x n; retract feed = feed x retract factor; fastest n = limit / (lead x the larger of 1 and
+ * the retract factor). retract_factor may be NULL or 0/0: 1.
+ * Errors: missing, out-of-range (lead 0 to 1 000 mm, speed 0 to 1 000 000, retract factor 0.1 to 1 000,
+ * limit 0 to 10 000 000 mm/min), overflow, structure-size.
+ * Source: derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_feed_fit(
+    const threadcalc_ratio_t *lead_mm,
+    const threadcalc_ratio_t *rpm,
+    const threadcalc_ratio_t *retract_factor,
+    const threadcalc_ratio_t *feed_limit_mm_min,
+    threadcalc_feed_fit_t *fit,
+    size_t fit_size,
+    threadcalc_error_t *error);
+
+/**
+ * The time of a pattern of holes for a quotation, in seconds:
+ * t = holes x (seconds per hole + 60 x rapid distance / rapid feed).
+ *
+ * rapid_distance_mm: from hole to hole, and down to R and up again where the cycle returns higher; per
+ * hole, the way to the first one included. The axes' own ramps, tool change and coolant are not in it.
+ * Errors: missing, out-of-range (holes 1 to 1 000 000 000, distance 0 to 10 000 mm, rapid feed 0 to
+ * 10 000 000 mm/min, seconds per hole 0 to 1 000 000), overflow.
+ * Source: derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_pattern_time_s(
+    uint32_t holes,
+    const threadcalc_ratio_t *rapid_distance_mm,
+    const threadcalc_ratio_t *rapid_feed_mm_min,
+    double seconds_per_hole,
+    double *time_s,
     threadcalc_error_t *error);
 
 /**
@@ -4739,4 +5474,6 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_profile(
 #define THREADCALC_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_depth_request_t)
 #define THREADCALC_TAPER_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_taper_depth_request_t)
 #define THREADCALC_TAP_JOB_INIT THREADCALC_REQUEST_INIT(threadcalc_tap_job_t)
+#define THREADCALC_ENGAGEMENT_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_engagement_request_t)
+#define THREADCALC_MOTION_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_motion_request_t)
 #define THREADCALC_JOB_INIT THREADCALC_REQUEST_INIT(threadcalc_job_t)
