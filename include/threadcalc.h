@@ -3559,6 +3559,50 @@ typedef struct {
 } threadcalc_dialect_t;
 
 /**
+ * How a tap is built.
+ */
+typedef int32_t threadcalc_tap_kind;
+
+/**
+ * The chamfer of a tap by its letter or by its name.
+ */
+typedef int32_t threadcalc_chamfer_form;
+
+/**
+ * The screw of a joint. Frozen. All zeros: no screw. Strengths in MPa.
+ */
+typedef struct {
+    /**
+     * Property class: its tensile strength is a starting value where none is given.
+     */
+    threadcalc_property_class property_class;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+    /**
+     * Class of its thread, "6g"; 6g or 2A if not given. Ends with a NUL or fills the member.
+     */
+    char tolerance_class[8];
+    /**
+     * Tensile strength.
+     */
+    threadcalc_ratio_t tensile_mpa;
+    /**
+     * Shear strength; 0.6 of the tensile strength if not given.
+     */
+    threadcalc_ratio_t shear_mpa;
+    /**
+     * Length of engagement in mm; the full thread depth if not given.
+     */
+    threadcalc_ratio_t engagement_mm;
+    /**
+     * Load along the axis in newtons.
+     */
+    threadcalc_ratio_t load_n;
+} threadcalc_screw_t;
+
+/**
  * One tapped hole. Begin with THREADCALC_JOB_INIT; a member left at zero is "not given".
  *
  * What is missing beyond the required members is assumed, and each assumption is a finding of the plan.
@@ -3656,6 +3700,126 @@ typedef struct {
      * The control's dialect; without it a plan has no words.
      */
     threadcalc_dialect_t dialect;
+    /**
+     * Surface speed at the major diameter in m/min, instead of rpm.
+     */
+    threadcalc_ratio_t surface_speed_m_min;
+    /**
+     * Surface speed at the major diameter in ft/min, instead of rpm.
+     */
+    threadcalc_ratio_t surface_speed_ft_min;
+    /**
+     * How the tap is built.
+     */
+    threadcalc_tap_kind tap_kind;
+    /**
+     * Form of the tap's chamfer: planned on its longest.
+     */
+    threadcalc_chamfer_form chamfer_form;
+    /**
+     * How the tap is held; rigid if not given.
+     */
+    threadcalc_holder holder;
+    /**
+     * Material of the part, for starting values.
+     */
+    threadcalc_material material;
+    /**
+     * Whether a taper thread's hole is reamed to the taper before it is tapped; no if not given.
+     */
+    threadcalc_answer taper_reamer;
+    /**
+     * How many of machine_gears there are, 0 to 4.
+     */
+    int32_t machine_gear_count;
+    /**
+     * What stands on the tap's shank, up to 96 bytes: it is judged against the job.
+     */
+    char tap_mark[104];
+    /**
+     * How far a taper pipe tap's small end projects through its ring gauge, in mm; of ASME B94.9 if not given.
+     */
+    threadcalc_ratio_t projection_mm;
+    /**
+     * How far the holder can be drawn out, in mm.
+     */
+    threadcalc_ratio_t holder_extension_mm;
+    /**
+     * How far the holder can be pushed in, in mm.
+     */
+    threadcalc_ratio_t holder_compression_mm;
+    /**
+     * Percent by which the feed stays below the lead; 0 if not given.
+     */
+    threadcalc_ratio_t underfeed_percent;
+    /**
+     * Turns that the spindle coasts on at the bottom of a hole; 0 if not given.
+     */
+    threadcalc_ratio_t over_travel_turns;
+    /**
+     * The hole that is already drilled, to the end of its full diameter, in mm.
+     */
+    threadcalc_ratio_t drill_depth_mm;
+    /**
+     * Thickness of the part at the hole, in mm.
+     */
+    threadcalc_ratio_t part_thickness_mm;
+    /**
+     * Diameter of the countersink at the face, in mm.
+     */
+    threadcalc_ratio_t countersink_mm;
+    /**
+     * Included angle of the countersink in degrees; 90 if not given.
+     */
+    threadcalc_ratio_t countersink_angle_deg;
+    /**
+     * Depth of a peck in mm; none if not given.
+     */
+    threadcalc_ratio_t peck_mm;
+    /**
+     * Wait at the bottom in seconds; 0 if not given.
+     */
+    threadcalc_ratio_t dwell_s;
+    /**
+     * Thickness of a plating that the thread is gauged after, in micrometres; 0 if not given.
+     */
+    threadcalc_ratio_t coating_um;
+    /**
+     * Specific cutting force in N/mm2 for kc P^2 D / 8000, instead of the material's starting value.
+     */
+    threadcalc_ratio_t cutting_force_n_mm2;
+    /**
+     * Shear strength of the part in MPa, for what the joint carries.
+     */
+    threadcalc_ratio_t part_shear_mpa;
+    /**
+     * How many such holes the part has, for the time.
+     */
+    threadcalc_ratio_t hole_count;
+    /**
+     * Feed limit of the axis that taps, in mm/min.
+     */
+    threadcalc_ratio_t machine_axis_feed_limit_mm_min;
+    /**
+     * How fast the spindle gains and loses speed, in rpm/s.
+     */
+    threadcalc_ratio_t machine_acceleration_rpm_s;
+    /**
+     * Speed on the way out over speed on the way in; 1 if not given.
+     */
+    threadcalc_ratio_t machine_retract_factor;
+    /**
+     * Turns that the tap needs above the face, whatever the holder.
+     */
+    threadcalc_ratio_t machine_least_clearance_turns;
+    /**
+     * The spindle's gears with their torque; none: torque is not checked.
+     */
+    threadcalc_gear_t machine_gears[4];
+    /**
+     * The screw that goes in, for what the joint carries.
+     */
+    threadcalc_screw_t screw;
 } threadcalc_job_t;
 
 /**
@@ -3714,6 +3878,148 @@ typedef struct {
      */
     int32_t is_planned;
 } threadcalc_card_row_t;
+
+/**
+ * Depths of a taper pipe hole from the face, in mm; turns from the face. Frozen.
+ */
+typedef struct {
+    /**
+     * From the face to the plane that the tap's ring stands at: L1 (NPT, NPTF), the gauge length (Rc).
+     */
+    threadcalc_ratio_t hand_tight_mm;
+    /**
+     * How far the tap projects through the ring.
+     */
+    threadcalc_ratio_t projection_mm;
+    /**
+     * How much the table's projection may be off, either way; 0/0 for a measured tap.
+     */
+    threadcalc_ratio_t projection_tolerance_mm;
+    /**
+     * To the end of the tap for a thread of basic size.
+     */
+    threadcalc_ratio_t tap_mm;
+    /**
+     * The same for the first hole: one turn shallow, then gauge.
+     */
+    threadcalc_ratio_t first_hole_mm;
+    /**
+     * To the end of the drill's full diameter: one turn for trimming and the clearance below the tap.
+     */
+    threadcalc_ratio_t full_diameter_mm;
+    /**
+     * To the drill's point; derived.
+     */
+    double drill_point_mm;
+    /**
+     * Turns of the tap in the hole for basic size.
+     */
+    threadcalc_ratio_t tap_turns;
+    /**
+     * Turns of hand-tight engagement.
+     */
+    threadcalc_ratio_t hand_tight_turns;
+    /**
+     * Change of diameter for one turn deeper: P/16.
+     */
+    threadcalc_ratio_t diameter_per_turn_mm;
+    /**
+     * Turns that the gauge may stand off, either way.
+     */
+    threadcalc_ratio_t gauge_tolerance_turns;
+} threadcalc_taper_depths_t;
+
+/**
+ * What holder, spindle and axis have to do for one hole. Frozen. A part that its has_ member denies is zeros.
+ */
+typedef struct {
+    /**
+     * 1 if torque and power_kw hold something: the job has a material or a cutting force.
+     */
+    int32_t has_torque;
+    /**
+     * 1 if gear holds something: the job has a torque and the machine gears.
+     */
+    int32_t has_gear;
+    /**
+     * 1 if axis holds something: the machine has a feed limit.
+     */
+    int32_t has_axis;
+    /**
+     * 1 if holder_travel holds something: the holder gives.
+     */
+    int32_t has_holder_travel;
+    /**
+     * Torque of the tap.
+     */
+    threadcalc_torque_band_t torque;
+    /**
+     * Power that the likely torque takes at the programmed speed, in kW; NaN without a torque.
+     */
+    double power_kw;
+    /**
+     * Time of all the holes of the part without the ways between them, in seconds; NaN without a count.
+     */
+    double all_holes_s;
+    /**
+     * The gear, for the largest torque of a new tap.
+     */
+    threadcalc_gear_fit_t gear;
+    /**
+     * Speeds and times of a stroke from the R plane and back.
+     */
+    threadcalc_tapping_time_t time;
+    /**
+     * The axis feed against its limit.
+     */
+    threadcalc_feed_fit_t axis;
+    /**
+     * How far the holder has to give.
+     */
+    threadcalc_holder_travel_t holder_travel;
+} threadcalc_spindle_t;
+
+/**
+ * The class of a ground tap for ISO metric threads.
+ */
+typedef int32_t threadcalc_iso_tap_class;
+
+/**
+ * The tap class for a thread, plated or not. Frozen.
+ */
+typedef struct {
+    /**
+     * The class of ISO 2857; 0 if the standard has none: a tap of special size.
+     */
+    threadcalc_iso_tap_class tap_class;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+    /**
+     * How much the plating closes the pitch diameter, and a special tap has to be larger.
+     */
+    threadcalc_ratio_t closing_mm;
+} threadcalc_iso_tap_t;
+
+/**
+ * The letter of a tap's limit.
+ */
+typedef int32_t threadcalc_limit_letter;
+
+/**
+ * The limit of a ground tap: H3, D5. Frozen. All zeros are "not given".
+ */
+typedef struct {
+    /**
+     * The letter.
+     */
+    threadcalc_limit_letter letter;
+    /**
+     * The number, 1 to 30.
+     */
+    int32_t number;
+} threadcalc_tap_limit_t;
 
 /**
  * Everything from a callout to a tapping block. New members are added at the end only.
@@ -3829,13 +4135,60 @@ typedef struct {
     /**
      * What is doubtful or wrong.
      */
-    threadcalc_finding_t findings[16];
+    threadcalc_finding_t findings[20];
+    /**
+     * 1 if taper holds something: the thread is a taper one.
+     */
+    int32_t has_taper;
+    /**
+     * 1 if tap_class holds something: the thread is metric.
+     */
+    int32_t has_tap_class;
+    /**
+     * 1 if tap_limit holds something: an inch tap under a plating.
+     */
+    int32_t has_tap_limit;
+    /**
+     * 1 if joint holds something: the job speaks of a screw.
+     */
+    int32_t has_joint;
+    /**
+     * 1 if not_go holds something: how far NOT GO may enter has been read.
+     */
+    int32_t has_not_go;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+    /**
+     * Depths of a taper thread, whose depth is its size.
+     */
+    threadcalc_taper_depths_t taper;
+    /**
+     * What holder, spindle and axis have to do.
+     */
+    threadcalc_spindle_t spindle;
+    /**
+     * Class of tap by ISO 2857.
+     */
+    threadcalc_iso_tap_t tap_class;
+    /**
+     * The H limit that leaves room for the plating.
+     */
+    threadcalc_tap_limit_t tap_limit;
+    /**
+     * What the joint carries.
+     */
+    threadcalc_engagement_t joint;
+    /**
+     * The gauges to fetch.
+     */
+    threadcalc_gauges_t gauges;
+    /**
+     * How far NOT GO may enter.
+     */
+    threadcalc_not_go_rule_t not_go;
 } threadcalc_plan_t;
-
-/**
- * How a tap is built.
- */
-typedef int32_t threadcalc_tap_kind;
 
 /**
  * How well something suits.
@@ -3855,11 +4208,6 @@ typedef struct {
      */
     char reason[124];
 } threadcalc_tap_advice_t;
-
-/**
- * The chamfer of a tap by its letter or by its name.
- */
-typedef int32_t threadcalc_chamfer_form;
 
 /**
  * What a form of chamfer is. Frozen.
@@ -3882,48 +4230,6 @@ typedef struct {
      */
     int32_t reserved;
 } threadcalc_chamfer_t;
-
-/**
- * The class of a ground tap for ISO metric threads.
- */
-typedef int32_t threadcalc_iso_tap_class;
-
-/**
- * The tap class for a thread, plated or not. Frozen.
- */
-typedef struct {
-    /**
-     * The class of ISO 2857; 0 if the standard has none: a tap of special size.
-     */
-    threadcalc_iso_tap_class tap_class;
-    /**
-     * 0.
-     */
-    int32_t reserved;
-    /**
-     * How much the plating closes the pitch diameter, and a special tap has to be larger.
-     */
-    threadcalc_ratio_t closing_mm;
-} threadcalc_iso_tap_t;
-
-/**
- * The letter of a tap's limit.
- */
-typedef int32_t threadcalc_limit_letter;
-
-/**
- * The limit of a ground tap: H3, D5. Frozen. All zeros are "not given".
- */
-typedef struct {
-    /**
-     * The letter.
-     */
-    threadcalc_limit_letter letter;
-    /**
-     * The number, 1 to 30.
-     */
-    int32_t number;
-} threadcalc_tap_limit_t;
 
 /**
  * What the shank of a tap says; what it does not say is 0. Frozen.
@@ -4042,56 +4348,6 @@ typedef struct {
      */
     threadcalc_ratio_t bottom_clearance_mm;
 } threadcalc_taper_depth_request_t;
-
-/**
- * Depths of a taper pipe hole from the face, in mm; turns from the face. Frozen.
- */
-typedef struct {
-    /**
-     * From the face to the plane that the tap's ring stands at: L1 (NPT, NPTF), the gauge length (Rc).
-     */
-    threadcalc_ratio_t hand_tight_mm;
-    /**
-     * How far the tap projects through the ring.
-     */
-    threadcalc_ratio_t projection_mm;
-    /**
-     * How much the table's projection may be off, either way; 0/0 for a measured tap.
-     */
-    threadcalc_ratio_t projection_tolerance_mm;
-    /**
-     * To the end of the tap for a thread of basic size.
-     */
-    threadcalc_ratio_t tap_mm;
-    /**
-     * The same for the first hole: one turn shallow, then gauge.
-     */
-    threadcalc_ratio_t first_hole_mm;
-    /**
-     * To the end of the drill's full diameter: one turn for trimming and the clearance below the tap.
-     */
-    threadcalc_ratio_t full_diameter_mm;
-    /**
-     * To the drill's point; derived.
-     */
-    double drill_point_mm;
-    /**
-     * Turns of the tap in the hole for basic size.
-     */
-    threadcalc_ratio_t tap_turns;
-    /**
-     * Turns of hand-tight engagement.
-     */
-    threadcalc_ratio_t hand_tight_turns;
-    /**
-     * Change of diameter for one turn deeper: P/16.
-     */
-    threadcalc_ratio_t diameter_per_turn_mm;
-    /**
-     * Turns that the gauge may stand off, either way.
-     */
-    threadcalc_ratio_t gauge_tolerance_turns;
-} threadcalc_taper_depths_t;
 
 #ifdef __cplusplus
 extern "C" {

@@ -97,7 +97,7 @@ pub struct threadcalc_torque_band_t {
 }
 
 impl threadcalc_torque_band_t {
-    fn of(band: &TorqueBand) -> Self {
+    pub(crate) fn of(band: &TorqueBand) -> Self {
         Self { low_nm: band.low_nm, likely_nm: band.likely_nm, high_nm: band.high_nm, worn_nm: band.worn_nm }
     }
 }

@@ -93,7 +93,7 @@ pub struct threadcalc_engagement_t {
 }
 
 impl threadcalc_engagement_t {
-    fn of(found: &Engagement) -> Self {
+    pub(crate) fn of(found: &Engagement) -> Self {
         Self {
             tensile_area_mm2: found.tensile_area_mm2,
             internal_shear_area_mm2: found.internal_shear_area_mm2,

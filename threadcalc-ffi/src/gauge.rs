@@ -58,7 +58,7 @@ pub struct threadcalc_gauges_t {
 }
 
 impl threadcalc_gauges_t {
-    fn of(set: &Gauges) -> Self {
+    pub(crate) fn of(set: &Gauges) -> Self {
         let (gauges, gauge_count) = fill([threadcalc_gauge_t::default(); 4], set.iter().map(threadcalc_gauge_t::of));
         Self {
             gauge_count,
@@ -109,7 +109,7 @@ pub struct threadcalc_not_go_rule_t {
 }
 
 impl threadcalc_not_go_rule_t {
-    fn of(rule: &NotGoRule) -> Self {
+    pub(crate) fn of(rule: &NotGoRule) -> Self {
         Self {
             most_turns: i32::from(rule.most_turns),
             standard: fixed_text(rule.standard),

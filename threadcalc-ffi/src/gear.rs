@@ -38,7 +38,7 @@ pub struct threadcalc_gear_t {
 }
 
 impl threadcalc_gear_t {
-    fn read(&self) -> Result<Gear, Error> {
+    pub(crate) fn read(&self) -> Result<Gear, Error> {
         crate::feed::checked_reserve(self.reserved)?;
         let lowest = self.lowest_rpm.required(Field::Lowest)?;
         let highest = self.highest_rpm.required(Field::Highest)?;
@@ -70,7 +70,7 @@ pub struct threadcalc_gear_fit_t {
 }
 
 impl threadcalc_gear_fit_t {
-    fn of(fit: &GearFit) -> Self {
+    pub(crate) fn of(fit: &GearFit) -> Self {
         Self {
             gear: fit.gear.and_then(|gear| i32::try_from(gear).ok()).unwrap_or(-1),
             is_enough: i32::from(fit.is_enough),

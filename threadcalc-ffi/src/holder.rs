@@ -68,6 +68,15 @@ pub struct threadcalc_holder_travel_t {
     pub compression_mm: threadcalc_ratio_t,
 }
 
+impl threadcalc_holder_travel_t {
+    pub(crate) fn of(travel: &HolderTravel) -> Self {
+        Self {
+            extension_mm: threadcalc_ratio_t::of(travel.extension_mm),
+            compression_mm: threadcalc_ratio_t::of(travel.compression_mm),
+        }
+    }
+}
+
 /// The travel of a holder from the arguments of both calls.
 ///
 /// # Safety
@@ -108,10 +117,7 @@ pub unsafe extern "C" fn threadcalc_holder_travel(
     guard(error, || {
         let place = unsafe { SizedOutput::new(found, found_size) }?;
         let travel = unsafe { travel_of(lead_mm, depth_mm, underfeed_percent, over_travel_turns) }?;
-        place.write(threadcalc_holder_travel_t {
-            extension_mm: threadcalc_ratio_t::of(travel.extension_mm),
-            compression_mm: threadcalc_ratio_t::of(travel.compression_mm),
-        });
+        place.write(threadcalc_holder_travel_t::of(&travel));
         Ok(())
     })
 }

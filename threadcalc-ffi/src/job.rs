@@ -1,17 +1,23 @@
 //! What a plan is asked for.
 
 use core::ffi::c_char;
-use core::mem::offset_of;
 
-use threadcalc_core::{Basis, Code, Error, FeedMode, Field, Hole, Job, Tap, TapSetOn, Unit, Value};
+use threadcalc_core::{
+    Basis, ChamferForm, Code, Error, FeedMode, Field, Holder, Hole, Job, MOST_MACHINE_GEARS, Material, PropertyClass,
+    Screw, Tap, TapKind, TapSetOn, Unit, Value,
+};
 
 use crate::choices::{
     THREADCALC_ANSWER_NO, THREADCALC_ANSWER_UNSET, THREADCALC_ANSWER_YES, THREADCALC_DIALECT_OWN,
     THREADCALC_DIALECT_RS274NGC, THREADCALC_DIALECT_UNSET, threadcalc_answer, threadcalc_basis, threadcalc_dialect,
     threadcalc_drill_sets, threadcalc_hole, threadcalc_mode, threadcalc_tap, threadcalc_tap_set_on, threadcalc_unit,
 };
-use crate::memory::{Request, text_of};
+use crate::gear::threadcalc_gear_t;
+use crate::memory::{Request, starts, text_of};
 use crate::status::optional;
+use crate::tap_choices::{
+    threadcalc_chamfer_form, threadcalc_holder, threadcalc_material, threadcalc_property_class, threadcalc_tap_kind,
+};
 use crate::types::{drill_sets, threadcalc_ratio_t, threadcalc_thread_t};
 
 /// What a control calls things. Frozen. Every text ends with a NUL or fills its member.
@@ -43,12 +49,7 @@ impl threadcalc_dialect_t {
             ("dialect.tap_lh", text_of(&self.tap_lh)),
             ("dialect.feed_per_revolution", text_of(&self.feed_per_revolution)),
         ];
-        let spindle = match self.needs_spindle_running {
-            THREADCALC_ANSWER_UNSET => Value::Absent,
-            THREADCALC_ANSWER_YES => Value::Flag(true),
-            THREADCALC_ANSWER_NO => Value::Flag(false),
-            _ => return Err(Error::new(Code::UnknownValue, Field::DialectSpindle).hint_text("unset, yes or no")),
-        };
+        let spindle = answer(self.needs_spindle_running, Field::DialectSpindle)?.map_or(Value::Absent, Value::Flag);
         let built_in: &[u8] = match self.dialect {
             THREADCALC_DIALECT_UNSET => b"",
             THREADCALC_DIALECT_RS274NGC => b"rs274ngc",
@@ -67,6 +68,58 @@ impl threadcalc_dialect_t {
             job.set(key, Value::Text(text))?;
         }
         job.set("dialect.needs_spindle_running", spindle)
+    }
+}
+
+/// The screw of a joint. Frozen. All zeros: no screw. Strengths in MPa.
+#[repr(C)]
+#[derive(Clone, Copy, Default)]
+pub struct threadcalc_screw_t {
+    /// Property class: its tensile strength is a starting value where none is given.
+    pub property_class: threadcalc_property_class,
+    /// 0.
+    pub reserved: i32,
+    /// Class of its thread, "6g"; 6g or 2A if not given. Ends with a NUL or fills the member.
+    pub tolerance_class: [c_char; 8],
+    /// Tensile strength.
+    pub tensile_mpa: threadcalc_ratio_t,
+    /// Shear strength; 0.6 of the tensile strength if not given.
+    pub shear_mpa: threadcalc_ratio_t,
+    /// Length of engagement in mm; the full thread depth if not given.
+    pub engagement_mm: threadcalc_ratio_t,
+    /// Load along the axis in newtons.
+    pub load_n: threadcalc_ratio_t,
+}
+
+impl threadcalc_screw_t {
+    fn read(&self) -> Result<Option<Screw>, Error> {
+        crate::feed::checked_reserve(u32::from_ne_bytes(self.reserved.to_ne_bytes()))?;
+        let class = text_of(&self.tolerance_class);
+        let choices = (PropertyClass::from_number, PropertyClass::CHOICES);
+        let mut screw = Screw::default();
+        screw.property_class = optional(self.property_class, choices.0, Field::ScrewProperty, choices.1)?;
+        screw.tensile_mpa = self.tensile_mpa.read(Field::ScrewTensile)?;
+        screw.shear_mpa = self.shear_mpa.read(Field::ScrewShear)?;
+        screw.engagement_mm = self.engagement_mm.read(Field::ScrewEngagement)?;
+        screw.load_n = self.load_n.read(Field::ScrewLoad)?;
+        let mut job = Job::default();
+        if screw != Screw::default() {
+            job.screw = Some(screw);
+        }
+        if !class.is_empty() {
+            job.set("screw.tolerance_class", Value::Text(class))?;
+        }
+        Ok(job.screw)
+    }
+}
+
+/// Yes, no or not given.
+fn answer(given: threadcalc_answer, field: Field) -> Result<Option<bool>, Error> {
+    match given {
+        THREADCALC_ANSWER_UNSET => Ok(None),
+        THREADCALC_ANSWER_YES => Ok(Some(true)),
+        THREADCALC_ANSWER_NO => Ok(Some(false)),
+        _ => Err(Error::new(Code::UnknownValue, field).hint_text("unset, yes or no")),
     }
 }
 
@@ -122,33 +175,123 @@ pub struct threadcalc_job_t {
     pub machine_speed_step: threadcalc_ratio_t,
     /// The control's dialect; without it a plan has no words.
     pub dialect: threadcalc_dialect_t,
+    /// Surface speed at the major diameter in m/min, instead of rpm.
+    pub surface_speed_m_min: threadcalc_ratio_t,
+    /// Surface speed at the major diameter in ft/min, instead of rpm.
+    pub surface_speed_ft_min: threadcalc_ratio_t,
+    /// How the tap is built.
+    pub tap_kind: threadcalc_tap_kind,
+    /// Form of the tap's chamfer: planned on its longest.
+    pub chamfer_form: threadcalc_chamfer_form,
+    /// How the tap is held; rigid if not given.
+    pub holder: threadcalc_holder,
+    /// Material of the part, for starting values.
+    pub material: threadcalc_material,
+    /// Whether a taper thread's hole is reamed to the taper before it is tapped; no if not given.
+    pub taper_reamer: threadcalc_answer,
+    /// How many of machine_gears there are, 0 to 4.
+    pub machine_gear_count: i32,
+    /// What stands on the tap's shank, up to 96 bytes: it is judged against the job.
+    pub tap_mark: [c_char; 104],
+    /// How far a taper pipe tap's small end projects through its ring gauge, in mm; of ASME B94.9 if not given.
+    pub projection_mm: threadcalc_ratio_t,
+    /// How far the holder can be drawn out, in mm.
+    pub holder_extension_mm: threadcalc_ratio_t,
+    /// How far the holder can be pushed in, in mm.
+    pub holder_compression_mm: threadcalc_ratio_t,
+    /// Percent by which the feed stays below the lead; 0 if not given.
+    pub underfeed_percent: threadcalc_ratio_t,
+    /// Turns that the spindle coasts on at the bottom of a hole; 0 if not given.
+    pub over_travel_turns: threadcalc_ratio_t,
+    /// The hole that is already drilled, to the end of its full diameter, in mm.
+    pub drill_depth_mm: threadcalc_ratio_t,
+    /// Thickness of the part at the hole, in mm.
+    pub part_thickness_mm: threadcalc_ratio_t,
+    /// Diameter of the countersink at the face, in mm.
+    pub countersink_mm: threadcalc_ratio_t,
+    /// Included angle of the countersink in degrees; 90 if not given.
+    pub countersink_angle_deg: threadcalc_ratio_t,
+    /// Depth of a peck in mm; none if not given.
+    pub peck_mm: threadcalc_ratio_t,
+    /// Wait at the bottom in seconds; 0 if not given.
+    pub dwell_s: threadcalc_ratio_t,
+    /// Thickness of a plating that the thread is gauged after, in micrometres; 0 if not given.
+    pub coating_um: threadcalc_ratio_t,
+    /// Specific cutting force in N/mm2 for kc P^2 D / 8000, instead of the material's starting value.
+    pub cutting_force_n_mm2: threadcalc_ratio_t,
+    /// Shear strength of the part in MPa, for what the joint carries.
+    pub part_shear_mpa: threadcalc_ratio_t,
+    /// How many such holes the part has, for the time.
+    pub hole_count: threadcalc_ratio_t,
+    /// Feed limit of the axis that taps, in mm/min.
+    pub machine_axis_feed_limit_mm_min: threadcalc_ratio_t,
+    /// How fast the spindle gains and loses speed, in rpm/s.
+    pub machine_acceleration_rpm_s: threadcalc_ratio_t,
+    /// Speed on the way out over speed on the way in; 1 if not given.
+    pub machine_retract_factor: threadcalc_ratio_t,
+    /// Turns that the tap needs above the face, whatever the holder.
+    pub machine_least_clearance_turns: threadcalc_ratio_t,
+    /// The spindle's gears with their torque; none: torque is not checked.
+    pub machine_gears: [threadcalc_gear_t; 4],
+    /// The screw that goes in, for what the joint carries.
+    pub screw: threadcalc_screw_t,
 }
 
-// SAFETY: integers and arrays of integers only.
+// SAFETY: integers, doubles and arrays of these only.
 unsafe impl Request for threadcalc_job_t {
-    const STARTS: &'static [usize] = &[
-        offset_of!(Self, unit),
-        offset_of!(Self, mode),
-        offset_of!(Self, hole),
-        offset_of!(Self, tap),
-        offset_of!(Self, basis),
-        offset_of!(Self, tap_set_on),
-        offset_of!(Self, drill_sets),
-        offset_of!(Self, thread),
-        offset_of!(Self, decimals),
-        offset_of!(Self, rpm),
-        offset_of!(Self, full_thread_depth_mm),
-        offset_of!(Self, chamfer_threads),
-        offset_of!(Self, tap_centre_mm),
-        offset_of!(Self, drill_mm),
-        offset_of!(Self, percent),
-        offset_of!(Self, point_angle_deg),
-        offset_of!(Self, bottom_clearance_mm),
-        offset_of!(Self, r_plane_mm),
-        offset_of!(Self, machine_highest_rpm),
-        offset_of!(Self, machine_lowest_rpm),
-        offset_of!(Self, machine_speed_step),
-        offset_of!(Self, dialect),
+    const STARTS: &'static [usize] = starts![
+        unit,
+        mode,
+        hole,
+        tap,
+        basis,
+        tap_set_on,
+        drill_sets,
+        thread,
+        decimals,
+        rpm,
+        full_thread_depth_mm,
+        chamfer_threads,
+        tap_centre_mm,
+        drill_mm,
+        percent,
+        point_angle_deg,
+        bottom_clearance_mm,
+        r_plane_mm,
+        machine_highest_rpm,
+        machine_lowest_rpm,
+        machine_speed_step,
+        dialect,
+        surface_speed_m_min,
+        surface_speed_ft_min,
+        tap_kind,
+        chamfer_form,
+        holder,
+        material,
+        taper_reamer,
+        machine_gear_count,
+        tap_mark,
+        projection_mm,
+        holder_extension_mm,
+        holder_compression_mm,
+        underfeed_percent,
+        over_travel_turns,
+        drill_depth_mm,
+        part_thickness_mm,
+        countersink_mm,
+        countersink_angle_deg,
+        peck_mm,
+        dwell_s,
+        coating_um,
+        cutting_force_n_mm2,
+        part_shear_mpa,
+        hole_count,
+        machine_axis_feed_limit_mm_min,
+        machine_acceleration_rpm_s,
+        machine_retract_factor,
+        machine_least_clearance_turns,
+        machine_gears,
+        screw,
     ];
 }
 
@@ -178,6 +321,64 @@ impl threadcalc_job_t {
         job.machine.lowest_rpm = self.machine_lowest_rpm.read(Field::MachineLowest)?;
         job.machine.speed_step = self.machine_speed_step.read(Field::MachineStep)?;
         self.dialect.set_in(&mut job)?;
+        self.read_tool(&mut job)?;
+        self.read_hole(&mut job)?;
+        self.read_machine(&mut job)?;
+        job.screw = self.screw.read()?;
         Ok(job)
+    }
+
+    fn read_tool(&self, job: &mut Job) -> Result<(), Error> {
+        let (form, forms) = (ChamferForm::from_number, ChamferForm::CHOICES);
+        job.tap_kind = optional(self.tap_kind, TapKind::from_number, Field::TapKind, TapKind::CHOICES)?;
+        job.chamfer_form = optional(self.chamfer_form, form, Field::ChamferForm, forms)?;
+        job.holder = optional(self.holder, Holder::from_number, Field::Holder, Holder::CHOICES)?;
+        job.taper_reamer = answer(self.taper_reamer, Field::TaperReamer)?;
+        let mark = text_of(&self.tap_mark);
+        if !mark.is_empty() {
+            job.set("tap_mark", Value::Text(mark))?;
+        }
+        job.projection_mm = self.projection_mm.read(Field::Projection)?;
+        job.holder_extension_mm = self.holder_extension_mm.read(Field::HolderExtension)?;
+        job.holder_compression_mm = self.holder_compression_mm.read(Field::HolderCompression)?;
+        job.underfeed_percent = self.underfeed_percent.read(Field::Underfeed)?;
+        job.over_travel_turns = self.over_travel_turns.read(Field::OverTravel)?;
+        job.surface_speed_m_min = self.surface_speed_m_min.read(Field::SurfaceSpeed)?;
+        job.surface_speed_ft_min = self.surface_speed_ft_min.read(Field::SurfaceSpeedFeet)?;
+        Ok(())
+    }
+
+    fn read_hole(&self, job: &mut Job) -> Result<(), Error> {
+        job.material = optional(self.material, Material::from_number, Field::Material, Material::CHOICES)?;
+        job.drill_depth_mm = self.drill_depth_mm.read(Field::DrillDepth)?;
+        job.part_thickness_mm = self.part_thickness_mm.read(Field::PartThickness)?;
+        job.countersink_mm = self.countersink_mm.read(Field::Countersink)?;
+        job.countersink_angle_deg = self.countersink_angle_deg.read(Field::CountersinkAngle)?;
+        job.peck_mm = self.peck_mm.read(Field::Peck)?;
+        job.dwell_s = self.dwell_s.read(Field::Dwell)?;
+        job.coating_um = self.coating_um.read(Field::Coating)?;
+        job.cutting_force_n_mm2 = self.cutting_force_n_mm2.read(Field::CuttingForce)?;
+        job.part_shear_mpa = self.part_shear_mpa.read(Field::PartShear)?;
+        job.hole_count = self.hole_count.read(Field::HoleCount)?;
+        Ok(())
+    }
+
+    fn read_machine(&self, job: &mut Job) -> Result<(), Error> {
+        let machine = &mut job.machine;
+        machine.axis_feed_limit_mm_min = self.machine_axis_feed_limit_mm_min.read(Field::MachineFeedLimit)?;
+        machine.acceleration_rpm_s = self.machine_acceleration_rpm_s.read(Field::MachineAcceleration)?;
+        machine.retract_factor = self.machine_retract_factor.read(Field::MachineRetract)?;
+        machine.least_clearance_turns = self.machine_least_clearance_turns.read(Field::MachineClearance)?;
+        let count = usize::try_from(self.machine_gear_count).ok();
+        let gears = count.and_then(|count| self.machine_gears.get(..count));
+        let gears = gears.ok_or_else(|| {
+            Error::new(Code::OutOfRange, Field::MachineGears)
+                .got(f64::from(self.machine_gear_count))
+                .within(0.0, MOST_MACHINE_GEARS as f64)
+        })?;
+        for (place, gear) in machine.gears.iter_mut().zip(gears) {
+            *place = Some(gear.read().map_err(|error| error.about(Field::MachineGears))?);
+        }
+        Ok(())
     }
 }

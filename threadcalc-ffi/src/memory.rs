@@ -303,6 +303,26 @@ pub(crate) fn text_of<const N: usize>(held: &[c_char; N]) -> &[u8] {
     bytes.get(..end).unwrap_or(&[])
 }
 
+/// Where the members of a request begin, behind its size.
+macro_rules! starts {
+    ($($member:ident),+ $(,)?) => {
+        &[$(core::mem::offset_of!(Self, $member)),+]
+    };
+}
+pub(crate) use starts;
+
+/// A structure of which all zeros are a value.
+///
+/// # Safety
+/// It holds integers, doubles and arrays of these only.
+pub(crate) unsafe trait Zeroed: Copy {}
+
+/// What a result holds where there is nothing: zeros.
+pub(crate) fn or_zeros<T: Zeroed>(found: Option<T>) -> T {
+    // SAFETY: all zeros are a `T`.
+    found.unwrap_or_else(|| unsafe { MaybeUninit::zeroed().assume_init() })
+}
+
 /// The first items of an array, the rest as they were, and how many there are.
 pub(crate) fn fill<T, const N: usize>(mut array: [T; N], items: impl Iterator<Item = T>) -> ([T; N], i32) {
     let mut count = 0_i32;

@@ -90,7 +90,7 @@ pub struct threadcalc_tapping_time_t {
 }
 
 impl threadcalc_tapping_time_t {
-    fn of(found: &TappingTime) -> Self {
+    pub(crate) fn of(found: &TappingTime) -> Self {
         Self {
             reached_rpm: found.reached_rpm,
             retract_rpm: found.retract_rpm,
@@ -190,7 +190,7 @@ pub struct threadcalc_feed_fit_t {
 }
 
 impl threadcalc_feed_fit_t {
-    fn of(fit: &FeedFit) -> Self {
+    pub(crate) fn of(fit: &FeedFit) -> Self {
         Self {
             feed_mm_min: threadcalc_ratio_t::of(fit.feed_mm_min),
             retract_feed_mm_min: threadcalc_ratio_t::of(fit.retract_feed_mm_min),

@@ -8,13 +8,19 @@ use crate::choices::threadcalc_tap_set_on;
 use crate::codes::threadcalc_status;
 use crate::depth::threadcalc_depths_t;
 use crate::drill::threadcalc_tap_drill_t;
+use crate::engagement::threadcalc_engagement_t;
 use crate::feed::threadcalc_feed_t;
 use crate::finding_ids::threadcalc_finding;
+use crate::gauge::{threadcalc_gauges_t, threadcalc_not_go_rule_t};
 use crate::job::threadcalc_job_t;
 use crate::json::write_plan;
 use crate::limits::threadcalc_limits_t;
-use crate::memory::{SizedOutput, fill, fixed_text, padded_text, request, text_out};
+use crate::memory::{SizedOutput, fill, fixed_text, or_zeros, padded_text, request, text_out};
+use crate::spindle::threadcalc_spindle_t;
 use crate::status::{guard, threadcalc_error_t};
+use crate::tap::threadcalc_iso_tap_t;
+use crate::tap_mark::threadcalc_tap_limit_t;
+use crate::taper_depth::threadcalc_taper_depths_t;
 use crate::thread::threadcalc_profile_t;
 use crate::types::{threadcalc_finding_t, threadcalc_ratio_t, threadcalc_thread_t};
 
@@ -103,7 +109,33 @@ pub struct threadcalc_plan_t {
     /// What the next operation must set again.
     pub restore: [[c_char; 32]; 4],
     /// What is doubtful or wrong.
-    pub findings: [threadcalc_finding_t; 16],
+    pub findings: [threadcalc_finding_t; 20],
+    /// 1 if taper holds something: the thread is a taper one.
+    pub has_taper: i32,
+    /// 1 if tap_class holds something: the thread is metric.
+    pub has_tap_class: i32,
+    /// 1 if tap_limit holds something: an inch tap under a plating.
+    pub has_tap_limit: i32,
+    /// 1 if joint holds something: the job speaks of a screw.
+    pub has_joint: i32,
+    /// 1 if not_go holds something: how far NOT GO may enter has been read.
+    pub has_not_go: i32,
+    /// 0.
+    pub reserved: i32,
+    /// Depths of a taper thread, whose depth is its size.
+    pub taper: threadcalc_taper_depths_t,
+    /// What holder, spindle and axis have to do.
+    pub spindle: threadcalc_spindle_t,
+    /// Class of tap by ISO 2857.
+    pub tap_class: threadcalc_iso_tap_t,
+    /// The H limit that leaves room for the plating.
+    pub tap_limit: threadcalc_tap_limit_t,
+    /// What the joint carries.
+    pub joint: threadcalc_engagement_t,
+    /// The gauges to fetch.
+    pub gauges: threadcalc_gauges_t,
+    /// How far NOT GO may enter.
+    pub not_go: threadcalc_not_go_rule_t,
 }
 
 impl threadcalc_plan_t {
@@ -116,7 +148,7 @@ impl threadcalc_plan_t {
         let (blocks, block_count) = fill([[0; 120]; 4], plan.cycle.blocks().map(|line| fixed_text(line.as_str())));
         let (restore, restore_count) = fill([[0; 32]; 4], plan.cycle.restore().map(fixed_text));
         let (findings, finding_count) =
-            fill([threadcalc_finding_t::NONE; 16], plan.findings.iter().map(threadcalc_finding_t::of));
+            fill([threadcalc_finding_t::NONE; 20], plan.findings.iter().map(threadcalc_finding_t::of));
         Ok(Self {
             thread: threadcalc_thread_t::of(&plan.thread),
             profile: threadcalc_profile_t::of(&plan.profile),
@@ -145,6 +177,19 @@ impl threadcalc_plan_t {
             blocks,
             restore,
             findings,
+            has_taper: i32::from(plan.taper.is_some()),
+            has_tap_class: i32::from(plan.tap_class.is_some()),
+            has_tap_limit: i32::from(plan.tap_limit.is_some()),
+            has_joint: i32::from(plan.joint.is_some()),
+            has_not_go: i32::from(plan.not_go.is_some()),
+            reserved: 0,
+            taper: or_zeros(plan.taper.as_ref().map(threadcalc_taper_depths_t::of)),
+            spindle: threadcalc_spindle_t::of(&plan.spindle),
+            tap_class: or_zeros(plan.tap_class.map(threadcalc_iso_tap_t::of)),
+            tap_limit: or_zeros(plan.tap_limit.map(threadcalc_tap_limit_t::of)),
+            joint: or_zeros(plan.joint.as_ref().map(threadcalc_engagement_t::of)),
+            gauges: threadcalc_gauges_t::of(&plan.gauges),
+            not_go: or_zeros(plan.not_go.as_ref().map(threadcalc_not_go_rule_t::of)),
         })
     }
 }

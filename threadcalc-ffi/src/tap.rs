@@ -210,7 +210,7 @@ pub struct threadcalc_iso_tap_t {
 }
 
 impl threadcalc_iso_tap_t {
-    fn of(tap: IsoTap) -> Self {
+    pub(crate) fn of(tap: IsoTap) -> Self {
         Self {
             tap_class: tap.class.map_or(0, IsoTapClass::number),
             reserved: 0,

@@ -28,7 +28,7 @@ pub struct threadcalc_tap_limit_t {
 }
 
 impl threadcalc_tap_limit_t {
-    fn of(limit: TapLimit) -> Self {
+    pub(crate) fn of(limit: TapLimit) -> Self {
         Self { letter: limit.letter().number(), number: i32::from(limit.number()) }
     }
 

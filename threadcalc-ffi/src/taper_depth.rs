@@ -81,7 +81,7 @@ pub struct threadcalc_taper_depths_t {
 }
 
 impl threadcalc_taper_depths_t {
-    fn of(depths: &TaperDepths) -> Self {
+    pub(crate) fn of(depths: &TaperDepths) -> Self {
         let exact = threadcalc_ratio_t::of;
         Self {
             hand_tight_mm: exact(depths.hand_tight_mm),
