@@ -178,6 +178,7 @@ int main(void)
     reference_motion();
     reference_lists();
     reference_jobs();
+    reference_plans();
     reference_borders();
     reference_taps();
     reference_gauges();

@@ -70,6 +70,7 @@ void reference_cutting(void);
 void reference_motion(void);
 void reference_lists(void);
 void reference_jobs(void);
+void reference_plans(void);
 void reference_borders(void);
 void reference_taps(void);
 void reference_gauges(void);

@@ -156,7 +156,7 @@ static void list(csv_row *row, const char *column, const char *between, const ch
 
 static void plan_lists(csv_row *row, const threadcalc_plan_t *plan)
 {
-    char card[8][64], withheld[5][64], findings[16][64], number[64];
+    char card[8][64], withheld[5][64], findings[20][64], number[64];
     size_t needed = 0;
     int32_t place;
     for (place = 0; place < plan->card_count; place++) {

@@ -1,0 +1,335 @@
+/* SPDX-License-Identifier: MIT OR Apache-2.0 */
+/* The table of whole plans: jobs as texts of keys and values, by structure and by JSON. */
+#include "reference.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+enum { ROOM = 65536, KEY_ROOM = 64, VALUE_ROOM = 128 };
+
+typedef struct pair {
+    char room[KEY_ROOM];
+    char key[KEY_ROOM];
+    char value[VALUE_ROOM];
+} pair;
+
+/* The next pair of `key=value; key=value`; its key is parted at the point. Returns what is left, or NULL. */
+static const char *next_pair(const char *text, pair *found)
+{
+    const char *end = strstr(text, "; ");
+    const size_t length = end ? (size_t)(end - text) : strlen(text);
+    char whole[KEY_ROOM + VALUE_ROOM];
+    char *equals, *point;
+    if (!*text) {
+        return NULL;
+    }
+    snprintf(whole, sizeof whole, "%.*s", (int)length, text);
+    equals = strchr(whole, '=');
+    *equals = '\0';
+    snprintf(found->value, sizeof found->value, "%s", equals + 1);
+    point = strchr(whole, '.');
+    snprintf(found->key, sizeof found->key, "%.63s", point ? point + 1 : whole);
+    if (point) {
+        *point = '\0';
+    }
+    snprintf(found->room, sizeof found->room, "%.63s", point ? whole : "");
+    return text + length + (end ? 2 : 0);
+}
+
+/* The number of a name among those of a choice; -1 if there is none. */
+static int32_t number_of(const char *name, const char *(THREADCALC_CALL *name_of)(int32_t))
+{
+    int32_t number;
+    for (number = 1; number < 32; number++) {
+        if (strcmp(name_of(number), name) == 0) {
+            return number;
+        }
+    }
+    return -1;
+}
+
+/* The place of a name in a list, from 1; -1 if it is not there. */
+static int32_t place_of(const char *name, const char *const *names, int32_t count)
+{
+    int32_t place;
+    for (place = 0; place < count; place++) {
+        if (strcmp(names[place], name) == 0) {
+            return place + 1;
+        }
+    }
+    return -1;
+}
+
+/* Sets a choice. Returns 1 if the key is one. */
+static int set_choice(threadcalc_job_t *job, const pair *given)
+{
+    static const char *const units[] = {"mm", "inch"};
+    static const char *const modes[] = {"per_minute", "per_revolution"};
+    static const char *const holes[] = {"through", "blind"};
+    static const char *const taps[] = {"cut", "form"};
+    static const char *const bases[] = {"3H/4", "5H/8"};
+    static const char *const answers[] = {"true", "false"};
+    const char *value = given->value;
+    const struct { const char *key; int32_t *member; int32_t number; } choices[] = {
+        {"unit", &job->unit, place_of(value, units, 2)},
+        {"mode", &job->mode, place_of(value, modes, 2)},
+        {"hole", &job->hole, place_of(value, holes, 2)},
+        {"tap", &job->tap, place_of(value, taps, 2)},
+        {"basis", &job->basis, place_of(value, bases, 2)},
+        {"taper_reamer", &job->taper_reamer, place_of(value, answers, 2)},
+        {"tap_kind", &job->tap_kind, number_of(value, threadcalc_tap_kind_name)},
+        {"chamfer_form", &job->chamfer_form, number_of(value, threadcalc_chamfer_form_name)},
+        {"holder", &job->holder, number_of(value, threadcalc_holder_name)},
+        {"material", &job->material, number_of(value, threadcalc_material_name)},
+    };
+    size_t place;
+    if (strcmp(given->room, "screw") == 0 && strcmp(given->key, "property_class") == 0) {
+        job->screw.property_class = number_of(value, threadcalc_property_class_name);
+        return 1;
+    }
+    for (place = 0; !*given->room && place < sizeof choices / sizeof choices[0]; place++) {
+        if (strcmp(choices[place].key, given->key) == 0) {
+            *choices[place].member = choices[place].number;
+            return 1;
+        }
+    }
+    return 0;
+}
+
+/* Sets a text or the dialect. Returns 1 if the key is one. */
+static int set_text(threadcalc_job_t *job, const pair *given)
+{
+    const struct { const char *room; const char *key; char *member; size_t size; } texts[] = {
+        {"", "tap_mark", job->tap_mark, sizeof job->tap_mark},
+        {"screw", "tolerance_class", job->screw.tolerance_class, sizeof job->screw.tolerance_class},
+        {"dialect", "name", job->dialect.name, sizeof job->dialect.name},
+        {"dialect", "tap_rh", job->dialect.tap_rh, sizeof job->dialect.tap_rh},
+        {"dialect", "tap_lh", job->dialect.tap_lh, sizeof job->dialect.tap_lh},
+        {"dialect", "feed_per_revolution", job->dialect.feed_per_revolution, sizeof job->dialect.feed_per_revolution},
+    };
+    size_t place;
+    if (!*given->room && strcmp(given->key, "dialect") == 0) {
+        job->dialect.dialect = THREADCALC_DIALECT_RS274NGC;
+        return 1;
+    }
+    if (strcmp(given->room, "dialect") == 0) {
+        job->dialect.dialect = THREADCALC_DIALECT_OWN;
+    }
+    if (strcmp(given->key, "needs_spindle_running") == 0) {
+        const int yes = strcmp(given->value, "true") == 0;
+        job->dialect.needs_spindle_running = yes ? THREADCALC_ANSWER_YES : THREADCALC_ANSWER_NO;
+        return 1;
+    }
+    for (place = 0; place < sizeof texts / sizeof texts[0]; place++) {
+        if (strcmp(texts[place].room, given->room) == 0 && strcmp(texts[place].key, given->key) == 0) {
+            snprintf(texts[place].member, texts[place].size, "%s", given->value);
+            return 1;
+        }
+    }
+    return 0;
+}
+
+/* The member of a key that holds a number; NULL if there is none. */
+static threadcalc_ratio_t *number_member(threadcalc_job_t *job, const pair *given)
+{
+#define OF_JOB(member) {"", #member, &job->member}
+#define OF_MACHINE(member) {"machine", #member, &job->machine_##member}
+#define OF_SCREW(member) {"screw", #member, &job->screw.member}
+    const struct { const char *room; const char *key; threadcalc_ratio_t *member; } numbers[] = {
+        OF_JOB(decimals), OF_JOB(rpm), OF_JOB(surface_speed_m_min), OF_JOB(surface_speed_ft_min),
+        OF_JOB(full_thread_depth_mm), OF_JOB(chamfer_threads), OF_JOB(tap_centre_mm), OF_JOB(projection_mm),
+        OF_JOB(holder_extension_mm), OF_JOB(holder_compression_mm), OF_JOB(underfeed_percent),
+        OF_JOB(over_travel_turns), OF_JOB(drill_mm), OF_JOB(percent), OF_JOB(point_angle_deg),
+        OF_JOB(bottom_clearance_mm), OF_JOB(drill_depth_mm), OF_JOB(part_thickness_mm), OF_JOB(countersink_mm),
+        OF_JOB(countersink_angle_deg), OF_JOB(r_plane_mm), OF_JOB(peck_mm), OF_JOB(dwell_s),
+        OF_JOB(coating_um), OF_JOB(cutting_force_n_mm2), OF_JOB(part_shear_mpa), OF_JOB(hole_count),
+        OF_MACHINE(highest_rpm), OF_MACHINE(lowest_rpm), OF_MACHINE(speed_step),
+        OF_MACHINE(axis_feed_limit_mm_min), OF_MACHINE(acceleration_rpm_s), OF_MACHINE(retract_factor),
+        OF_MACHINE(least_clearance_turns), OF_SCREW(tensile_mpa), OF_SCREW(shear_mpa), OF_SCREW(engagement_mm),
+        OF_SCREW(load_n)};
+#undef OF_SCREW
+#undef OF_MACHINE
+#undef OF_JOB
+    size_t place;
+    for (place = 0; place < sizeof numbers / sizeof numbers[0]; place++) {
+        if (strcmp(numbers[place].room, given->room) == 0 && strcmp(numbers[place].key, given->key) == 0) {
+            return numbers[place].member;
+        }
+    }
+    return NULL;
+}
+
+static int32_t read_number(const char *text, size_t length, threadcalc_ratio_t *number, csv_row *row)
+{
+    return threadcalc_read_number((const uint8_t *)text, length, number, &row->error);
+}
+
+/* A gear of one torque, which is all the table has: lowest and highest speed, torque. */
+static int32_t add_gear(threadcalc_job_t *job, const char *value, csv_row *row)
+{
+    threadcalc_gear_t *gear = &job->machine_gears[job->machine_gear_count++];
+    const char *first = strchr(value, ' ');
+    const char *second = first ? strchr(first + 1, ' ') : NULL;
+    threadcalc_ratio_t torque = {0, 0};
+    int32_t status = read_number(value, (size_t)(first - value), &gear->lowest_rpm, row);
+    if (status == THREADCALC_STATUS_OK) {
+        status = read_number(first + 1, (size_t)(second - first - 1), &gear->highest_rpm, row);
+    }
+    if (status == THREADCALC_STATUS_OK) {
+        status = read_number(second + 1, strlen(second + 1), &torque, row);
+    }
+    gear->point_count = 1;
+    gear->points[0].rpm = gear->lowest_rpm;
+    gear->points[0].torque_nm = (double)torque.numerator / (double)torque.denominator;
+    return status;
+}
+
+static int32_t set(threadcalc_job_t *job, const pair *given, csv_row *row)
+{
+    threadcalc_ratio_t *number;
+    if (!*given->room && strcmp(given->key, "thread") == 0) {
+        return threadcalc_thread_read((const uint8_t *)given->value, strlen(given->value), &job->thread, &row->error);
+    }
+    if (strcmp(given->key, "gears") == 0) {
+        return add_gear(job, given->value, row);
+    }
+    number = number_member(job, given);
+    if (number) {
+        return read_number(given->value, strlen(given->value), number, row);
+    }
+    return set_choice(job, given) || set_text(job, given) ? THREADCALC_STATUS_OK : THREADCALC_STATUS_UNKNOWN_KEY;
+}
+
+static void add(char *json, const char *text)
+{
+    const size_t length = strlen(json);
+    snprintf(json + length, ROOM - length, "%s", text);
+}
+
+/* The members of one room as JSON, every value as text. */
+static void add_room(char *json, const char *job, const char *room, const char *between)
+{
+    pair given;
+    while ((job = next_pair(job, &given)) != NULL) {
+        if (strcmp(given.room, room) == 0) {
+            add(json, between);
+            add(json, "\"");
+            add(json, given.key);
+            add(json, "\":\"");
+            add(json, given.value);
+            add(json, "\"");
+            between = ",";
+        }
+    }
+}
+
+static void job_json(const char *job, char *json)
+{
+    static const char *const rooms[] = {"machine", "screw", "dialect"};
+    char opening[KEY_ROOM];
+    size_t place;
+    strcpy(json, "{\"schema\":1");
+    add_room(json, job, "", ",");
+    for (place = 0; place < 3; place++) {
+        snprintf(opening, sizeof opening, "; %s.", rooms[place]);
+        if (strstr(job, opening)) {
+            snprintf(opening, sizeof opening, ",\"%s\":{", rooms[place]);
+            add(json, opening);
+            add_room(json, job, rooms[place], "");
+            add(json, "}");
+        }
+    }
+    add(json, "}");
+}
+
+/* The JSON door refuses and answers as the structure does. */
+static void compare_doors(csv_row *row, const threadcalc_job_t *job, int32_t wanted)
+{
+    static char given[ROOM], of_json[ROOM], of_job[ROOM];
+    size_t needed = 0;
+    int32_t got;
+    job_json(csv_cell(row, "job"), given);
+    got = threadcalc_plan_json((const uint8_t *)given, strlen(given), of_json, ROOM, &needed);
+    if (got != wanted) {
+        printf("%s:%s plan_json: status %d\n", row->table->name, csv_cell(row, "id"), (int)got);
+        row->differences++;
+    }
+    if (wanted == THREADCALC_STATUS_OK
+        && (threadcalc_plan_json_of_job(job, of_job, ROOM, &needed, NULL) != wanted || strcmp(of_json, of_job) != 0)) {
+        printf("%s:%s plan_json and plan_json_of_job differ\n", row->table->name, csv_cell(row, "id"));
+        row->differences++;
+    }
+}
+
+static void names_of_findings(csv_row *row, const threadcalc_plan_t *plan)
+{
+    char all[1024] = "";
+    int32_t place;
+    for (place = 0; place < plan->finding_count; place++) {
+        const size_t length = strlen(all);
+        snprintf(all + length, sizeof all - length, "%s%s/%s", place ? " " : "",
+                 threadcalc_finding_name(plan->findings[place].id),
+                 threadcalc_severity_name(plan->findings[place].severity));
+    }
+    csv_text_or_none(row, "findings", all);
+    all[0] = '\0';
+    for (place = 0; place < plan->withheld_count; place++) {
+        const size_t length = strlen(all);
+        snprintf(all + length, sizeof all - length, "%s%s", place ? " " : "", threadcalc_finding_name(plan->withheld[place]));
+    }
+    csv_text_or_none(row, "withheld", all);
+}
+
+static void parts(csv_row *row, const threadcalc_plan_t *plan)
+{
+    const threadcalc_spindle_t *spindle = &plan->spindle;
+    const threadcalc_ratio_t none = {0, 0};
+    const int32_t tap_class = plan->has_tap_class ? plan->tap_class.tap_class : 0;
+    char text[32];
+    csv_double(row, "torque_nm", spindle->has_torque ? spindle->torque.likely_nm : (double)NAN);
+    csv_double(row, "power_kw", spindle->power_kw);
+    csv_double(row, "time_s", spindle->time.time_s);
+    csv_double(row, "reached_rpm", spindle->time.reached_rpm);
+    csv_exact(row, "extension_mm", spindle->has_holder_travel ? spindle->holder_travel.extension_mm : none);
+    csv_text(row, "tap_class", tap_class ? threadcalc_iso_tap_class_name(tap_class) : "-");
+    snprintf(text, sizeof text, "%s%d", threadcalc_limit_letter_name(plan->tap_limit.letter), (int)plan->tap_limit.number);
+    csv_text(row, "tap_limit", plan->has_tap_limit ? text : "-");
+    csv_text(row, "weakest", plan->has_joint ? threadcalc_weakest_name(plan->joint.weakest) : "-");
+    csv_double(row, "required_length_mm", plan->has_joint ? plan->joint.required_length_mm : (double)NAN);
+    csv_double(row, "safety_factor", plan->has_joint ? plan->joint.safety_factor : (double)NAN);
+    snprintf(text, sizeof text, "%d", (int)plan->not_go.most_turns);
+    csv_text(row, "not_go_turns", plan->has_not_go ? text : "-");
+}
+
+static int32_t whole_plan(csv_row *row)
+{
+    threadcalc_job_t job = THREADCALC_JOB_INIT;
+    threadcalc_plan_t found;
+    pair given;
+    const char *left = csv_cell(row, "job");
+    int32_t status = THREADCALC_STATUS_OK;
+    while (status == THREADCALC_STATUS_OK && (left = next_pair(left, &given)) != NULL) {
+        status = set(&job, &given, row);
+    }
+    if (status == THREADCALC_STATUS_OK) {
+        status = threadcalc_plan(&job, &found, sizeof found, &row->error);
+    }
+    compare_doors(row, &job, status);
+    if (status != THREADCALC_STATUS_OK) {
+        return status;
+    }
+    csv_exact(row, "programmed_rpm", found.programmed_rpm);
+    csv_text(row, "word", found.feed.word);
+    csv_exact(row, "program_tap_mm", found.depths.program_tap_mm);
+    csv_exact(row, "full_diameter_mm", found.depths.full_diameter_mm);
+    csv_double(row, "drill_point_mm", found.depths.drill_point_mm);
+    parts(row, &found);
+    names_of_findings(row, &found);
+    return status;
+}
+
+void reference_plans(void)
+{
+    csv_run("whole_plan", whole_plan);
+}
