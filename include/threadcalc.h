@@ -924,7 +924,7 @@
 #define THREADCALC_FIELD_THREAD_DEPTH_MM 62
 
 /**
- * Depth of the drilled hole in a note.
+ * Depth of the drilled hole.
  */
 #define THREADCALC_FIELD_DRILL_DEPTH_MM 63
 
@@ -1227,6 +1227,36 @@
  * The holder's compression.
  */
 #define THREADCALC_FIELD_HOLDER_COMPRESSION_MM 152
+
+/**
+ * What the depth of a drilled hole is measured to.
+ */
+#define THREADCALC_FIELD_DRILL_DEPTH_TO 180
+
+/**
+ * The side that a depth is rounded to.
+ */
+#define THREADCALC_FIELD_DEPTH_ROUNDING 181
+
+/**
+ * Normal, short or long run-out.
+ */
+#define THREADCALC_FIELD_RUN_OUT 182
+
+/**
+ * Depth to the very end of the tap.
+ */
+#define THREADCALC_FIELD_TAP_END_MM 183
+
+/**
+ * Depth to the drill's point.
+ */
+#define THREADCALC_FIELD_DRILL_POINT_MM 184
+
+/**
+ * How far the drill's full diameter comes out below.
+ */
+#define THREADCALC_FIELD_DRILL_CLEARANCE_MM 185
 
 /**
  * Not given.
