@@ -108,6 +108,7 @@ int main(void)
     bad_threads();
     bad_notes();
     bad_json();
+    bad_depths();
     printf("bad_input: %lu passed, %lu failed\n", passed, failed);
     return failed > 0 || passed == 0;
 }

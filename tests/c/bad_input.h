@@ -43,5 +43,6 @@ void bad_values(void);
 void bad_threads(void);
 void bad_notes(void);
 void bad_json(void);
+void bad_depths(void);
 
 #endif

@@ -10,6 +10,8 @@ uint32_t sizes_of_requests(void)
     const threadcalc_tap_drill_request_t drill = THREADCALC_TAP_DRILL_REQUEST_INIT;
     const threadcalc_depth_request_t depth = THREADCALC_DEPTH_REQUEST_INIT;
     const threadcalc_taper_depth_request_t taper = THREADCALC_TAPER_DEPTH_REQUEST_INIT;
+    const threadcalc_blind_hole_t blind = THREADCALC_BLIND_HOLE_INIT;
+    const threadcalc_through_hole_request_t through = THREADCALC_THROUGH_HOLE_REQUEST_INIT;
     const threadcalc_job_t job = THREADCALC_JOB_INIT;
-    return feed.size + drill.size + depth.size + taper.size + job.size;
+    return feed.size + drill.size + depth.size + taper.size + blind.size + through.size + job.size;
 }

@@ -121,6 +121,7 @@ int main(void)
     reference_drills();
     reference_lists();
     reference_jobs();
+    reference_depths();
     reference_borders();
     printf("reference: %lu rows passed, %lu failed\n", (unsigned long)csv_passed, (unsigned long)csv_failed);
     return csv_failed > 0 || csv_passed == 0;

@@ -39,6 +39,7 @@ void reference_feeds(void);
 void reference_drills(void);
 void reference_lists(void);
 void reference_jobs(void);
+void reference_depths(void);
 void reference_borders(void);
 
 #endif

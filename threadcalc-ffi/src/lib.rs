@@ -9,10 +9,14 @@
 #![allow(non_camel_case_types, reason = "the names are those of the C header")]
 #![allow(clippy::missing_safety_doc, reason = "the header's first paragraph says what pointers have to be")]
 
+mod blind_hole;
+mod bottoming;
 mod choices;
 mod codes;
 mod comment;
+mod countersink;
 mod depth;
+mod depth_choices;
 mod drill;
 mod feed;
 mod finding_ids;
@@ -27,16 +31,22 @@ mod names;
 mod number;
 mod pipe;
 mod plan;
+mod program_depth;
 mod status;
 mod tap_choices;
 mod taper_depth;
 mod thread;
+mod through_hole;
 mod types;
 
+pub use blind_hole::*;
+pub use bottoming::*;
 pub use choices::*;
 pub use codes::*;
 pub use comment::*;
+pub use countersink::*;
 pub use depth::*;
+pub use depth_choices::*;
 pub use drill::*;
 pub use feed::*;
 pub use finding_ids::*;
@@ -49,8 +59,10 @@ pub use names::*;
 pub use number::*;
 pub use pipe::*;
 pub use plan::*;
+pub use program_depth::*;
 pub use status::threadcalc_error_t;
 pub use tap_choices::*;
 pub use taper_depth::*;
 pub use thread::*;
+pub use through_hole::*;
 pub use types::*;

@@ -3,9 +3,9 @@
 use core::ffi::c_char;
 
 use threadcalc_core::{
-    ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, Hand, Holder, IsoTapClass, LimitLetter,
-    Material, Move, NumberKey, Plating, PropertyClass, Series, Severity, Side, Sides, Suits, TapKind, Verdict, Weakest,
-    WithinLimits, WrittenAs,
+    BottomVerdict, ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, Hand, Holder,
+    IsoTapClass, LimitLetter, Material, Move, NumberKey, Plating, PropertyClass, Series, Severity, Side, Sides, Suits,
+    TapKind, Verdict, Weakest, WithinLimits, WrittenAs,
 };
 
 use crate::codes::{THREADCALC_STATUS_INTERNAL_FAULT, THREADCALC_STATUS_OK};
@@ -236,4 +236,10 @@ pub extern "C" fn threadcalc_verdict_name(verdict: i32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn threadcalc_move_name(next: i32) -> *const c_char {
     name_of!(Move, name, next)
+}
+
+/// "fine", "warning", "error". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_bottom_verdict_name(bottom_verdict: i32) -> *const c_char {
+    name_of!(BottomVerdict, name, bottom_verdict)
 }

@@ -6,7 +6,7 @@ use threadcalc::*;
 
 use super::{Input, State};
 
-const NAMES: [extern "C" fn(i32) -> *const c_char; 17] = [
+const NAMES: [extern "C" fn(i32) -> *const c_char; 18] = [
     threadcalc_status_name,
     threadcalc_field_name,
     threadcalc_finding_name,
@@ -24,6 +24,7 @@ const NAMES: [extern "C" fn(i32) -> *const c_char; 17] = [
     threadcalc_drill_set_name,
     threadcalc_within_limits_name,
     threadcalc_confidence_name,
+    threadcalc_bottom_verdict_name,
 ];
 
 /// Every name of one number: a short text, "unknown" at least.
