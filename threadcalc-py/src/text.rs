@@ -5,8 +5,8 @@ use std::borrow::Cow;
 use pyo3::prelude::*;
 use pyo3::types::{PyBytes, PyString};
 use threadcalc_core::{
-    Basis, ChamferForm, Code, DrillSet, Error, FeedMode, Field, Form, Hand, Holder, Hole, IsoTapClass, LimitLetter,
-    Material, PropertyClass, Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
+    Basis, ChamferForm, Code, DepthRounding, DrillSet, DrilledTo, Error, FeedMode, Field, Form, Hand, Holder, Hole,
+    IsoTapClass, LimitLetter, Material, PropertyClass, RunOut, Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
 };
 
 use crate::error::raise_key;
@@ -55,7 +55,9 @@ macro_rules! choice {
 choice!(
     Basis: Basis,
     ChamferForm: Key "chamfer",
+    DepthRounding: DepthRounding,
     DrillSet: DrillSets,
+    DrilledTo: DrilledTo,
     FeedMode: Mode,
     Form: Form,
     Hand: Hand,
@@ -65,6 +67,7 @@ choice!(
     LimitLetter: TapLimit,
     Material: Key "material",
     PropertyClass: Key "property_class",
+    RunOut: RunOut,
     Series: Series,
     Side: Side,
     Tap: Tap,
