@@ -143,6 +143,7 @@ int main(void)
     bad_json();
     bad_taps();
     bad_gauges();
+    bad_depths();
     printf("bad_input: %lu passed, %lu failed\n", passed, failed);
     return failed > 0 || passed == 0;
 }

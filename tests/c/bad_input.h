@@ -50,5 +50,6 @@ void bad_motions(void);
 void bad_json(void);
 void bad_taps(void);
 void bad_gauges(void);
+void bad_depths(void);
 
 #endif

@@ -179,6 +179,7 @@ int main(void)
     reference_lists();
     reference_jobs();
     reference_plans();
+    reference_depths();
     reference_borders();
     reference_taps();
     reference_gauges();

@@ -71,6 +71,7 @@ void reference_motion(void);
 void reference_lists(void);
 void reference_jobs(void);
 void reference_plans(void);
+void reference_depths(void);
 void reference_borders(void);
 void reference_taps(void);
 void reference_gauges(void);

@@ -123,7 +123,7 @@ named! {
         HoleCount = 61 "hole_count",
         /// Depth of full thread in a note.
         ThreadDepth = 62 "thread_depth_mm",
-        /// Depth of the drilled hole in a note.
+        /// Depth of the drilled hole.
         DrillDepth = 63 "drill_depth_mm",
         /// Diameter of a countersink.
         Countersink = 64 "countersink_mm",
@@ -253,5 +253,17 @@ named! {
         HolderExtension = 151 "holder_extension_mm",
         /// The holder's compression.
         HolderCompression = 152 "holder_compression_mm",
+        /// What the depth of a drilled hole is measured to.
+        DrilledTo = 180 "drill_depth_to",
+        /// The side that a depth is rounded to.
+        DepthRounding = 181 "depth_rounding",
+        /// Normal, short or long run-out.
+        RunOut = 182 "run_out",
+        /// Depth to the very end of the tap.
+        TapEnd = 183 "tap_end_mm",
+        /// Depth to the drill's point.
+        DrillPoint = 184 "drill_point_mm",
+        /// How far the drill's full diameter comes out below.
+        DrillClearance = 185 "drill_clearance_mm",
     }
 }

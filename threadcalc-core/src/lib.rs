@@ -61,7 +61,12 @@ pub use cutting::{
     torque_by_chip_area, torque_by_pitch,
 };
 pub use cycle::{CodeText, Cycle, Dialect};
-pub use depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
+pub use depth::{
+    BlindHole, BlindThread, BottomReading, BottomVerdict, Bottoming, ChamferReading, Countersunk, DepthRequest,
+    DepthRounding, Depths, DrilledTo, Hole, ProgramDepth, RunOut, TapSetOn, ThroughHole, ThroughHoleRequest,
+    USUAL_POINT_ANGLES_DEG, UsualCountersink, bottoming, chamfers_for_full_thread, countersink, depths,
+    full_thread_that_fits, program_depth, program_depth_of_derived, run_out_mm, through_hole, usual_countersink,
+};
 pub use designation::read_fit;
 pub use drill::{
     Alternative, Basis, Drill, DrillSet, DrillSets, Tap, TapDrill, TapDrillRequest, WithinLimits, drill_diameter,

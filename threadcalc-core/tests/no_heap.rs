@@ -5,10 +5,11 @@ use std::cell::Cell;
 use std::fmt::Write;
 
 use threadcalc_core::{
-    DrillSets, FeedMode, ForceByChipArea, GaugeResult, Gear, Length, Tap, TapDrillRequest, TapJob, TaperDepthRequest,
-    TappingMotion, Thread, TorquePoint, Unit, exact_speeds, feed, gauges, gear_fit, judge_tap, next_move, over_wires,
-    plan, read_comment, read_fit, read_hole_note, read_number, read_shank_mark, spindle_speed, tap_drill, taper_depths,
-    tapping_time, torque_by_chip_area,
+    BlindHole, DepthRounding, DrillSets, DrilledTo, FeedMode, ForceByChipArea, GaugeResult, Gear, Length, Tap,
+    TapDrillRequest, TapJob, TapSetOn, TaperDepthRequest, TappingMotion, Thread, TorquePoint, Unit, bottoming,
+    chamfers_for_full_thread, countersink, exact_speeds, feed, full_thread_that_fits, gauges, gear_fit, judge_tap,
+    next_move, over_wires, plan, program_depth, read_comment, read_fit, read_hole_note, read_number, read_shank_mark,
+    spindle_speed, tap_drill, taper_depths, tapping_time, torque_by_chip_area,
 };
 
 #[path = "support/job.rs"]
@@ -164,4 +165,29 @@ fn planning_and_its_text_allocate_nothing() {
     let (written, asked) = counted(|| write!(page, "{made}"));
     assert!(written.is_ok() && page.length > 500, "{} bytes", page.length);
     assert_eq!(asked, 0);
+}
+
+#[test]
+fn depths_allocate_nothing() {
+    let thread = Thread::read(b"M10x1").unwrap();
+    let whole = Length::integer;
+    let hole = BlindHole {
+        drill_depth_mm: Length::new(26_704, 1000).unwrap(),
+        drill_depth_to: DrilledTo::Point,
+        drill_mm: whole(9),
+        point_angle_deg: Some(whole(118)),
+        bottom_clearance_mm: whole(3),
+        tap_centre_mm: Length::ZERO,
+        tap_set_on: TapSetOn::Front,
+    };
+    let (asked, times) = counted(|| {
+        let found = full_thread_that_fits(&thread, &hole, whole(3))?;
+        let forms =
+            chamfers_for_full_thread(&thread, &hole, whole(18))?.iter().filter(|form| form.gives_wanted).count();
+        let bottom = bottoming(&thread, found.tap_mm, hole.drill_depth_mm, whole(9), None)?.readings().count();
+        let mouth = countersink(&thread, Length::new(21, 2)?, whole(90), None)?;
+        let word = program_depth(found.tap_mm, Unit::Inch, 4, DepthRounding::Deeper)?;
+        Ok::<_, threadcalc_core::Error>((forms, bottom, mouth.tip_mm > 5.0, word.text.is_empty()))
+    });
+    assert_eq!((asked, times), (Ok((5, 4, true, false)), 0));
 }

@@ -179,7 +179,7 @@ pub const THREADCALC_FIELD_NOTE: i32 = 60;
 pub const THREADCALC_FIELD_HOLE_COUNT: i32 = 61;
 /// Depth of full thread in a note.
 pub const THREADCALC_FIELD_THREAD_DEPTH_MM: i32 = 62;
-/// Depth of the drilled hole in a note.
+/// Depth of the drilled hole.
 pub const THREADCALC_FIELD_DRILL_DEPTH_MM: i32 = 63;
 /// Diameter of a countersink.
 pub const THREADCALC_FIELD_COUNTERSINK_MM: i32 = 64;
@@ -309,3 +309,15 @@ pub const THREADCALC_FIELD_COATING_UM: i32 = 150;
 pub const THREADCALC_FIELD_HOLDER_EXTENSION_MM: i32 = 151;
 /// The holder's compression.
 pub const THREADCALC_FIELD_HOLDER_COMPRESSION_MM: i32 = 152;
+/// What the depth of a drilled hole is measured to.
+pub const THREADCALC_FIELD_DRILL_DEPTH_TO: i32 = 180;
+/// The side that a depth is rounded to.
+pub const THREADCALC_FIELD_DEPTH_ROUNDING: i32 = 181;
+/// Normal, short or long run-out.
+pub const THREADCALC_FIELD_RUN_OUT: i32 = 182;
+/// Depth to the very end of the tap.
+pub const THREADCALC_FIELD_TAP_END_MM: i32 = 183;
+/// Depth to the drill's point.
+pub const THREADCALC_FIELD_DRILL_POINT_MM: i32 = 184;
+/// How far the drill's full diameter comes out below.
+pub const THREADCALC_FIELD_DRILL_CLEARANCE_MM: i32 = 185;

@@ -54,24 +54,32 @@ unsafe impl Request for threadcalc_depth_request_t {
 impl threadcalc_depth_request_t {
     fn read(&self) -> Result<DepthRequest, Error> {
         crate::feed::checked_reserve(self.reserved)?;
-        let centre = self.tap_centre_mm.read(Field::TapCentre)?.unwrap_or(Length::ZERO);
-        let set_on = if centre == Length::ZERO {
-            optional(self.tap_set_on, TapSetOn::from_number, Field::TapSetOn, TapSetOn::CHOICES)?
-                .unwrap_or(TapSetOn::Front)
-        } else {
-            required(self.tap_set_on, TapSetOn::from_number, Field::TapSetOn, TapSetOn::CHOICES)?
-        };
+        let (tap_centre_mm, tap_set_on) = tap_end(self.tap_centre_mm, self.tap_set_on)?;
         Ok(DepthRequest {
             full_thread_mm: self.full_thread_mm.required(Field::FullThreadDepth)?,
             chamfer_threads: self.chamfer_threads.required(Field::ChamferThreads)?,
             drill_mm: self.drill_mm.required(Field::Drill)?,
             point_angle_deg: self.point_angle_deg.required(Field::PointAngle)?,
             bottom_clearance_mm: self.bottom_clearance_mm.required(Field::BottomClearance)?,
-            tap_centre_mm: centre,
-            tap_set_on: set_on,
+            tap_centre_mm,
+            tap_set_on,
             hole: required(self.hole, Hole::from_number, Field::Hole, Hole::CHOICES)?,
         })
     }
+}
+
+/// The length of a tap's male centre, and where its length offset is set: a centre leaves that open.
+pub(crate) fn tap_end(
+    tap_centre_mm: threadcalc_ratio_t,
+    tap_set_on: threadcalc_tap_set_on,
+) -> Result<(Length, TapSetOn), Error> {
+    let centre = tap_centre_mm.read(Field::TapCentre)?.unwrap_or(Length::ZERO);
+    let set_on = if centre == Length::ZERO {
+        optional(tap_set_on, TapSetOn::from_number, Field::TapSetOn, TapSetOn::CHOICES)?.unwrap_or(TapSetOn::Front)
+    } else {
+        required(tap_set_on, TapSetOn::from_number, Field::TapSetOn, TapSetOn::CHOICES)?
+    };
+    Ok((centre, set_on))
 }
 
 /// Depths from the face in mm. Frozen.

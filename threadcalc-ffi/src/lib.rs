@@ -9,11 +9,15 @@
 #![allow(non_camel_case_types, reason = "the names are those of the C header")]
 #![allow(clippy::missing_safety_doc, reason = "the header's first paragraph says what pointers have to be")]
 
+mod blind_hole;
+mod bottoming;
 mod choices;
 mod codes;
 mod comment;
 mod cutting;
+mod countersink;
 mod depth;
+mod depth_choices;
 mod drill;
 mod engagement;
 mod feed;
@@ -35,19 +39,25 @@ mod number;
 mod pipe;
 mod plan;
 mod spindle;
+mod program_depth;
 mod status;
 mod tap;
 mod tap_choices;
 mod tap_mark;
 mod taper_depth;
 mod thread;
+mod through_hole;
 mod types;
 
+pub use blind_hole::*;
+pub use bottoming::*;
 pub use choices::*;
 pub use codes::*;
 pub use comment::*;
 pub use cutting::*;
+pub use countersink::*;
 pub use depth::*;
+pub use depth_choices::*;
 pub use drill::*;
 pub use engagement::*;
 pub use feed::*;
@@ -67,10 +77,12 @@ pub use number::*;
 pub use pipe::*;
 pub use plan::*;
 pub use spindle::*;
+pub use program_depth::*;
 pub use status::threadcalc_error_t;
 pub use tap::*;
 pub use tap_choices::*;
 pub use tap_mark::*;
 pub use taper_depth::*;
 pub use thread::*;
+pub use through_hole::*;
 pub use types::*;

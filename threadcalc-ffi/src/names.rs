@@ -4,6 +4,7 @@ use core::ffi::c_char;
 
 use threadcalc_core::{
     ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, GaugeReading, Hand, Holder,
+    BottomVerdict, ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, Hand, Holder,
     IsoTapClass, LimitLetter, Material, Move, NumberKey, Plating, PropertyClass, Series, Severity, Side, Sides, Suits,
     TapKind, Verdict, Weakest, WithinLimits, WrittenAs,
 };
@@ -242,4 +243,10 @@ pub extern "C" fn threadcalc_verdict_name(verdict: i32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn threadcalc_move_name(next: i32) -> *const c_char {
     name_of!(Move, name, next)
+}
+
+/// "fine", "warning", "error". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_bottom_verdict_name(bottom_verdict: i32) -> *const c_char {
+    name_of!(BottomVerdict, name, bottom_verdict)
 }

@@ -175,6 +175,10 @@ same_numbers! {
     readings_of_gauges_have_the_numbers_of_the_core: "GAUGE_READING" threadcalc_core::GaugeReading,
     verdicts_have_the_numbers_of_the_core: "VERDICT" threadcalc_core::Verdict,
     moves_have_the_numbers_of_the_core: "MOVE" threadcalc_core::Move,
+    ends_of_a_drilled_depth_have_the_numbers_of_the_core: "DRILLED_TO" threadcalc_core::DrilledTo,
+    verdicts_on_the_bottom_have_the_numbers_of_the_core: "BOTTOM_VERDICT" threadcalc_core::BottomVerdict,
+    run_outs_have_the_numbers_of_the_core: "RUN_OUT" threadcalc_core::RunOut,
+    sides_of_rounding_have_the_numbers_of_the_core: "DEPTH_ROUNDING" threadcalc_core::DepthRounding,
 }
 
 /// The library's own fault has no code in the core, which cannot panic.

@@ -12,7 +12,10 @@
 mod answer;
 #[cfg(feature = "bench")]
 mod bench;
+mod blind_hole;
+mod bottoming;
 mod comment;
+mod countersink;
 mod cutting;
 mod depth;
 mod drill;
@@ -29,12 +32,14 @@ mod motion;
 mod number;
 mod pipe;
 mod plan;
+mod program_depth;
 mod tap;
 mod tap_drill;
 mod tap_mark;
 mod taper_depth;
 mod text;
 mod thread;
+mod through_hole;
 
 #[pyo3::pymodule(gil_used = false)]
 mod _threadcalc {
@@ -42,7 +47,13 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::bench::empty_feed;
     #[pymodule_export]
+    use crate::blind_hole::{BlindThread, ChamferReading, chamfers_for_full_thread, full_thread_that_fits};
+    #[pymodule_export]
+    use crate::bottoming::{BottomReading, Bottoming, bottoming, run_out_mm};
+    #[pymodule_export]
     use crate::comment::{Comment, FoundThread, read_comment};
+    #[pymodule_export]
+    use crate::countersink::{Countersunk, UsualCountersink, countersink, usual_countersink};
     #[pymodule_export]
     use crate::cutting::{
         FactorRange, StartingForces, TorqueBand, forming_factor, materials, power_kw, spindle_speed,
@@ -84,6 +95,8 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::plan::{CardRow, Plan, Spindle, plan};
     #[pymodule_export]
+    use crate::program_depth::{ProgramDepth, program_depth, program_depth_of_derived};
+    #[pymodule_export]
     use crate::tap::{
         ChamferForm, IsoTap, TapAdvice, TapKind, chamfers_that_fit, iso_tap_class, iso_tap_pitch_diameter_mm,
     };
@@ -95,4 +108,6 @@ mod _threadcalc {
     use crate::taper_depth::{TaperDepths, taper_depths};
     #[pymodule_export]
     use crate::thread::{Thread, near, read_fit, standard_threads};
+    #[pymodule_export]
+    use crate::through_hole::{ThroughHole, through_hole};
 }

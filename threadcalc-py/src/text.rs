@@ -7,6 +7,8 @@ use pyo3::types::{PyBytes, PyString};
 use threadcalc_core::{
     Basis, ChamferForm, Code, DrillSet, Error, FeedMode, Field, Form, GaugeReading, Hand, Holder, Hole, IsoTapClass,
     LimitLetter, Material, PropertyClass, Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
+    Basis, ChamferForm, Code, DepthRounding, DrillSet, DrilledTo, Error, FeedMode, Field, Form, Hand, Holder, Hole,
+    IsoTapClass, LimitLetter, Material, PropertyClass, RunOut, Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
 };
 
 use crate::error::raise_key;
@@ -55,7 +57,9 @@ macro_rules! choice {
 choice!(
     Basis: Basis,
     ChamferForm: Key "chamfer",
+    DepthRounding: DepthRounding,
     DrillSet: DrillSets,
+    DrilledTo: DrilledTo,
     FeedMode: Mode,
     Form: Form,
     GaugeReading: GaugeReading,
@@ -66,6 +70,7 @@ choice!(
     LimitLetter: TapLimit,
     Material: Key "material",
     PropertyClass: Key "property_class",
+    RunOut: RunOut,
     Series: Series,
     Side: Side,
     Tap: Tap,

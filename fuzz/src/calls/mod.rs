@@ -2,6 +2,7 @@
 //!
 //! Pointers are valid or NULL, lengths and sizes are true; everything else is whatever the input says.
 
+mod depths;
 mod drills;
 mod gauges;
 mod input;
@@ -40,6 +41,7 @@ type Operation = fn(&mut State, &mut Input<'_>);
 /// Every operation; each function of the header stands in one of them.
 const OPERATIONS: [Operation; 50] = [
 const OPERATIONS: [Operation; 49] = [
+const OPERATIONS: [Operation; 44] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -102,6 +104,13 @@ const OPERATIONS: [Operation; 49] = [
     motions::pattern_time,
     motions::holder_clearance,
     motions::holder_travel,
+    depths::full_thread_that_fits,
+    depths::chamfers_for_full_thread,
+    depths::bottoming,
+    depths::run_out,
+    depths::countersinks,
+    depths::program_depths,
+    depths::through_hole,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.

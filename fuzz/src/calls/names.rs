@@ -8,6 +8,7 @@ use super::{Input, State};
 
 const NAMES: [extern "C" fn(i32) -> *const c_char; 26] = [
 const NAMES: [extern "C" fn(i32) -> *const c_char; 21] = [
+const NAMES: [extern "C" fn(i32) -> *const c_char; 18] = [
     threadcalc_status_name,
     threadcalc_field_name,
     threadcalc_finding_name,
@@ -38,6 +39,7 @@ const NAMES: [extern "C" fn(i32) -> *const c_char; 21] = [
     threadcalc_property_class_name,
     threadcalc_material_name,
     threadcalc_holder_name,
+    threadcalc_bottom_verdict_name,
 ];
 
 /// Every name of one number: a short text, "unknown" at least.

@@ -14,9 +14,14 @@ from typing_extensions import Self
 
 __all__ = [
     "Alternative",
+    "BlindThread",
+    "BottomReading",
+    "Bottoming",
     "CardRow",
     "ChamferForm",
+    "ChamferReading",
     "Comment",
+    "Countersunk",
     "Depths",
     "Drill",
     "Engagement",
@@ -40,6 +45,7 @@ __all__ = [
     "Pipe",
     "Plan",
     "Profile",
+    "ProgramDepth",
     "ReEntry",
     "ShankMark",
     "Spindle",
@@ -52,9 +58,14 @@ __all__ = [
     "TaperDepths",
     "TappingTime",
     "Thread",
+    "ThroughHole",
     "TorqueBand",
+    "UsualCountersink",
     "best_wire_mm",
+    "bottoming",
+    "chamfers_for_full_thread",
     "chamfers_that_fit",
+    "countersink",
     "depths",
     "drill_diameter",
     "drills",
@@ -63,6 +74,7 @@ __all__ = [
     "feed",
     "feed_fit",
     "forming_factor",
+    "full_thread_that_fits",
     "gauges",
     "gear_fit",
     "h_limit_for_plating",
@@ -80,6 +92,8 @@ __all__ = [
     "percent_thread",
     "plan",
     "power_kw",
+    "program_depth",
+    "program_depth_of_derived",
     "programmed_speed",
     "property_classes",
     "re_entry_r",
@@ -88,6 +102,7 @@ __all__ = [
     "read_hole_note",
     "read_number",
     "read_shank_mark",
+    "run_out_mm",
     "speed_after_turns",
     "spindle_speed",
     "spindle_speed_feet",
@@ -99,11 +114,13 @@ __all__ = [
     "taper_depths",
     "taper_factor",
     "tapping_time",
+    "through_hole",
     "torque_by_chip_area",
     "torque_by_pitch",
     "torque_nm",
     "trimmed_depth_mm",
     "turns_to_speed",
+    "usual_countersink",
 ]
 
 _Exact: TypeAlias = int | Fraction | Decimal | str | float
@@ -139,6 +156,10 @@ _Hole: TypeAlias = Literal["through", "blind"]
 _TapKind: TypeAlias = Literal["straight_flute", "spiral_point", "spiral_flute", "form"]
 _TapClass: TypeAlias = Literal["1", "2", "3"]
 _Chamfer: TypeAlias = Literal["A", "B", "C", "D", "E", "F", "taper", "plug", "semi_bottoming", "bottoming"]
+_BottomVerdict: TypeAlias = Literal["fine", "warning", "error"]
+_DrilledTo: TypeAlias = Literal["full_diameter", "point"]
+_DepthRounding: TypeAlias = Literal["deeper", "shallower"]
+_RunOut: TypeAlias = Literal["normal", "short", "long"]
 _GaugeKind: TypeAlias = Literal[
     "thread_plug_go",
     "thread_plug_not_go",
@@ -806,6 +827,155 @@ class Depths:
     @property
     def drill_point_mm(self) -> float:
         """To the drill's point."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class BlindThread:
+    """The thread that a blind hole has room for: depths from the face, in millimetres."""
+
+    @property
+    def full_thread_mm(self) -> Fraction:
+        """The longest full thread."""
+    @property
+    def tap_mm(self) -> Fraction:
+        """To the very end of the tap, its centre included."""
+    @property
+    def program_tap_mm(self) -> Fraction:
+        """To the point that the tap's length offset is set on: what the program says."""
+    @property
+    def full_diameter_mm(self) -> Fraction:
+        """To the end of the drill's full diameter."""
+    @property
+    def drill_point_mm(self) -> float | None:
+        """To the drill's point; None if neither it nor the angle was given."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class ChamferReading:
+    """One form of chamfer in a blind hole."""
+
+    @property
+    def form(self) -> _Chamfer:
+        """The form, by its letter or its name."""
+    @property
+    def chamfer_threads(self) -> Fraction:
+        """Its longest chamfer, in threads."""
+    @property
+    def full_thread_mm(self) -> Fraction | None:
+        """The full thread above that chamfer, in millimetres; None if nothing is left."""
+    @property
+    def gives_wanted(self) -> bool:
+        """True if a tap of this form gives the full thread that is wanted."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class BottomReading:
+    """The bottom of a hole as one point angle makes it."""
+
+    @property
+    def point_angle_deg(self) -> Fraction:
+        """The point angle, in degrees."""
+    @property
+    def full_diameter_mm(self) -> Fraction:
+        """How deep the hole has its full diameter, in millimetres; below 0 where the point alone is deeper."""
+    @property
+    def room_mm(self) -> Fraction:
+        """From the very end of the tap to there, in millimetres."""
+    @property
+    def verdict(self) -> _BottomVerdict:
+        """Less than 0 is an error, 0 to 1 pitch a warning."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Bottoming:
+    """The readings of one hole: one for a known point angle, one for each usual angle otherwise."""
+
+    @property
+    def readings(self) -> list[BottomReading]:
+        """The readings, the sharpest point first."""
+    @property
+    def worst(self) -> _BottomVerdict:
+        """The worst verdict of all readings."""
+    @property
+    def is_certain(self) -> bool:
+        """True if the angle was given: readings of assumed angles are never certain."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Countersunk:
+    """A countersunk mouth: depths from the face, in millimetres."""
+
+    @property
+    def tip_mm(self) -> float:
+        """To the tip of a pointed countersink that leaves this diameter; one with a flat goes less deep."""
+    @property
+    def depth_at_major_mm(self) -> float:
+        """To where the cone has narrowed to the major diameter: above it there is no thread at all."""
+    @property
+    def full_thread_lost_mm(self) -> float:
+        """To where the cone has narrowed to the hole: what it takes of the full thread."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class UsualCountersink:
+    """The countersink that is usual for a thread, exact."""
+
+    @property
+    def least_mm(self) -> Fraction:
+        """Smallest diameter at the face, in millimetres."""
+    @property
+    def most_mm(self) -> Fraction:
+        """Largest diameter at the face, in millimetres."""
+    @property
+    def angle_deg(self) -> Fraction:
+        """Included angle, in degrees."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class ProgramDepth:
+    """A depth as a program says it."""
+
+    @property
+    def text(self) -> str:
+        """The number of the word without sign and letter: no trailing zeros, always a point."""
+    @property
+    def value(self) -> Fraction:
+        """What a control reads back from it, in the unit of the program."""
+    @property
+    def depth_mm(self) -> Fraction:
+        """The same in millimetres."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class ThroughHole:
+    """Depths of a tapped through hole from the face, and what comes out below, in millimetres."""
+
+    @property
+    def program_tap_mm(self) -> Fraction:
+        """To the point that the tap's length offset is set on: what the program says."""
+    @property
+    def tap_mm(self) -> Fraction:
+        """To the very end of the tap at its deepest: centre and over-travel included."""
+    @property
+    def tap_below_mm(self) -> Fraction:
+        """What of that comes out below."""
+    @property
+    def full_diameter_mm(self) -> Fraction:
+        """To the end of the drill's full diameter."""
+    @property
+    def drill_point_mm(self) -> float:
+        """To the drill's point."""
+    @property
+    def drill_below_mm(self) -> float:
+        """What of that comes out below."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -1891,6 +2061,256 @@ def depths(
     ...                point_angle_deg=118, bottom_clearance_mm=3.75)
     >>> float(found.tap_mm), float(found.full_diameter_mm)
     (19.75, 23.5)
+
+    Source: common practice; chamfer lengths by form: DIN 2197.
+    """
+
+def full_thread_that_fits(
+    thread: Thread,
+    drill_depth_mm: _Exact,
+    *,
+    drill_depth_to: _DrilledTo,
+    drill_mm: _Exact,
+    chamfer_threads: _Exact,
+    bottom_clearance_mm: _Exact,
+    point_angle_deg: _Exact | None = None,
+    tap_centre_mm: _Exact = 0,
+    tap_set_on: Literal["front", "centre"] = "front",
+) -> BlindThread:
+    """The longest full thread in a blind hole that is drilled to a given depth: ``depths`` back.
+
+    full thread = depth of the full diameter - bottom clearance - tap centre - chamfer threads x P. Exact;
+    the height of the drill's point is taken to the next 0.000001 mm above.
+
+    Args:
+        thread: A straight thread.
+        drill_depth_mm: Depth of the hole from the face, in millimetres, above 0 up to 10 000.
+        drill_depth_to: What that depth is measured to.
+        drill_mm: Diameter of the drilled hole, in millimetres.
+        chamfer_threads: Threads of the tap's chamfer, 0 to 20; the longest of its form.
+        bottom_clearance_mm: Room below the tap, in millimetres.
+        point_angle_deg: Point angle of the drill in degrees, above 60 up to 180; needed for a depth to
+            the point. Where nobody knows it, see ``bottoming``.
+        tap_centre_mm: Length of the tap's male centre, in millimetres.
+        tap_set_on: The place on the tap that its length offset is set on.
+
+    Raises:
+        ThreadcalcError: ``out-of-range`` names the value that makes no sense, or ``drill_depth_mm`` where
+            nothing is left for a full thread; ``missing`` for a depth to the point without the angle;
+            ``does-not-apply`` for taper threads.
+
+    >>> found = full_thread_that_fits(Thread("M8"), 23.5, drill_depth_to="full_diameter", drill_mm=6.8,
+    ...                               chamfer_threads=3, bottom_clearance_mm=3.75)
+    >>> int(found.full_thread_mm), float(found.tap_mm)
+    (16, 19.75)
+
+    Source: common practice; chamfer lengths by form: DIN 2197.
+    """
+
+def chamfers_for_full_thread(
+    thread: Thread,
+    wanted_mm: _Exact,
+    *,
+    drill_depth_mm: _Exact,
+    drill_depth_to: _DrilledTo,
+    drill_mm: _Exact,
+    bottom_clearance_mm: _Exact,
+    point_angle_deg: _Exact | None = None,
+    tap_centre_mm: _Exact = 0,
+) -> list[ChamferReading]:
+    """Every form of chamfer in a blind hole, A to F first, and whether it gives the full thread wanted.
+
+    Form B drives its chips to the bottom and never gives it.
+
+    Args:
+        thread: A straight thread.
+        wanted_mm: The full thread wanted, in millimetres.
+        drill_depth_mm: Depth of the hole from the face, in millimetres.
+        drill_depth_to: What that depth is measured to.
+        drill_mm: Diameter of the drilled hole, in millimetres.
+        bottom_clearance_mm: Room below the tap, in millimetres.
+        point_angle_deg: Point angle of the drill in degrees; needed for a depth to the point.
+        tap_centre_mm: Length of the tap's male centre, in millimetres.
+
+    Raises:
+        ThreadcalcError: As ``full_thread_that_fits``, but for a hole that is too shallow.
+
+    >>> found = chamfers_for_full_thread(Thread("M8"), 16, drill_depth_mm=22, drill_depth_to="full_diameter",
+    ...                                  drill_mm=6.8, bottom_clearance_mm=3)
+    >>> [reading.form for reading in found if reading.gives_wanted]
+    ['E', 'F', 'bottoming']
+
+    Source: DIN 2197 as tap makers print it, see ``ChamferForm``.
+    """
+
+def bottoming(
+    thread: Thread,
+    tap_end_mm: _Exact,
+    drill_point_mm: _Exact,
+    *,
+    drill_mm: _Exact,
+    point_angle_deg: _Exact | None = None,
+) -> Bottoming:
+    """The room below a tap in a blind hole whose depth is given to the drill's point.
+
+    room = drill point - d/2 / tan(point angle / 2) - end of the tap. Exact; the height of the point is
+    taken to the next 0.000001 mm above.
+
+    Args:
+        thread: The thread.
+        tap_end_mm: From the face to the very end of the tap, its centre included, in millimetres.
+        drill_point_mm: From the face to the tip of the drill, in millimetres.
+        drill_mm: Diameter of the drilled hole, in millimetres.
+        point_angle_deg: Point angle of the drill in degrees, above 60 up to 180. None: unknown, and every
+            usual angle is answered: 118, 130, 135 and 140 degrees.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``.
+
+    >>> found = bottoming(Thread("M8"), 19.75, 21.5, drill_mm=6.8)
+    >>> [(int(reading.point_angle_deg), reading.verdict) for reading in found.readings]
+    [(118, 'error'), (130, 'warning'), (135, 'warning'), (140, 'warning')]
+    >>> found.worst, found.is_certain
+    ('error', False)
+
+    Source: common practice.
+    """
+
+def run_out_mm(thread: Thread, run_out: _RunOut) -> Fraction:
+    """The run-out of a blind hole for an ISO metric thread, in millimetres.
+
+    The hole has to have its full diameter at least to full thread + run-out. By pitch, for coarse and fine
+    threads alike.
+
+    Args:
+        thread: An ISO metric thread.
+        run_out: "normal" is e1; "short" and "long" are not sourced yet.
+
+    Raises:
+        ThreadcalcError: ``not-sourced`` for other threads, pitches that the table does not have, the short
+            and the long run-out; ``contradiction`` for an external thread.
+
+    >>> float(run_out_mm(Thread("M8"), "normal"))
+    6.2
+
+    Source: DIN 76-1, run-out of blind tapped holes, e1.
+    """
+
+def countersink(
+    thread: Thread, countersink_mm: _Exact, *, angle_deg: _Exact, hole_mm: _Exact | None = None
+) -> Countersunk:
+    """The depth of a countersink, and the full thread that it takes away at the mouth of a tapped hole.
+
+    The thread stands between the hole and the major diameter, so a turn of it is whole only below the
+    place where the cone has narrowed to the hole.
+
+    Args:
+        thread: A straight thread.
+        countersink_mm: Diameter at the face, in millimetres, larger than the hole.
+        angle_deg: Included angle in degrees, 60 to 130.
+        hole_mm: The drilled hole, in millimetres. None: the basic minor diameter.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``; ``contradiction`` for an external thread; ``does-not-apply`` for
+            taper threads; ``not-sourced`` for a profile that nobody has read.
+
+    >>> found = countersink(Thread("M8"), 8.4, angle_deg=90, hole_mm=6.8)
+    >>> round(found.depth_at_major_mm, 9), round(found.full_thread_lost_mm, 9)
+    (0.2, 0.8)
+
+    Source: geometry; minor diameter: ISO 68-1, ASME B1.1, ISO 228-1, ISO 7-1, ASME B1.20.1.
+    """
+
+def usual_countersink(thread: Thread) -> UsualCountersink:
+    """The usual countersink of an ISO metric tapped hole: 1 to 1.05 times the nominal diameter, 120 degrees.
+
+    Raises:
+        ThreadcalcError: ``not-sourced`` for other threads; ``contradiction`` for an external thread.
+
+    >>> usual = usual_countersink(Thread("M8"))
+    >>> float(usual.least_mm), float(usual.most_mm), int(usual.angle_deg)
+    (8.0, 8.4, 120)
+
+    Source: DIN 76-1, from memory; common practice.
+    """
+
+def program_depth(depth_mm: _Exact, *, unit: _Unit, decimals: int, rounding: _DepthRounding) -> ProgramDepth:
+    """A depth in the unit of the program, at its decimals, rounded once to the side that is safe.
+
+    Args:
+        depth_mm: From the face down, in millimetres, 0 to 10 000.
+        unit: Unit of the program.
+        decimals: Decimals of the word, 0 to 9.
+        rounding: "deeper" for straight threads and drills; "shallower" for the first hole of a taper pipe
+            tap, which can be tapped deeper but not made smaller again.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> found = program_depth(21, unit="inch", decimals=4, rounding="deeper")
+    >>> found.text, float(found.depth_mm)
+    ('0.8268', 21.00072)
+
+    Source: common practice; ISO 6983-1 (numbers with a point); 1 in = 25.4 mm exactly.
+    """
+
+def program_depth_of_derived(
+    depth_mm: _Exact, *, unit: _Unit, decimals: int, rounding: _DepthRounding
+) -> ProgramDepth:
+    """The same of a derived depth, such as that of a drill's point.
+
+    The nearest 0.000000001 mm is rounded, since the last digits of a double are no depth.
+
+    Args:
+        depth_mm: From the face down, in millimetres, 0 to 10 000.
+        unit: Unit of the program.
+        decimals: Decimals of the word, 0 to 9.
+        rounding: As for ``program_depth``.
+
+    Raises:
+        ThreadcalcError: As ``program_depth``.
+
+    >>> program_depth_of_derived(26.703872784726475, unit="mm", decimals=3, rounding="deeper").text
+    '26.704'
+
+    Source: as ``program_depth``.
+    """
+
+def through_hole(
+    thread: Thread,
+    part_thickness_mm: _Exact,
+    *,
+    chamfer_threads: _Exact,
+    drill_mm: _Exact,
+    point_angle_deg: _Exact,
+    drill_clearance_mm: _Exact,
+    over_travel_turns: _Exact = 0,
+    tap_centre_mm: _Exact = 0,
+    tap_set_on: Literal["front", "centre"] = "front",
+) -> ThroughHole:
+    """How far tap and drill come out below a part: the room that vice, parallels and table have to leave.
+
+    tap below = chamfer threads x P + tap centre + over-travel turns x lead; drill below = drill clearance +
+    the height of the point. The program leaves out the over-travel.
+
+    Args:
+        thread: A straight thread.
+        part_thickness_mm: Thickness of the part at the hole, in millimetres.
+        chamfer_threads: Threads of the tap's chamfer, 0 to 20; plan on the longest of its form.
+        drill_mm: Diameter of the drilled hole, in millimetres.
+        point_angle_deg: Point angle of the drill in degrees, above 60 up to 180.
+        drill_clearance_mm: How far the drill's full diameter has to come out, in millimetres.
+        over_travel_turns: Turns that the spindle coasts on after the programmed depth, 0 to 20.
+        tap_centre_mm: Length of the tap's male centre, in millimetres.
+        tap_set_on: The place on the tap that its length offset is set on.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``; ``does-not-apply`` for taper threads.
+
+    >>> found = through_hole(Thread("M8"), 20, chamfer_threads=5.5, drill_mm=6.8, point_angle_deg=118,
+    ...                      drill_clearance_mm=1, over_travel_turns=1)
+    >>> float(found.tap_below_mm), float(found.tap_mm)
+    (8.125, 28.125)
 
     Source: common practice; chamfer lengths by form: DIN 2197.
     """

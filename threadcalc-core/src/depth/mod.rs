@@ -1,4 +1,18 @@
-//! How deep to tap and to drill.
+//! How deep to tap and to drill: forward, back from a drilled hole, and what stands in the way at either end.
+
+mod blind;
+mod bottoming;
+mod countersink;
+mod program;
+mod run_out;
+mod through;
+
+pub use blind::{BlindHole, BlindThread, ChamferReading, DrilledTo, chamfers_for_full_thread, full_thread_that_fits};
+pub use bottoming::{BottomReading, BottomVerdict, Bottoming, USUAL_POINT_ANGLES_DEG, bottoming};
+pub use countersink::{Countersunk, UsualCountersink, countersink, usual_countersink};
+pub use program::{DepthRounding, ProgramDepth, program_depth, program_depth_of_derived};
+pub use run_out::{RunOut, run_out_mm};
+pub use through::{ThroughHole, ThroughHoleRequest, through_hole};
 
 use crate::error::{Code, Error, Field};
 use crate::length::Length;
@@ -95,11 +109,16 @@ pub struct Depths {
 /// # Source
 /// Common practice; chamfer lengths by form: DIN 2197.
 pub fn depths(thread: &Thread, request: &DepthRequest) -> Result<Depths, Error> {
-    if thread.form().is_taper() {
-        return Err(Error::new(Code::DoesNotApply, Field::FullThreadDepth)
-            .hint_text("a taper thread's depth follows from its gauge: use the taper depths"));
-    }
-    check(thread, request)?;
+    straight(thread)?;
+    let most = Length::integer(MOST_MM);
+    check(&[
+        (request.full_thread_mm, Field::FullThreadDepth, Length::ZERO, most),
+        chamfer_bounds(request.chamfer_threads),
+        drill_bounds(thread, request.drill_mm),
+        angle_bounds(request.point_angle_deg),
+        (request.bottom_clearance_mm, Field::BottomClearance, FROM_ZERO, most),
+        (request.tap_centre_mm, Field::TapCentre, FROM_ZERO, most),
+    ])?;
     let chamfer = request.chamfer_threads.times(thread.pitch_mm())?;
     let front = request.full_thread_mm.plus(chamfer)?;
     let tap = front.plus(request.tap_centre_mm)?;
@@ -119,30 +138,64 @@ pub fn depths(thread: &Thread, request: &DepthRequest) -> Result<Depths, Error> 
     })
 }
 
-/// Height of a drill's point in millimetres: d/2 / tan(angle/2).
-pub(crate) fn point_height_mm(drill_mm: Length, point_angle_deg: Length) -> f64 {
-    let half_angle = point_angle_deg.to_f64() / 2.0 * (core::f64::consts::PI / 180.0);
-    drill_mm.to_f64() / 2.0 / libm::tan(half_angle)
+/// The deepest hole that is looked at.
+const MOST_MM: i64 = 10_000;
+/// As a lower end: 0 itself will do. Other lower ends have to be passed.
+const FROM_ZERO: Length = Length::integer(-1);
+
+/// A value, its name, the end that it has to be above, and the most it may be.
+type Bounds = (Length, Field, Length, Length);
+
+fn chamfer_bounds(threads: Length) -> Bounds {
+    (threads, Field::ChamferThreads, FROM_ZERO, Length::integer(20))
 }
 
-fn check(thread: &Thread, request: &DepthRequest) -> Result<(), Error> {
-    let most = Length::integer(10_000);
-    let ranges = [
-        (request.full_thread_mm, Field::FullThreadDepth, Length::ZERO, most),
-        (request.chamfer_threads, Field::ChamferThreads, Length::integer(-1), Length::integer(20)),
-        (request.drill_mm, Field::Drill, Length::ZERO, thread.major_mm()),
-        (request.point_angle_deg, Field::PointAngle, Length::integer(60), Length::integer(180)),
-        (request.bottom_clearance_mm, Field::BottomClearance, Length::integer(-1), most),
-        (request.tap_centre_mm, Field::TapCentre, Length::integer(-1), most),
-    ];
-    for (value, field, above, most) in ranges {
-        // −1 stands for "0 or more": the other values have to be above their lower end.
+fn drill_bounds(thread: &Thread, drill_mm: Length) -> Bounds {
+    (drill_mm, Field::Drill, Length::ZERO, thread.major_mm())
+}
+
+fn angle_bounds(point_angle_deg: Length) -> Bounds {
+    (point_angle_deg, Field::PointAngle, Length::integer(60), Length::integer(180))
+}
+
+fn check(bounds: &[Bounds]) -> Result<(), Error> {
+    for (value, field, above, most) in bounds {
         let low_enough = if above.is_negative() { value.is_negative() } else { value <= above };
         if low_enough || value > most {
-            return Err(Error::new(Code::OutOfRange, field)
+            return Err(Error::new(Code::OutOfRange, *field)
                 .got(value.to_f64())
                 .within(above.to_f64().max(0.0), most.to_f64()));
         }
     }
     Ok(())
+}
+
+fn straight(thread: &Thread) -> Result<(), Error> {
+    if thread.form().is_taper() {
+        return Err(Error::new(Code::DoesNotApply, Field::FullThreadDepth)
+            .hint_text("a taper thread's depth follows from its gauge: use the taper depths"));
+    }
+    Ok(())
+}
+
+/// Height of a drill's point in millimetres: d/2 / tan(angle/2).
+pub(crate) fn point_height_mm(drill_mm: Length, point_angle_deg: Length) -> f64 {
+    cone_height_mm(drill_mm.to_f64(), point_angle_deg)
+}
+
+fn cone_height_mm(diameter_mm: f64, angle_deg: Length) -> f64 {
+    let half_angle = angle_deg.to_f64() / 2.0 * (core::f64::consts::PI / 180.0);
+    diameter_mm / 2.0 / libm::tan(half_angle)
+}
+
+/// The height of a drill's point as an exact number that is never too small.
+///
+/// Exact at 180° and 90°, the only angles of a rational number of degrees whose half has a rational
+/// tangent; else the next millionth of a millimetre above.
+fn safe_point_height_mm(drill_mm: Length, point_angle_deg: Length) -> Result<Length, Error> {
+    match point_angle_deg.whole() {
+        Some(180) => Ok(Length::ZERO),
+        Some(90) => drill_mm.over(Length::integer(2)),
+        _ => Length::new(libm::ceil(point_height_mm(drill_mm, point_angle_deg) * 1e6) as i64, 1_000_000),
+    }
 }
