@@ -924,7 +924,7 @@
 #define THREADCALC_FIELD_THREAD_DEPTH_MM 62
 
 /**
- * Depth of the drilled hole in a note.
+ * Depth of the drilled hole.
  */
 #define THREADCALC_FIELD_DRILL_DEPTH_MM 63
 
@@ -1247,6 +1247,106 @@
  * The holder's compression.
  */
 #define THREADCALC_FIELD_HOLDER_COMPRESSION_MM 152
+
+/**
+ * What the depth of a drilled hole is measured to.
+ */
+#define THREADCALC_FIELD_DRILL_DEPTH_TO 180
+
+/**
+ * The side that a depth is rounded to.
+ */
+#define THREADCALC_FIELD_DEPTH_ROUNDING 181
+
+/**
+ * Normal, short or long run-out.
+ */
+#define THREADCALC_FIELD_RUN_OUT 182
+
+/**
+ * Depth to the very end of the tap.
+ */
+#define THREADCALC_FIELD_TAP_END_MM 183
+
+/**
+ * Depth to the drill's point.
+ */
+#define THREADCALC_FIELD_DRILL_POINT_MM 184
+
+/**
+ * How far the drill's full diameter comes out below.
+ */
+#define THREADCALC_FIELD_DRILL_CLEARANCE_MM 185
+
+/**
+ * Not given.
+ */
+#define THREADCALC_DRILLED_TO_UNSET 0
+
+/**
+ * The end of the full diameter.
+ */
+#define THREADCALC_DRILLED_TO_FULL_DIAMETER 1
+
+/**
+ * The tip of the drill's point.
+ */
+#define THREADCALC_DRILLED_TO_POINT 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_BOTTOM_VERDICT_UNSET 0
+
+/**
+ * More than one pitch of room.
+ */
+#define THREADCALC_BOTTOM_VERDICT_FINE 1
+
+/**
+ * 0 to 1 pitch: no room for chips, nor for a spindle that stops late.
+ */
+#define THREADCALC_BOTTOM_VERDICT_WARNING 2
+
+/**
+ * Less than 0: the tap runs into the cone of the hole.
+ */
+#define THREADCALC_BOTTOM_VERDICT_ERROR 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_RUN_OUT_UNSET 0
+
+/**
+ * The normal one, e1.
+ */
+#define THREADCALC_RUN_OUT_NORMAL 1
+
+/**
+ * The short one, e2.
+ */
+#define THREADCALC_RUN_OUT_SHORT 2
+
+/**
+ * The long one, e3.
+ */
+#define THREADCALC_RUN_OUT_LONG 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_DEPTH_ROUNDING_UNSET 0
+
+/**
+ * Straight threads and drills: never less full thread, never less room.
+ */
+#define THREADCALC_DEPTH_ROUNDING_DEEPER 1
+
+/**
+ * The first hole of a taper pipe tap: it can be tapped deeper, but not made smaller again.
+ */
+#define THREADCALC_DEPTH_ROUNDING_SHALLOWER 2
 
 /**
  * Not given.
@@ -2357,22 +2457,83 @@ typedef struct {
 } threadcalc_thread_t;
 
 /**
- * A thread that a comment mentions. Frozen.
+ * What the depth of a drilled hole is measured to.
+ */
+typedef int32_t threadcalc_drilled_to;
+
+/**
+ * The place on the tap that its length offset is set on.
+ */
+typedef int32_t threadcalc_tap_set_on;
+
+/**
+ * A blind hole that is drilled, and what has to have room in it below the thread: mm, exact. Begin with
+ * THREADCALC_BLIND_HOLE_INIT.
  */
 typedef struct {
     /**
-     * The thread.
+     * sizeof(threadcalc_blind_hole_t).
      */
-    threadcalc_thread_t thread;
+    uint32_t size;
     /**
-     * Where its text begins, in bytes.
+     * What the depth is measured to. Required.
      */
-    int64_t at;
+    threadcalc_drilled_to drill_depth_to;
     /**
-     * How many bytes its text is.
+     * Where the tap's length offset is set; required with a male centre.
      */
-    int64_t length;
-} threadcalc_found_thread_t;
+    threadcalc_tap_set_on tap_set_on;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * Depth of the hole from the face, above 0 and up to 10 000. Required.
+     */
+    threadcalc_ratio_t drill_depth_mm;
+    /**
+     * The drilled hole's diameter. Required.
+     */
+    threadcalc_ratio_t drill_mm;
+    /**
+     * Point angle of the drill in degrees, above 60 and up to 180; required for a depth to the point.
+     */
+    threadcalc_ratio_t point_angle_deg;
+    /**
+     * Room below the tap: stop and chips. Required.
+     */
+    threadcalc_ratio_t bottom_clearance_mm;
+    /**
+     * Length of the tap's male centre; left out: none.
+     */
+    threadcalc_ratio_t tap_centre_mm;
+} threadcalc_blind_hole_t;
+
+/**
+ * The thread that a blind hole has room for: depths from the face in mm. Frozen.
+ */
+typedef struct {
+    /**
+     * The longest full thread.
+     */
+    threadcalc_ratio_t full_thread_mm;
+    /**
+     * To the very end of the tap, its centre included.
+     */
+    threadcalc_ratio_t tap_mm;
+    /**
+     * To the point that the tap's length offset is set on: what the program says.
+     */
+    threadcalc_ratio_t program_tap_mm;
+    /**
+     * To the end of the drill's full diameter.
+     */
+    threadcalc_ratio_t full_diameter_mm;
+    /**
+     * To the drill's point; derived. NaN if neither it nor the angle was given.
+     */
+    double drill_point_mm;
+} threadcalc_blind_thread_t;
 
 /**
  * The value that an error speaks of.
@@ -2412,6 +2573,152 @@ typedef struct {
      */
     char message[256];
 } threadcalc_error_t;
+
+/**
+ * The chamfer of a tap by its letter or by its name.
+ */
+typedef int32_t threadcalc_chamfer_form;
+
+/**
+ * One form of chamfer in a blind hole. Frozen.
+ */
+typedef struct {
+    /**
+     * The form.
+     */
+    threadcalc_chamfer_form form;
+    /**
+     * 1 if a tap of this form gives the full thread that is wanted, else 0.
+     */
+    int32_t gives_wanted;
+    /**
+     * Its longest chamfer in threads.
+     */
+    threadcalc_ratio_t chamfer_threads;
+    /**
+     * The full thread above that chamfer in mm; 0/0 if nothing is left.
+     */
+    threadcalc_ratio_t full_thread_mm;
+} threadcalc_chamfer_reading_t;
+
+/**
+ * What the room below a tap means. The larger number is the worse.
+ */
+typedef int32_t threadcalc_bottom_verdict;
+
+/**
+ * The bottom of a hole as one point angle makes it. Frozen.
+ */
+typedef struct {
+    /**
+     * What the room means.
+     */
+    threadcalc_bottom_verdict verdict;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * The point angle in degrees.
+     */
+    threadcalc_ratio_t point_angle_deg;
+    /**
+     * How deep the hole has its full diameter, in mm; below 0 where the point alone is deeper.
+     */
+    threadcalc_ratio_t full_diameter_mm;
+    /**
+     * From the very end of the tap to there, in mm.
+     */
+    threadcalc_ratio_t room_mm;
+} threadcalc_bottom_reading_t;
+
+/**
+ * The readings of one hole: one for a known point angle, one for each usual angle otherwise. Frozen.
+ */
+typedef struct {
+    /**
+     * The worst verdict of all readings.
+     */
+    threadcalc_bottom_verdict worst;
+    /**
+     * 1 if the angle was given, 0 if the usual ones were assumed.
+     */
+    int32_t is_certain;
+    /**
+     * How many readings there are, 1 or 4.
+     */
+    int32_t reading_count;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * The readings, the sharpest point first; zeros behind the last.
+     */
+    threadcalc_bottom_reading_t readings[4];
+} threadcalc_bottoming_t;
+
+/**
+ * The run-outs of a blind tapped hole in DIN 76-1.
+ */
+typedef int32_t threadcalc_run_out_kind;
+
+/**
+ * A thread that a comment mentions. Frozen.
+ */
+typedef struct {
+    /**
+     * The thread.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * Where its text begins, in bytes.
+     */
+    int64_t at;
+    /**
+     * How many bytes its text is.
+     */
+    int64_t length;
+} threadcalc_found_thread_t;
+
+/**
+ * A countersunk mouth: depths from the face in mm, derived. Frozen.
+ */
+typedef struct {
+    /**
+     * To the tip of a pointed countersink that leaves this diameter at the face; one with a flat goes less
+     * deep.
+     */
+    double tip_mm;
+    /**
+     * To where the cone has narrowed to the major diameter: above it there is no thread at all. 0 for a
+     * countersink no larger than that.
+     */
+    double depth_at_major_mm;
+    /**
+     * To where the cone has narrowed to the hole: the thread is whole only from there on. What the
+     * countersink takes of the full thread.
+     */
+    double full_thread_lost_mm;
+} threadcalc_countersunk_t;
+
+/**
+ * The countersink that is usual for a thread: exact. Frozen.
+ */
+typedef struct {
+    /**
+     * Smallest diameter at the face in mm.
+     */
+    threadcalc_ratio_t least_mm;
+    /**
+     * Largest diameter at the face in mm.
+     */
+    threadcalc_ratio_t most_mm;
+    /**
+     * Included angle in degrees.
+     */
+    threadcalc_ratio_t angle_deg;
+} threadcalc_usual_countersink_t;
 
 /**
  * Torque of a tap in Nm: never one number. Frozen.
@@ -2484,11 +2791,6 @@ typedef struct {
  * Whether the hole goes through the part.
  */
 typedef int32_t threadcalc_hole;
-
-/**
- * The place on the tap that its length offset is set on.
- */
-typedef int32_t threadcalc_tap_set_on;
 
 /**
  * What depths are made of: mm, exact. Begin with THREADCALC_DEPTH_REQUEST_INIT.
@@ -3564,11 +3866,6 @@ typedef struct {
 typedef int32_t threadcalc_tap_kind;
 
 /**
- * The chamfer of a tap by its letter or by its name.
- */
-typedef int32_t threadcalc_chamfer_form;
-
-/**
  * The screw of a joint. Frozen. All zeros: no screw. Strengths in MPa.
  */
 typedef struct {
@@ -4191,6 +4488,29 @@ typedef struct {
 } threadcalc_plan_t;
 
 /**
+ * The side that a depth may be off to.
+ */
+typedef int32_t threadcalc_depth_rounding;
+
+/**
+ * A depth as a program says it. Frozen.
+ */
+typedef struct {
+    /**
+     * The number of the word without sign and letter: no trailing zeros, always a point, "19.75", "21.".
+     */
+    char text[32];
+    /**
+     * What a control reads back from it, in the unit of the program.
+     */
+    threadcalc_ratio_t value;
+    /**
+     * The same in mm.
+     */
+    threadcalc_ratio_t depth_mm;
+} threadcalc_program_depth_t;
+
+/**
  * How well something suits.
  */
 typedef int32_t threadcalc_suits;
@@ -4349,9 +4669,156 @@ typedef struct {
     threadcalc_ratio_t bottom_clearance_mm;
 } threadcalc_taper_depth_request_t;
 
+/**
+ * What a tapped through hole is made of: mm, exact. Begin with THREADCALC_THROUGH_HOLE_REQUEST_INIT.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_through_hole_request_t).
+     */
+    uint32_t size;
+    /**
+     * Where the tap's length offset is set; required with a male centre.
+     */
+    threadcalc_tap_set_on tap_set_on;
+    /**
+     * Thickness of the part at the hole, above 0. Required.
+     */
+    threadcalc_ratio_t part_thickness_mm;
+    /**
+     * Threads of the tap's chamfer, 0 to 20; plan on the longest of its form. Required.
+     */
+    threadcalc_ratio_t chamfer_threads;
+    /**
+     * Turns that the spindle coasts on after the programmed depth, 0 to 20; left out: none.
+     */
+    threadcalc_ratio_t over_travel_turns;
+    /**
+     * The drilled hole's diameter. Required.
+     */
+    threadcalc_ratio_t drill_mm;
+    /**
+     * Point angle of the drill in degrees, above 60 and up to 180. Required.
+     */
+    threadcalc_ratio_t point_angle_deg;
+    /**
+     * How far the drill's full diameter has to come out, so that no burr is left. Required.
+     */
+    threadcalc_ratio_t drill_clearance_mm;
+    /**
+     * Length of the tap's male centre; left out: none.
+     */
+    threadcalc_ratio_t tap_centre_mm;
+} threadcalc_through_hole_request_t;
+
+/**
+ * Depths of a tapped through hole in mm: from the face, and what comes out below the back face. Frozen.
+ */
+typedef struct {
+    /**
+     * To the point that the tap's length offset is set on: what the program says.
+     */
+    threadcalc_ratio_t program_tap_mm;
+    /**
+     * To the very end of the tap at its deepest: centre and over-travel included.
+     */
+    threadcalc_ratio_t tap_mm;
+    /**
+     * What of that comes out below.
+     */
+    threadcalc_ratio_t tap_below_mm;
+    /**
+     * To the end of the drill's full diameter.
+     */
+    threadcalc_ratio_t full_diameter_mm;
+    /**
+     * To the drill's point; derived.
+     */
+    double drill_point_mm;
+    /**
+     * What of that comes out below; derived.
+     */
+    double drill_below_mm;
+} threadcalc_through_hole_t;
+
 #ifdef __cplusplus
 extern "C" {
 #endif // __cplusplus
+
+/**
+ * The longest full thread in a blind hole that is drilled to a given depth: threadcalc_depths back.
+ * chamfer_threads is 0 to 20, the longest of the tap's form. found_size is
+ * sizeof(threadcalc_blind_thread_t).
+ *
+ * full diameter = depth, or depth - d/2 / tan(point angle / 2) for a depth to the point;
+ * tap = full diameter - bottom clearance; full thread = tap - tap centre - chamfer threads x P. Exact; the
+ * height of the point is taken to the next 0.000001 mm above (at 90 and 180 degrees it is exact).
+ * Errors: missing, unknown-value, out-of-range (drill_depth_mm with the depth that has to be passed where
+ * nothing is left for a full thread), does-not-apply (a taper thread), overflow, those of
+ * threadcalc_thread_write, structure-size, unsupported-field.
+ * Source: common practice; chamfer lengths by form: DIN 2197.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_full_thread_that_fits(
+    const threadcalc_thread_t *thread,
+    const threadcalc_blind_hole_t *hole,
+    const threadcalc_ratio_t *chamfer_threads,
+    threadcalc_blind_thread_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * Every form of chamfer in a blind hole, A to F first: the full thread above its longest chamfer, and whether
+ * that is what is wanted. B drives its chips to the bottom and never gives it.
+ *
+ * wanted_mm is the full thread wanted, above 0. count is how many readings there are, 10; with too little
+ * room only count is written.
+ * Errors: as threadcalc_full_thread_that_fits, but for a hole that is too shallow; buffer-too-short.
+ * Source: DIN 2197 as tap makers print it.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_chamfers_for_full_thread(
+    const threadcalc_thread_t *thread,
+    const threadcalc_blind_hole_t *hole,
+    const threadcalc_ratio_t *wanted_mm,
+    threadcalc_chamfer_reading_t *readings,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
+
+/**
+ * The room below a tap in a blind hole whose depth is given to the drill's point. found_size is
+ * sizeof(threadcalc_bottoming_t).
+ *
+ * full diameter = drill point - d/2 / tan(point angle / 2); room = full diameter - end of the tap. Less than
+ * 0 is an error, 0 to 1 pitch a warning. tap_end_mm counts from the face to the very end of the tap, its
+ * centre included. point_angle_deg may be NULL or 0/0: unknown; then every usual angle is answered: 118,
+ * 130, 135 and 140 degrees. Exact; the height of the point is taken to the next 0.000001 mm above (at 90
+ * and 180 degrees it is exact).
+ * Errors: missing, out-of-range, overflow, those of threadcalc_thread_write, structure-size.
+ * Source: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_bottoming(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *tap_end_mm,
+    const threadcalc_ratio_t *drill_point_mm,
+    const threadcalc_ratio_t *drill_mm,
+    const threadcalc_ratio_t *point_angle_deg,
+    threadcalc_bottoming_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * The run-out of a blind hole for an ISO metric thread, in mm: the hole has to have its full diameter at
+ * least to full thread + run-out. By pitch, for coarse and fine threads alike.
+ *
+ * Errors: missing, unknown-value, not-sourced (other threads, pitches that the table does not have, the
+ * short and the long run-out), contradiction (external thread), those of threadcalc_thread_write.
+ * Source: DIN 76-1, run-out of blind tapped holes, e1.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_run_out(
+    const threadcalc_thread_t *thread,
+    threadcalc_run_out_kind run_out,
+    threadcalc_ratio_t *run_out_mm,
+    threadcalc_error_t *error);
 
 /**
  * Finds the threads that a comment or a line of a tool list mentions, the first four in order. Dates, part
@@ -4371,6 +4838,41 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_comment(
     size_t capacity,
     size_t *count,
     int32_t *has_more,
+    threadcalc_error_t *error);
+
+/**
+ * The depth of a countersink, and the full thread that it takes away at the mouth of a tapped hole.
+ * found_size is sizeof(threadcalc_countersunk_t).
+ *
+ * tip = C/2 / tan(angle/2); depth at major = (C - D)/2 / tan(angle/2), 0 if C is no larger than D; full
+ * thread lost = (C - hole)/2 / tan(angle/2). countersink_mm is the diameter C at the face, larger than the
+ * hole; angle_deg the included angle, 60 to 130; hole_mm the drilled hole, NULL or 0/0 for the basic minor
+ * diameter.
+ * Errors: missing, out-of-range, contradiction (external thread), does-not-apply (taper thread),
+ * not-sourced (a profile that nobody has read), those of threadcalc_thread_write, structure-size.
+ * Source: geometry; minor diameter: ISO 68-1, ASME B1.1, ISO 228-1, ISO 7-1, ASME B1.20.1.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_countersink(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *countersink_mm,
+    const threadcalc_ratio_t *angle_deg,
+    const threadcalc_ratio_t *hole_mm,
+    threadcalc_countersunk_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * The usual countersink of an ISO metric tapped hole: 1 to 1.05 times the nominal diameter, 120 degrees.
+ * usual_size is sizeof(threadcalc_usual_countersink_t).
+ *
+ * Errors: not-sourced (other threads), contradiction (external thread), those of threadcalc_thread_write,
+ * structure-size.
+ * Source: DIN 76-1, from memory; common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_usual_countersink(
+    const threadcalc_thread_t *thread,
+    threadcalc_usual_countersink_t *usual,
+    size_t usual_size,
     threadcalc_error_t *error);
 
 /**
@@ -5225,6 +5727,11 @@ THREADCALC_API const char *THREADCALC_CALL threadcalc_verdict_name(int32_t verdi
 THREADCALC_API const char *THREADCALC_CALL threadcalc_move_name(int32_t next);
 
 /**
+ * "fine", "warning", "error". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_bottom_verdict_name(int32_t bottom_verdict);
+
+/**
  * Reads an exact number: 1.25, 1,25, .5, -2.5, 127/70, 1 1/4. A comma is a decimal comma; there is no
  * thousands separator, no exponent and no locale.
  *
@@ -5336,6 +5843,39 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_plan_json_of_job(
     char *text,
     size_t capacity,
     size_t *needed,
+    threadcalc_error_t *error);
+
+/**
+ * A depth in the unit of the program, at its decimals, rounded once to the side that is safe. found_size is
+ * sizeof(threadcalc_program_depth_t).
+ *
+ * depth_mm is 0 to 10 000, from the face down; decimals is 0 to 9.
+ * Errors: missing, unknown-value, out-of-range, overflow, structure-size.
+ * Source: common practice; ISO 6983-1 (numbers with a point); 1 in = 25.4 mm exactly.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_program_depth(
+    const threadcalc_ratio_t *depth_mm,
+    threadcalc_unit unit,
+    int32_t decimals,
+    threadcalc_depth_rounding rounding,
+    threadcalc_program_depth_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * The same of a derived depth, such as that of a drill's point: the nearest 0.000000001 mm is rounded, since
+ * the last digits of a double are no depth. found_size is sizeof(threadcalc_program_depth_t).
+ *
+ * Errors: as threadcalc_program_depth; NaN is out-of-range.
+ * Source: as threadcalc_program_depth.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_program_depth_of_derived(
+    double depth_mm,
+    threadcalc_unit unit,
+    int32_t decimals,
+    threadcalc_depth_rounding rounding,
+    threadcalc_program_depth_t *found,
+    size_t found_size,
     threadcalc_error_t *error);
 
 /**
@@ -5713,6 +6253,24 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_profile(
     size_t profile_size,
     threadcalc_error_t *error);
 
+/**
+ * How far tap and drill come out below a part: the room that vice, parallels and table have to leave.
+ * found_size is sizeof(threadcalc_through_hole_t).
+ *
+ * tap below = chamfer threads x P + tap centre + over-travel turns x lead; tap = thickness + tap below; the
+ * program leaves out the over-travel. Full diameter = thickness + drill clearance; drill below = drill
+ * clearance + d/2 / tan(point angle / 2). The whole thickness gets full thread.
+ * Errors: missing, unknown-value, out-of-range, does-not-apply (a taper thread), overflow, those of
+ * threadcalc_thread_write, structure-size, unsupported-field.
+ * Source: common practice; chamfer lengths by form: DIN 2197.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_through_hole(
+    const threadcalc_thread_t *thread,
+    const threadcalc_through_hole_request_t *hole_request,
+    threadcalc_through_hole_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
 #ifdef __cplusplus
 }  // extern "C"
 #endif  // __cplusplus
@@ -5732,4 +6290,6 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_profile(
 #define THREADCALC_TAP_JOB_INIT THREADCALC_REQUEST_INIT(threadcalc_tap_job_t)
 #define THREADCALC_ENGAGEMENT_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_engagement_request_t)
 #define THREADCALC_MOTION_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_motion_request_t)
+#define THREADCALC_BLIND_HOLE_INIT THREADCALC_REQUEST_INIT(threadcalc_blind_hole_t)
+#define THREADCALC_THROUGH_HOLE_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_through_hole_request_t)
 #define THREADCALC_JOB_INIT THREADCALC_REQUEST_INIT(threadcalc_job_t)

@@ -12,10 +12,9 @@ uint32_t sizes_of_requests()
     const threadcalc_taper_depth_request_t taper = THREADCALC_TAPER_DEPTH_REQUEST_INIT;
     const threadcalc_engagement_request_t engagement = THREADCALC_ENGAGEMENT_REQUEST_INIT;
     const threadcalc_motion_request_t motion = THREADCALC_MOTION_REQUEST_INIT;
-    const threadcalc_job_t job = THREADCALC_JOB_INIT;
-    return feed.size + drill.size + depth.size + taper.size + engagement.size + motion.size + job.size;
     const threadcalc_blind_hole_t blind = THREADCALC_BLIND_HOLE_INIT;
     const threadcalc_through_hole_request_t through = THREADCALC_THROUGH_HOLE_REQUEST_INIT;
     const threadcalc_job_t job = THREADCALC_JOB_INIT;
-    return feed.size + drill.size + depth.size + taper.size + blind.size + through.size + job.size;
+    return feed.size + drill.size + depth.size + taper.size + engagement.size + motion.size
+        + blind.size + through.size + job.size;
 }

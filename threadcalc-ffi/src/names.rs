@@ -3,10 +3,9 @@
 use core::ffi::c_char;
 
 use threadcalc_core::{
-    ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, GaugeReading, Hand, Holder,
-    BottomVerdict, ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, Hand, Holder,
-    IsoTapClass, LimitLetter, Material, Move, NumberKey, Plating, PropertyClass, Series, Severity, Side, Sides, Suits,
-    TapKind, Verdict, Weakest, WithinLimits, WrittenAs,
+    BottomVerdict, ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, GaugeReading, Hand,
+    Holder, IsoTapClass, LimitLetter, Material, Move, NumberKey, Plating, PropertyClass, Series, Severity, Side, Sides,
+    Suits, TapKind, Verdict, Weakest, WithinLimits, WrittenAs,
 };
 
 use crate::codes::{THREADCALC_STATUS_INTERNAL_FAULT, THREADCALC_STATUS_OK};

@@ -5,10 +5,9 @@ use std::borrow::Cow;
 use pyo3::prelude::*;
 use pyo3::types::{PyBytes, PyString};
 use threadcalc_core::{
-    Basis, ChamferForm, Code, DrillSet, Error, FeedMode, Field, Form, GaugeReading, Hand, Holder, Hole, IsoTapClass,
-    LimitLetter, Material, PropertyClass, Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
-    Basis, ChamferForm, Code, DepthRounding, DrillSet, DrilledTo, Error, FeedMode, Field, Form, Hand, Holder, Hole,
-    IsoTapClass, LimitLetter, Material, PropertyClass, RunOut, Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
+    Basis, ChamferForm, Code, DepthRounding, DrillSet, DrilledTo, Error, FeedMode, Field, Form, GaugeReading, Hand,
+    Holder, Hole, IsoTapClass, LimitLetter, Material, PropertyClass, RunOut, Series, Side, Tap, TapKind, TapSetOn,
+    Unit, WrittenAs,
 };
 
 use crate::error::raise_key;
