@@ -1879,6 +1879,21 @@
 #define THREADCALC_NUMBER_PERCENT 99
 
 /**
+ * Diameter of a countersink in mm.
+ */
+#define THREADCALC_NUMBER_COUNTERSINK_MM 100
+
+/**
+ * Included angle of a countersink in degrees.
+ */
+#define THREADCALC_NUMBER_COUNTERSINK_ANGLE_DEG 101
+
+/**
+ * Full thread that is lost, in mm.
+ */
+#define THREADCALC_NUMBER_FULL_THREAD_LOST_MM 102
+
+/**
  * Version of the binary interface: raised on any break.
  */
 #define THREADCALC_ABI_VERSION 1
@@ -4454,13 +4469,17 @@ typedef struct {
      */
     int32_t has_not_go;
     /**
-     * 0.
+     * 1 if countersink holds something: the job has one.
      */
-    int32_t reserved;
+    int32_t has_countersink;
     /**
      * Depths of a taper thread, whose depth is its size.
      */
     threadcalc_taper_depths_t taper;
+    /**
+     * The countersink and what it takes of the full thread.
+     */
+    threadcalc_countersunk_t countersink;
     /**
      * What holder, spindle and axis have to do.
      */

@@ -298,6 +298,7 @@ static void parts(csv_row *row, const threadcalc_plan_t *plan)
     csv_text(row, "weakest", plan->has_joint ? threadcalc_weakest_name(plan->joint.weakest) : "-");
     csv_double(row, "required_length_mm", plan->has_joint ? plan->joint.required_length_mm : (double)NAN);
     csv_double(row, "safety_factor", plan->has_joint ? plan->joint.safety_factor : (double)NAN);
+    csv_double(row, "lost_mm", plan->has_countersink ? plan->countersink.full_thread_lost_mm : (double)NAN);
     snprintf(text, sizeof text, "%d", (int)plan->not_go.most_turns);
     csv_text(row, "not_go_turns", plan->has_not_go ? text : "-");
 }

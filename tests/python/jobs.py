@@ -100,6 +100,7 @@ def whole_plan(row: Cells) -> dict[str, object]:
         "weakest": joint.weakest if joint else None,
         "required_length_mm": joint.required_length_mm if joint else None,
         "safety_factor": joint.safety_factor if joint else None,
+        "lost_mm": found.countersink.full_thread_lost_mm if found.countersink else None,
         "not_go_turns": str(found.not_go.most_turns) if found.not_go else None,
         "withheld": found.withheld,
         "findings": [f"{finding.id}/{finding.severity}" for finding in found.findings],

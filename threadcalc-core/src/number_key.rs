@@ -93,5 +93,11 @@ named! {
         PlatingUm = 98 "plating_um",
         /// Percent of thread.
         Percent = 99 "percent",
+        /// Diameter of a countersink in mm.
+        CountersinkMm = 100 "countersink_mm",
+        /// Included angle of a countersink in degrees.
+        CountersinkAngleDeg = 101 "countersink_angle_deg",
+        /// Full thread that is lost, in mm.
+        FullThreadLostMm = 102 "full_thread_lost_mm",
     }
 }

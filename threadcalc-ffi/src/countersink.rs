@@ -24,7 +24,7 @@ pub struct threadcalc_countersunk_t {
 }
 
 impl threadcalc_countersunk_t {
-    fn of(found: &Countersunk) -> Self {
+    pub(crate) fn of(found: &Countersunk) -> Self {
         Self {
             tip_mm: found.tip_mm,
             depth_at_major_mm: found.depth_at_major_mm,

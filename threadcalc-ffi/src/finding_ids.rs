@@ -222,3 +222,9 @@ pub const THREADCALC_NUMBER_COMPRESSION_MM: i32 = 97;
 pub const THREADCALC_NUMBER_PLATING_UM: i32 = 98;
 /// Percent of thread.
 pub const THREADCALC_NUMBER_PERCENT: i32 = 99;
+/// Diameter of a countersink in mm.
+pub const THREADCALC_NUMBER_COUNTERSINK_MM: i32 = 100;
+/// Included angle of a countersink in degrees.
+pub const THREADCALC_NUMBER_COUNTERSINK_ANGLE_DEG: i32 = 101;
+/// Full thread that is lost, in mm.
+pub const THREADCALC_NUMBER_FULL_THREAD_LOST_MM: i32 = 102;

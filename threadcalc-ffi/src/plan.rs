@@ -6,6 +6,7 @@ use threadcalc_core::{CardRow, Error, Plan, TapSetOn, plan};
 
 use crate::choices::threadcalc_tap_set_on;
 use crate::codes::threadcalc_status;
+use crate::countersink::threadcalc_countersunk_t;
 use crate::depth::threadcalc_depths_t;
 use crate::drill::threadcalc_tap_drill_t;
 use crate::engagement::threadcalc_engagement_t;
@@ -120,10 +121,12 @@ pub struct threadcalc_plan_t {
     pub has_joint: i32,
     /// 1 if not_go holds something: how far NOT GO may enter has been read.
     pub has_not_go: i32,
-    /// 0.
-    pub reserved: i32,
+    /// 1 if countersink holds something: the job has one.
+    pub has_countersink: i32,
     /// Depths of a taper thread, whose depth is its size.
     pub taper: threadcalc_taper_depths_t,
+    /// The countersink and what it takes of the full thread.
+    pub countersink: threadcalc_countersunk_t,
     /// What holder, spindle and axis have to do.
     pub spindle: threadcalc_spindle_t,
     /// Class of tap by ISO 2857.
@@ -182,8 +185,9 @@ impl threadcalc_plan_t {
             has_tap_limit: i32::from(plan.tap_limit.is_some()),
             has_joint: i32::from(plan.joint.is_some()),
             has_not_go: i32::from(plan.not_go.is_some()),
-            reserved: 0,
+            has_countersink: i32::from(plan.countersink.is_some()),
             taper: or_zeros(plan.taper.as_ref().map(threadcalc_taper_depths_t::of)),
+            countersink: or_zeros(plan.countersink.as_ref().map(threadcalc_countersunk_t::of)),
             spindle: threadcalc_spindle_t::of(&plan.spindle),
             tap_class: or_zeros(plan.tap_class.map(threadcalc_iso_tap_t::of)),
             tap_limit: or_zeros(plan.tap_limit.map(threadcalc_tap_limit_t::of)),

@@ -2,6 +2,7 @@
 
 use threadcalc_core::Spindle;
 
+use crate::countersink::threadcalc_countersunk_t;
 use crate::cutting::threadcalc_torque_band_t;
 use crate::engagement::threadcalc_engagement_t;
 use crate::gauge::threadcalc_not_go_rule_t;
@@ -31,6 +32,8 @@ unsafe impl Zeroed for threadcalc_tap_limit_t {}
 unsafe impl Zeroed for threadcalc_engagement_t {}
 // SAFETY: as above.
 unsafe impl Zeroed for threadcalc_not_go_rule_t {}
+// SAFETY: as above.
+unsafe impl Zeroed for threadcalc_countersunk_t {}
 
 /// What holder, spindle and axis have to do for one hole. Frozen. A part that its has_ member denies is zeros.
 #[repr(C)]

@@ -4,6 +4,7 @@ use pyo3::prelude::*;
 use pyo3::types::PyDict;
 use threadcalc_core as core;
 
+use crate::countersink::Countersunk;
 use crate::cutting::TorqueBand;
 use crate::depth::Depths;
 use crate::engagement::Engagement;
@@ -230,6 +231,12 @@ impl Plan {
     #[getter]
     fn taper(&self) -> Option<TaperDepths> {
         self.0.taper.map(TaperDepths)
+    }
+
+    /// The countersink and what it takes of the full thread; None without one.
+    #[getter]
+    fn countersink(&self) -> Option<Countersunk> {
+        self.0.countersink.map(Countersunk)
     }
 
     /// What holder, spindle and axis have to do.

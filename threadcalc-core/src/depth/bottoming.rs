@@ -22,6 +22,17 @@ named! {
     }
 }
 
+impl BottomVerdict {
+    /// Less than no room is wrong, up to one pitch doubtful.
+    pub(crate) fn of(room_mm: Length, thread: &Thread) -> Self {
+        match room_mm {
+            room if room.is_negative() => Self::Error,
+            room if room <= thread.pitch_mm() => Self::Warning,
+            _ => Self::Fine,
+        }
+    }
+}
+
 /// The bottom of a hole as one point angle makes it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
@@ -112,11 +123,7 @@ pub fn bottoming(
     let read = |angle: Length| {
         let full_diameter = drill_point_mm.minus(safe_point_height_mm(drill_mm, angle)?)?;
         let room = full_diameter.minus(tap_end_mm)?;
-        let verdict = match room {
-            room if room.is_negative() => BottomVerdict::Error,
-            room if room <= thread.pitch_mm() => BottomVerdict::Warning,
-            _ => BottomVerdict::Fine,
-        };
+        let verdict = BottomVerdict::of(room, thread);
         Ok(BottomReading { point_angle_deg: angle, full_diameter_mm: full_diameter, room_mm: room, verdict })
     };
     let mut readings = [None; USUAL_POINT_ANGLES_DEG.len()];

@@ -2,14 +2,17 @@
 
 use super::findings::assume;
 use super::{Job, MOST_PLAN_FINDINGS, Notes};
-use crate::depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
+use crate::depth::{
+    BottomVerdict, Countersunk, DepthRequest, DepthRounding, Depths, Hole, RunOut, TapSetOn, countersink, depths,
+    program_depth, run_out_mm,
+};
 use crate::drill::TapDrill;
 use crate::error::{Code, Error, Field};
 use crate::feed::Unit;
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::length::{Length, Rounding};
 use crate::motion::{Holder, holder_clearance};
-use crate::tap::ChamferForm;
+use crate::tap::{ChamferForm, chamfers_that_fit};
 use crate::taper_depth::{TaperDepthRequest, TaperDepths, taper_depths};
 use crate::thread::Thread;
 
@@ -18,6 +21,8 @@ const LONGEST_FORM_C: Length = Length::integer(3);
 /// Stop and chips below a straight tap, chips below a taper tap, in pitches (common practice).
 const BOTTOM_CLEARANCE_PITCHES: i64 = 3;
 const TAPER_CLEARANCE_PITCHES: i64 = 2;
+/// The usual countersink of a tapped hole in degrees.
+const USUAL_COUNTERSINK_ANGLE: Length = Length::integer(90);
 /// The usual twist drill's point angle in degrees.
 const USUAL_POINT_ANGLE: Length = Length::integer(118);
 /// Deeper than this many diameters a tapped hole needs care (common practice).
@@ -156,10 +161,10 @@ fn taper(thread: &Thread, drill_mm: Length, job: &mut Job, notes: &mut Notes) ->
 /// The program's depths of the first hole: its tap rounds shallower, since depth is size.
 fn first_hole(taper: &TaperDepths, unit: Unit) -> Result<Depths, Error> {
     let decimals = crate::cycle::axis_decimals(unit);
-    let program = taper.first_hole_mm.over(unit.in_mm())?.round_to(decimals, Rounding::Down)?;
+    let program = program_depth(taper.first_hole_mm, unit, decimals, DepthRounding::Shallower)?;
     Ok(Depths {
         tap_mm: taper.tap_mm,
-        program_tap_mm: program.to_length()?.times(unit.in_mm())?,
+        program_tap_mm: program.depth_mm,
         full_diameter_mm: taper.full_diameter_mm,
         drill_point_mm: taper.drill_point_mm,
     })
@@ -258,21 +263,9 @@ fn blind(
     depths: &HoleDepths,
 ) -> Result<(), Error> {
     if let Some(drilled) = job.drill_depth_mm {
-        let room = drilled.minus(tap_end)?;
-        if room < thread.pitch_mm() {
-            let severity = if room.is_negative() { Severity::Error } else { Severity::Warning };
-            let fits = depth_in_metal(job, &depths.straight).plus(room)?;
-            let mut finding = Finding::new(FindingId::TapBottoms)
-                .with_severity(severity)
-                .with_evidence("drill_depth_mm")
-                .with_number(NumberKey::RoomMm, room.to_f64())
-                .with_number(NumberKey::NeededMm, depths.straight.full_diameter_mm.to_f64());
-            if depths.taper.is_none() && fits.is_positive() {
-                finding = finding.with_number(NumberKey::FullThreadMm, fits.to_f64());
-            }
-            findings.push(finding.with_suggestion("drill deeper, take a shorter chamfer, or tap less deep"));
-        }
+        bottoms(findings, thread, job, drilled, tap_end, depths)?;
     }
+    run_out(findings, thread, job, depths)?;
     let Some(thickness) = job.part_thickness_mm else { return Ok(()) };
     let floor = thickness.to_f64() - depths.straight.drill_point_mm;
     // A floor thinner than a pitch bulges or breaks through: judgement.
@@ -287,4 +280,88 @@ fn blind(
         );
     }
     Ok(())
+}
+
+/// A hole that is drilled already: is there room for the tap, and what would fit.
+fn bottoms(
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+    thread: &Thread,
+    job: &Job,
+    drilled: Length,
+    tap_end: Length,
+    depths: &HoleDepths,
+) -> Result<(), Error> {
+    let room = drilled.minus(tap_end)?;
+    let severity = match BottomVerdict::of(room, thread) {
+        BottomVerdict::Fine => return Ok(()),
+        BottomVerdict::Warning => Severity::Warning,
+        BottomVerdict::Error => Severity::Error,
+    };
+    let mut finding = Finding::new(FindingId::TapBottoms)
+        .with_severity(severity)
+        .with_evidence("drill_depth_mm")
+        .with_number(NumberKey::RoomMm, room.to_f64())
+        .with_number(NumberKey::NeededMm, depths.straight.full_diameter_mm.to_f64())
+        .with_suggestion("drill deeper, or tap less deep");
+    if let Some(full_thread) = job.full_thread_depth_mm {
+        let fits = full_thread.plus(room)?;
+        if fits.is_positive() {
+            finding = finding.with_number(NumberKey::FullThreadMm, fits.to_f64());
+        }
+        let room_threads = drilled.minus(full_thread)?.over(thread.pitch_mm())?;
+        if let Some(form) = chamfers_that_fit(Hole::Blind, room_threads).next() {
+            finding = finding.with_suggestion("; chamfer form ").with_suggestion(form.name()).with_suggestion(" fits");
+        }
+    }
+    findings.push(finding);
+    Ok(())
+}
+
+/// The normal run-out of the standard, where it has one for this pitch.
+fn run_out(
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+    thread: &Thread,
+    job: &Job,
+    depths: &HoleDepths,
+) -> Result<(), Error> {
+    let (Ok(run_out), Some(full_thread)) = (run_out_mm(thread, RunOut::Normal), job.full_thread_depth_mm) else {
+        return Ok(());
+    };
+    let room = job.drill_depth_mm.unwrap_or(depths.straight.full_diameter_mm).minus(full_thread)?;
+    if room < run_out {
+        findings.push(
+            Finding::new(FindingId::RunOutShort)
+                .with_severity(Severity::Info)
+                .with_evidence("bottom_clearance_mm")
+                .with_number(NumberKey::RoomMm, room.to_f64())
+                .with_number(NumberKey::NeededMm, run_out.to_f64()),
+        );
+    }
+    Ok(())
+}
+
+/// The countersink, if there is one, and what it takes of the full thread.
+pub(super) fn sunk(
+    thread: &Thread,
+    job: &mut Job,
+    drill_mm: Length,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<Option<Countersunk>, Error> {
+    let Some(diameter) = job.countersink_mm else {
+        return match job.countersink_angle_deg {
+            Some(_) => Err(Error::new(Code::Missing, Field::Countersink).hint_text("its diameter at the face in mm")),
+            None => Ok(None),
+        };
+    };
+    let angle = *job.countersink_angle_deg.get_or_insert(USUAL_COUNTERSINK_ANGLE);
+    let found = countersink(thread, diameter, angle, Some(drill_mm))?;
+    findings.push(
+        Finding::new(FindingId::CountersinkEatsThread)
+            .with_severity(Severity::Info)
+            .with_evidence("countersink_mm")
+            .with_number(NumberKey::CountersinkMm, diameter.to_f64())
+            .with_number(NumberKey::CountersinkAngleDeg, angle.to_f64())
+            .with_number(NumberKey::FullThreadLostMm, found.full_thread_lost_mm),
+    );
+    Ok(Some(found))
 }

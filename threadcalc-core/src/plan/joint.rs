@@ -1,6 +1,7 @@
 //! What the screw and the planned hole carry together.
 
 use super::{Job, MOST_PLAN_FINDINGS};
+use crate::depth::Countersunk;
 use crate::drill::{TapDrill, WithinLimits};
 use crate::engagement::{Engagement, EngagementRequest, Weakest, engagement};
 use crate::error::{Code, Error, Field};
@@ -17,6 +18,7 @@ pub(super) fn joint(
     thread: &Thread,
     job: &Job,
     drill: &TapDrill,
+    countersink: Option<&Countersunk>,
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
 ) -> Result<Option<Engagement>, Error> {
     let Some(screw) = job.screw else { return Ok(None) };
@@ -42,7 +44,10 @@ pub(super) fn joint(
         if thread.form().is_pipe() { *thread } else { thread.without_class().with_class(class).map_err(of_class)? };
     let request = EngagementRequest {
         length_mm: screw.engagement_mm.or(job.full_thread_depth_mm).unwrap_or(Length::ZERO),
-        without_full_thread_mm: Length::ZERO,
+        // The screw does not hold where the countersink has taken the thread; to the nanometre, upwards.
+        without_full_thread_mm: countersink.map_or(Ok(Length::ZERO), |sunk| {
+            Length::new(libm::ceil(sunk.full_thread_lost_mm * 1e6) as i64, 1_000_000)
+        })?,
         internal_shear_mpa: part_shear.to_f64(),
         external_shear_mpa: shear,
         external_tensile_mpa: tensile,
@@ -67,6 +72,7 @@ fn of_job(error: Error) -> Error {
         Field::ExternalShear => Field::ScrewShear,
         Field::ExternalTensile => Field::ScrewTensile,
         Field::Load => Field::ScrewLoad,
+        Field::WithoutFullThread => Field::Countersink,
         other => other,
     })
 }

@@ -221,7 +221,7 @@ impl Serialize for Job {
 impl Serialize for Plan {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let cycle: &Cycle = &self.cycle;
-        let mut fields = serializer.serialize_struct("Plan", 27)?;
+        let mut fields = serializer.serialize_struct("Plan", 28)?;
         fields.serialize_field("schema", &SCHEMA)?;
         fields.serialize_field("thread", &self.thread)?;
         fields.serialize_field("profile", &self.profile)?;
@@ -235,6 +235,7 @@ impl Serialize for Plan {
         fields.serialize_field("card", &Array(self.card.iter().flatten()))?;
         fields.serialize_field("depths", &self.depths)?;
         fields.serialize_field("taper", &self.taper)?;
+        fields.serialize_field("countersink", &self.countersink)?;
         fields.serialize_field("spindle", &self.spindle)?;
         fields.serialize_field("tap_class", &self.tap_class)?;
         fields.serialize_field("tap_limit", &self.tap_limit)?;

@@ -25,7 +25,7 @@ pub use sources::Source;
 use card::MOST_CARD_ROWS;
 
 use crate::cycle::{Cycle, CycleRequest, cycle};
-use crate::depth::{Depths, Hole};
+use crate::depth::{Countersunk, Depths, Hole};
 use crate::drill::{Drill, DrillSets, Tap, TapDrill, TapDrillRequest, judge_given, tap_drill};
 use crate::engagement::Engagement;
 use crate::error::{Code, Error, Field};
@@ -74,6 +74,8 @@ pub struct Plan {
     pub depths: Depths,
     /// Depths of a taper thread, whose depth is its size.
     pub taper: Option<TaperDepths>,
+    /// The countersink and what it takes of the full thread, where the job has one.
+    pub countersink: Option<Countersunk>,
     /// What holder, spindle and axis have to do.
     pub spindle: Spindle,
     /// Class of tap by ISO 2857; metric threads with a class only.
@@ -209,7 +211,8 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     hole::of_depth(&mut findings, &thread, &job, &depths)?;
     let spindle = spindle::spindle(&thread, &job, programmed, tap, holder, &depths.straight, &mut findings)?;
     let (tap_class, tap_limit) = tapping::of_tap(&thread, &job, tap, hole, &mut findings)?;
-    let joint = joint::joint(&thread, &job, &drill, &mut findings)?;
+    let countersink = hole::sunk(&thread, &mut job, drill.chosen.drill.diameter_mm(), &mut findings)?;
+    let joint = joint::joint(&thread, &job, &drill, countersink.as_ref(), &mut findings)?;
     let card = match mode {
         FeedMode::PerMinute => card::card(lead, programmed, &job, unit, decimals)?,
         FeedMode::PerRevolution => [None; MOST_CARD_ROWS],
@@ -247,6 +250,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
         lead_cut_mm: feed.lead_cut_mm()?,
         depths: depths.straight,
         taper: depths.taper,
+        countersink,
         spindle,
         tap_class,
         tap_limit,

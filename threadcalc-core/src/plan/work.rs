@@ -5,12 +5,12 @@ use core::fmt;
 use super::Plan;
 use super::page::{Fixed, Inches, Page, Plain, Shown};
 use crate::cycle::axis_decimals;
-use crate::depth::{Hole, TapSetOn};
+use crate::depth::{DepthRounding, Hole, TapSetOn, program_depth_of_derived};
 use crate::feed::Unit;
 use crate::finding::{Finding, FindingId, Severity};
 use crate::length::{Length, Rounding};
 use crate::taper_depth::TaperDepths;
-use crate::text::placed;
+use crate::text::{Text, placed};
 use crate::thread::Hand;
 
 /// Printed once, at the foot.
@@ -59,6 +59,12 @@ impl Plan {
             (false, false) => "+ stop and chips",
         };
         depth_row(page, format_args!("{room} = DRILL FULL DIA"), Some(self.depths.full_diameter_mm))?;
+        if let (Some(diameter), Some(sunk)) = (self.job.countersink_mm, &self.countersink) {
+            let angle = self.job.countersink_angle_deg.unwrap_or(Length::ZERO);
+            page.next_line()?;
+            page.item("", format_args!("countersink {diameter} mm at {angle} deg takes"))?;
+            page.item(" ", format_args!("{} mm of the full thread", Shown(sunk.full_thread_lost_mm, 3)))?;
+        }
         self.drill_point_lines(page)
     }
 
@@ -68,7 +74,7 @@ impl Plan {
         let point = self.depths.drill_point_mm;
         page.right(60, format_args!("{}", Shown(point, 3)))?;
         page.right(69, format_args!("{}", Shown(point / 25.4, 4)))?;
-        page.right(80, format_args!("Z-{}", deeper(point, self.unit())))?;
+        page.right(80, format_args!("Z-{}", deeper(point, self.unit()).as_str()))?;
         let r_plane = self.job.r_plane_mm.unwrap_or(Length::ZERO);
         let turns = r_plane.to_f64() / self.thread.lead_mm().to_f64();
         page.next_line()?;
@@ -115,7 +121,7 @@ impl Plan {
             }
             return Ok(());
         }
-        let name = self.job.dialect.map_or(crate::text::Text::new(), |dialect| dialect.name);
+        let name = self.job.dialect.map_or(Text::new(), |dialect| dialect.name);
         let name = if name.is_empty() { "your dialect" } else { name.as_str() };
         page.item("", format_args!("{name}, above the hole's position:"))?;
         for block in self.cycle.blocks() {
@@ -252,13 +258,8 @@ fn depth_row(page: &mut Page<'_>, what: fmt::Arguments<'_>, depth: Option<Length
     page.right(69, format_args!("{}", Inches(depth)))
 }
 
-/// A derived depth in the program's unit, rounded to the deeper side.
-fn deeper(depth_mm: f64, unit: Unit) -> Shown {
-    let decimals = axis_decimals(unit);
-    let (in_unit, power) = match unit {
-        Unit::Mm => (depth_mm, 1e3),
-        Unit::Inch => (depth_mm / 25.4, 1e4),
-    };
-    // A millionth of the last digit is the double's noise, not depth.
-    Shown(libm::ceil(in_unit * power - 1e-6) / power, decimals)
+/// A derived depth in the program's unit, rounded to the deeper side; nothing beyond any travel.
+fn deeper(depth_mm: f64, unit: Unit) -> Text<24> {
+    let found = program_depth_of_derived(depth_mm, unit, axis_decimals(unit), DepthRounding::Deeper);
+    found.map_or(Text::new(), |depth| depth.text)
 }

@@ -150,6 +150,7 @@ fn plans_whole_holes() {
             ("weakest", text_of(joint.map(|joint| joint.weakest.name()))),
             ("required_length_mm", derived(joint.map(|joint| joint.required_length_mm))),
             ("safety_factor", derived(joint.and_then(|joint| joint.safety_factor))),
+            ("lost_mm", derived(plan.countersink.map(|sunk| sunk.full_thread_lost_mm))),
             ("not_go_turns", text_of(plan.not_go.map(|rule| rule.most_turns))),
             ("withheld", list(plan.withheld.iter().flatten().map(|id| id.name()), " ")),
             ("findings", list(plan.findings.iter().map(graded), " ")),

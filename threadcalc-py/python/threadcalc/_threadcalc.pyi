@@ -1738,6 +1738,9 @@ class Plan:
     def taper(self) -> TaperDepths | None:
         """Depths of a taper thread, whose depth is its size; None for a straight one."""
     @property
+    def countersink(self) -> Countersunk | None:
+        """The countersink and what it takes of the full thread; None without one."""
+    @property
     def spindle(self) -> Spindle:
         """What holder, spindle and axis have to do: torque, power, gear, time."""
     @property
