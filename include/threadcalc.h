@@ -1279,6 +1279,11 @@
 #define THREADCALC_FIELD_DRILL_CLEARANCE_MM 185
 
 /**
+ * How much larger than itself a drill cuts.
+ */
+#define THREADCALC_FIELD_OVERSIZE_MM 190
+
+/**
  * Not given.
  */
 #define THREADCALC_DRILLED_TO_UNSET 0
@@ -2931,7 +2936,7 @@ typedef struct {
      */
     threadcalc_basis basis;
     /**
-     * The drills to choose from. Required.
+     * The drills to choose from. Required, unless drills are listed.
      */
     threadcalc_drill_sets sets;
     /**
@@ -2947,6 +2952,19 @@ typedef struct {
      * thread, whose drill has its own rule.
      */
     threadcalc_ratio_t percent;
+    /**
+     * The drills that the shop owns, to choose from instead of sets; NULL if none are listed. Of a drill in
+     * no set only the diameter counts.
+     */
+    const threadcalc_drill_t *drills;
+    /**
+     * How many drills are listed, up to 24.
+     */
+    size_t drill_count;
+    /**
+     * How much larger than the drill its hole is, in mm, 0 or more; 0/0: the usual.
+     */
+    threadcalc_ratio_t oversize_mm;
 } threadcalc_tap_drill_request_t;
 
 /**
@@ -3129,6 +3147,19 @@ typedef struct {
      * What is doubtful.
      */
     threadcalc_finding_t findings[4];
+    /**
+     * The hole that the drill probably leaves, in mm, as threadcalc_probable_hole; 0/0 for a taper thread and
+     * where no oversize is known or no thread would be left. It never changes which drill is chosen.
+     */
+    threadcalc_ratio_t probable_hole_mm;
+    /**
+     * What the probable hole leaves to the largest minor diameter in mm; 0/0 if there is none.
+     */
+    threadcalc_ratio_t probable_left_to_limit_mm;
+    /**
+     * Percent of thread that the probable hole leaves, on the basis; NaN if there is none.
+     */
+    double probable_percent;
 } threadcalc_tap_drill_t;
 
 /**
@@ -5114,7 +5145,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_percent_thread(
     threadcalc_error_t *error);
 
 /**
- * The drill of the sets for a tapped hole. found_size is sizeof(threadcalc_tap_drill_t).
+ * The drill of the sets, or of a list of drills, for a tapped hole. found_size is
+ * sizeof(threadcalc_tap_drill_t).
  *
  * With a percent: the drill nearest to that hole, whatever the limits. Without: the drill nearest to
  * D - P within the class's minor-diameter limits (cut), or nearest to D - P/2 (form). Ties go to the
@@ -5122,8 +5154,9 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_percent_thread(
  * NPT, NPTF: nearest to K0 = E0 - 0.8 p, with taper reamer to K0 - 3 p/16. Rc: the smallest drill not
  * below D1 at the face, with taper reamer nearest to D1 - useful thread/16. Without a taper reamer
  * finding taper-hole says how deep the threads are full.
- * Errors: missing, unknown-value, contradiction (also a taper reamer in a straight thread), out-of-range,
- * no-drill, does-not-apply (percent or form tap in a taper thread), those of threadcalc_thread_write,
+ * A list is chosen from by the same rule; no-drill gives the nearest of the list and the range that would do.
+ * Errors: missing, unknown-value, contradiction (also a taper reamer in a straight thread, sets
+ * beside a list), out-of-range, too-long (more than 24 drills), not-exact (a drill of the list), no-drill, does-not-apply (percent or form tap in a taper thread), those of threadcalc_thread_write,
  * structure-size, unsupported-field.
  * Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); ASME B94.9-2008 (NPT, direct tapping);
  * form taps, taper reamer and Rc: common practice.
@@ -5205,6 +5238,27 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_exact_speeds(
     int64_t *speeds,
     size_t wanted,
     size_t *count,
+    threadcalc_error_t *error);
+
+/**
+ * The whole speeds next below and next above rpm at which a feed word per minute is exact and which the
+ * control can hold, from half of rpm to its double and within lowest and highest. 0: there is none.
+ *
+ * decimals is 0 to 9. A control holds the multiples of step; NULL or 0/0: every whole speed. lowest and
+ * highest: NULL or 0/0 for no limit.
+ * Errors: missing, unknown-value, out-of-range, overflow.
+ * Source: derived; the multiples of the denominator of lead x 10^decimals.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_nearest_exact_speeds(
+    const threadcalc_ratio_t *lead_mm,
+    const threadcalc_ratio_t *rpm,
+    threadcalc_unit unit,
+    int32_t decimals,
+    const threadcalc_ratio_t *step,
+    const threadcalc_ratio_t *lowest,
+    const threadcalc_ratio_t *highest,
+    int64_t *below,
+    int64_t *above,
     threadcalc_error_t *error);
 
 /**
@@ -5491,6 +5545,71 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_hole_note(
     threadcalc_unit unit,
     threadcalc_hole_note_t *note,
     size_t note_size,
+    threadcalc_error_t *error);
+
+/**
+ * The drill that a name or a diameter means: "6.8", "6.8 mm", "#7", "No. 7", "F", "13/64", "1 1/64", "0.2010 in".
+ *
+ * A number without a unit is in mm, a fraction in inches. A diameter that stands in no set is a drill
+ * named by its diameter.
+ * Errors: empty, unreadable, unknown-value (#98), out-of-range, those of threadcalc_read_number.
+ * Source: as threadcalc_drills.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_drill(
+    const uint8_t *name,
+    size_t length,
+    threadcalc_drill_t *drill,
+    threadcalc_error_t *error);
+
+/**
+ * The hole that a drill probably leaves in average work, in mm: drills cut larger than they are.
+ *
+ * Number, letter and fractional drills: the mean oversize printed for the drill, between two drills by a
+ * straight line to 0.0001 in: #7 0.2010 leaves 0.2048. Others: 0.075 mm, below 3.5 mm the inch drills'
+ * where it is less. oversize_mm, 0 or more, takes the place of both; NULL or 0/0: the usual.
+ * Errors: not-sourced (below 3/64 in; inch drills above 1 3/64 in), out-of-range, those of
+ * threadcalc_drill_named.
+ * Source: a tap maker's tap drill chart (inch); a drill maker's tap drill page (metric mean 0.075 mm).
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_probable_hole(
+    const threadcalc_drill_t *drill,
+    const threadcalc_ratio_t *oversize_mm,
+    threadcalc_ratio_t *hole_mm,
+    threadcalc_error_t *error);
+
+/**
+ * The usual window of the hole for a form tap, smallest and largest diameter in mm: 75 and 65 % of its own
+ * height, D - 0.68 P x percent/100. The tap maker's window goes before it.
+ *
+ * Errors: not-sourced (no M or UN), contradiction (external thread), out-of-range, those of
+ * threadcalc_thread_write.
+ * Source: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_form_hole(
+    const threadcalc_thread_t *thread,
+    threadcalc_ratio_t *least_mm,
+    threadcalc_ratio_t *most_mm,
+    threadcalc_error_t *error);
+
+/**
+ * Judges a drill for a tapped hole as threadcalc_tap_drill judges the one it chooses; no alternatives.
+ * found_size is sizeof(threadcalc_tap_drill_t).
+ *
+ * oversize_mm is how much larger than the drill its hole is; NULL or 0/0: the usual. Finding other-taps-hole:
+ * the other kind of tap takes this hole. Finding oversize-over-limit: the drill is within the limits and its
+ * probable hole is not.
+ * Errors: those of threadcalc_percent_thread, threadcalc_drill_named and threadcalc_probable_hole
+ * (out-of-range).
+ * Source: as threadcalc_tap_drill and threadcalc_probable_hole; the other tap's hole: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_judge_drill(
+    const threadcalc_thread_t *thread,
+    const threadcalc_drill_t *drill,
+    threadcalc_tap tap,
+    threadcalc_basis basis,
+    const threadcalc_ratio_t *oversize_mm,
+    threadcalc_tap_drill_t *found,
+    size_t found_size,
     threadcalc_error_t *error);
 
 /**

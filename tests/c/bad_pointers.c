@@ -109,6 +109,57 @@ static void in_numbers_and_feeds(void)
     REFUSED(IS_NULL, speeds, threadcalc_exact_speeds(&number, &number, 1, 3, 1, 0, speeds, 2, NULL, NULL));
 }
 
+static void in_judged_drills(void)
+{
+    const threadcalc_ratio_t number = ratio(34, 5);
+    const threadcalc_thread_t thread = good_thread();
+    threadcalc_tap_drill_request_t asked = good_drill();
+    threadcalc_drill_t drill, blank;
+    threadcalc_tap_drill_t found;
+    threadcalc_ratio_t least, most;
+    int64_t below, above;
+    memset(&blank, 0, sizeof blank);
+    REFUSED(IS_NULL, drill, threadcalc_read_drill(NULL, 1, &drill, NULL));
+    CHECK(threadcalc_read_drill(TEXT("6.8"), NULL, NULL) == IS_NULL);
+    REFUSED(THREADCALC_STATUS_TOO_LONG, drill, threadcalc_read_drill((const uint8_t *)"6.8", SIZE_MAX, &drill, NULL));
+    CHECK(threadcalc_read_drill(TEXT("6.8"), &drill, NULL) == OK);
+    REFUSED(IS_NULL, least, threadcalc_probable_hole(NULL, NULL, &least, NULL));
+    CHECK(threadcalc_probable_hole(&drill, NULL, NULL, NULL) == IS_NULL);
+    CHECK(threadcalc_probable_hole(&drill, NULL, &least, NULL) == OK && least.numerator == 55 && least.denominator == 8);
+    REFUSED(IS_NULL, least, threadcalc_form_hole(NULL, &least, &most, NULL));
+    REFUSED(IS_NULL, most, threadcalc_form_hole(&thread, NULL, &most, NULL));
+    REFUSED(IS_NULL, least, threadcalc_form_hole(&thread, &least, NULL, NULL));
+    REFUSED(IS_NULL, found, threadcalc_judge_drill(NULL, &drill, 1, 0, NULL, &found, sizeof found, NULL));
+    REFUSED(IS_NULL, found, threadcalc_judge_drill(&thread, NULL, 1, 0, NULL, &found, sizeof found, NULL));
+    CHECK(threadcalc_judge_drill(&thread, &drill, 1, 0, NULL, NULL, sizeof found, NULL) == IS_NULL);
+    REFUSED(THREADCALC_STATUS_STRUCTURE_SIZE, found, threadcalc_judge_drill(&thread, &drill, 1, 0, NULL, &found, 0, NULL));
+    REFUSED(THREADCALC_STATUS_MISSING, found,
+            threadcalc_judge_drill(&thread, &blank, 1, 0, NULL, &found, sizeof found, NULL));
+    asked.sets = 0;
+    asked.drill_count = 1;
+    REFUSED(IS_NULL, found, threadcalc_tap_drill(&thread, &asked, &found, sizeof found, NULL));
+    asked.drills = &drill;
+    asked.drill_count = 25;
+    REFUSED(THREADCALC_STATUS_TOO_LONG, found, threadcalc_tap_drill(&thread, &asked, &found, sizeof found, NULL));
+    asked.drill_count = SIZE_MAX;
+    REFUSED(THREADCALC_STATUS_TOO_LONG, found, threadcalc_tap_drill(&thread, &asked, &found, sizeof found, NULL));
+    asked.drill_count = 0;
+    REFUSED(THREADCALC_STATUS_MISSING, found, threadcalc_tap_drill(&thread, &asked, &found, sizeof found, NULL));
+    asked.drill_count = 1;
+    CHECK(threadcalc_tap_drill(&thread, &asked, &found, sizeof found, NULL) == OK);
+    asked.sets = 1;
+    REFUSED(THREADCALC_STATUS_CONTRADICTION, found,
+            threadcalc_tap_drill(&thread, &asked, &found, sizeof found, NULL));
+    REFUSED(IS_NULL, below,
+            threadcalc_nearest_exact_speeds(NULL, &number, 1, 3, NULL, NULL, NULL, &below, &above, NULL));
+    REFUSED(IS_NULL, below,
+            threadcalc_nearest_exact_speeds(&number, NULL, 1, 3, NULL, NULL, NULL, &below, &above, NULL));
+    REFUSED(IS_NULL, above,
+            threadcalc_nearest_exact_speeds(&number, &number, 1, 3, NULL, NULL, NULL, NULL, &above, NULL));
+    REFUSED(IS_NULL, below,
+            threadcalc_nearest_exact_speeds(&number, &number, 1, 3, NULL, NULL, NULL, &below, NULL, NULL));
+}
+
 static void in_drills_and_plans(void)
 {
     const threadcalc_ratio_t number = ratio(34, 5), percent = ratio(75, 1);
@@ -168,5 +219,6 @@ void bad_pointers(void)
     in_threads();
     in_numbers_and_feeds();
     in_drills_and_plans();
+    in_judged_drills();
     the_error();
 }

@@ -83,11 +83,12 @@ static void choices(void)
     threadcalc_tap_drill_t drill;
     threadcalc_depths_t depths;
     threadcalc_plan_t plan;
-    threadcalc_drill_t named;
+    threadcalc_drill_t named, own;
     int64_t speeds[1];
     char text[64];
     double value;
     size_t place, count = 0;
+    CHECK(threadcalc_drill_named(1, TEXT("6.8"), &own, NULL) == OK);
     for (place = 0; place < sizeof numbers / sizeof numbers[0]; place++) {
         const int32_t number = numbers[place];
         threadcalc_feed_request_t asked = good_feed();
@@ -141,6 +142,13 @@ static void choices(void)
         REFUSED(UNKNOWN, value, threadcalc_drill_diameter(&thread, &percent, number, 1, &value, NULL));
         REFUSED(UNKNOWN, value, threadcalc_percent_thread(&thread, &percent, 1, number, &value, NULL));
         REFUSED(UNKNOWN, speeds, threadcalc_exact_speeds(&good, &good, number, 3, 1, 0, speeds, 1, &count, NULL));
+        REFUSED(UNKNOWN, speeds,
+                threadcalc_nearest_exact_speeds(&good, &good, number, 3, NULL, NULL, NULL, speeds, speeds, NULL));
+        REFUSED(UNKNOWN, drill, threadcalc_judge_drill(&thread, &own, number, 0, NULL, &drill, sizeof drill, NULL));
+        REFUSED(UNKNOWN, drill, threadcalc_judge_drill(&thread, &own, 1, number, NULL, &drill, sizeof drill, NULL));
+        named = own;
+        named.set = number == 3 ? THREADCALC_DRILL_SET_FRACTIONAL + 1 : number;
+        REFUSED(UNKNOWN, drill, threadcalc_judge_drill(&thread, &named, 1, 0, NULL, &drill, sizeof drill, NULL));
         REFUSED(UNKNOWN, text, threadcalc_feed_word(TEXT("M8"), 600.0, number, 1, 3, text, sizeof text, &count));
         REFUSED(UNKNOWN, text, threadcalc_feed_word(TEXT("M8"), 600.0, 1, number, 3, text, sizeof text, &count));
     }

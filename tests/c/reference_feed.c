@@ -112,8 +112,44 @@ static int32_t exact_speeds(csv_row *row)
     return status;
 }
 
+static int32_t nearest_exact_speeds(csv_row *row)
+{
+    threadcalc_thread_t thread;
+    threadcalc_ratio_t rpm, step, lowest, highest, found = {0, 0};
+    int64_t below, above;
+    const int32_t unit = reference_unit(row);
+    const int32_t decimals = (int32_t)csv_whole(row, "decimals", -1);
+    int32_t status = reference_thread(row, &thread);
+    if (status == THREADCALC_STATUS_OK) {
+        status = reference_number(row, "rpm", &rpm);
+    }
+    if (status == THREADCALC_STATUS_OK) {
+        status = reference_number(row, "step", &step);
+    }
+    if (status == THREADCALC_STATUS_OK) {
+        status = reference_number(row, "lowest", &lowest);
+    }
+    if (status == THREADCALC_STATUS_OK) {
+        status = reference_number(row, "highest", &highest);
+    }
+    if (status == THREADCALC_STATUS_OK) {
+        status = threadcalc_nearest_exact_speeds(&thread.lead_mm, &rpm, unit, decimals, &step, &lowest, &highest, &below,
+                                                 &above, &row->error);
+    }
+    if (status == THREADCALC_STATUS_OK) {
+        found.numerator = below;
+        found.denominator = below != 0;
+        csv_exact(row, "below", found);
+        found.numerator = above;
+        found.denominator = above != 0;
+        csv_exact(row, "above", found);
+    }
+    return status;
+}
+
 void reference_feeds(void)
 {
+    csv_run("nearest_exact_speeds", nearest_exact_speeds);
     csv_run("feed", feed);
     csv_run("programmed_speed", programmed_speed);
     csv_run("exact_speeds", exact_speeds);

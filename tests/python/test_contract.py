@@ -147,7 +147,7 @@ def test_unit_mode_and_decimals_never_have_a_default(left_out: str) -> None:
         (tc.programmed_speed, ["rpm"], ["step", "lowest", "highest"]),
         (tc.drill_diameter, ["thread", "percent"], ["tap", "basis"]),
         (tc.percent_thread, ["thread", "drill_mm"], ["tap", "basis"]),
-        (tc.tap_drill, ["thread"], ["tap", "percent", "basis", "sets", "taper_reamer"]),
+        (tc.tap_drill, ["thread"], ["tap", "percent", "basis", "sets", "taper_reamer", "drills", "oversize_mm"]),
         (
             tc.taper_depths,
             ["thread"],

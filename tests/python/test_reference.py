@@ -6,6 +6,7 @@ from collections.abc import Callable
 from fractions import Fraction
 
 import depths
+import drilling
 import gauging
 import jobs
 import lists
@@ -125,6 +126,7 @@ OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
         read_number,
         tap_drill,
         *depths.OPERATIONS,
+        *drilling.OPERATIONS,
         *gauging.OPERATIONS,
         *operations.OPERATIONS,
         *lists.OPERATIONS,

@@ -26,6 +26,14 @@ impl Unit {
             Self::Inch => Length::INCH,
         }
     }
+
+    /// One millimetre in this unit, as numerator and denominator.
+    const fn parts_of_mm(self) -> (i64, i64) {
+        match self {
+            Self::Mm => (1, 1),
+            Self::Inch => (5, 127),
+        }
+    }
 }
 
 named! {
@@ -161,10 +169,7 @@ pub fn feed(lead_mm: Length, rpm: Option<Ratio>, unit: Unit, mode: FeedMode, dec
 /// Lead × speed in the unit, rounded half to even.
 fn rounded(lead: Length, speed: Ratio, unit: Unit, decimals: u8) -> Result<Decimal, Error> {
     let power = power_of_ten(decimals)?;
-    let (unit_top, unit_bottom) = match unit {
-        Unit::Mm => (1, 1),
-        Unit::Inch => (5, 127),
-    };
+    let (unit_top, unit_bottom) = unit.parts_of_mm();
     let top = product([lead.numerator(), speed.numerator(), power, unit_top]);
     let bottom = product([lead.denominator(), speed.denominator(), unit_bottom, 1]);
     if let (Some(top), Some(bottom)) = (top, bottom) {
@@ -248,6 +253,18 @@ impl Feed {
     /// # Errors
     /// [`Code::Overflow`] if the exact fraction does not fit in 64-bit parts.
     pub fn lead_error(&self) -> Result<Ratio, Error> {
+        let speed = self.rpm.unwrap_or(Length::ONE);
+        let (unit_top, unit_bottom) = self.unit.parts_of_mm();
+        let power = power_of_ten(self.value.decimals())?;
+        let value = product([self.value.units(), self.lead.denominator(), speed.denominator(), unit_bottom]);
+        let exact = product([power, self.lead.numerator(), speed.numerator(), unit_top]);
+        if let (Some(value), Some(exact)) = (value, exact) {
+            // The usual case: both over the one denominator.
+            if value == exact {
+                return Ok(Length::ZERO);
+            }
+            return Length::new(value.saturating_sub(exact), exact);
+        }
         self.value()?.over(self.exact()?)?.minus(Length::ONE)
     }
 
@@ -337,7 +354,7 @@ pub fn exact_speeds(
     if lowest > highest {
         return Err(lowest_above_highest(Length::integer(lowest), Length::integer(highest)));
     }
-    let step = lead_mm.over(unit.in_mm())?.times(Length::integer(power))?.denominator();
+    let step = exact_step(lead_mm, unit, power)?;
     let floor = rpm.round_to(0, Rounding::Down)?.units();
     let steps = floor.checked_div(step).unwrap_or(0);
     let below = steps.checked_mul(step);
@@ -345,6 +362,70 @@ pub fn exact_speeds(
     let mut speeds = ExactSpeeds { rpm, step, below, above, lowest, highest, left: count };
     speeds.enter_range();
     Ok(speeds)
+}
+
+/// The whole speeds with an exact word are the multiples of this one.
+fn exact_step(lead_mm: Length, unit: Unit, power: i64) -> Result<i64, Error> {
+    Ok(lead_mm.over(unit.in_mm())?.times(Length::integer(power))?.denominator())
+}
+
+/// The whole speeds next below and next above `rpm` at which the feed word is exact and which the control
+/// can hold, from half of `rpm` to its double and from `lowest` to `highest`; `None` where there is none.
+///
+/// All speeds are in revolutions per minute. A control holds the multiples of `step`.
+///
+/// # Errors
+/// [`Code::OutOfRange`] for a lead, speed or step that is not positive or more than 9 decimals;
+/// [`Code::Overflow`].
+///
+/// # Example
+/// ```
+/// use threadcalc_core::{Length, Thread, Unit, nearest_exact_speeds};
+///
+/// let lead = Thread::read(b"5/8-11 UNC")?.lead_mm();
+/// let near = nearest_exact_speeds(lead, Length::integer(445), Unit::Inch, 0, Length::ONE, None, None)?;
+/// assert_eq!(near, (Some(440), Some(451)));
+/// # Ok::<(), threadcalc_core::Error>(())
+/// ```
+///
+/// # Source
+/// Derived: common multiples of the step's numerator and the denominator of lead × 10^decimals.
+pub fn nearest_exact_speeds(
+    lead_mm: Length,
+    rpm: Ratio,
+    unit: Unit,
+    decimals: u8,
+    step: Ratio,
+    lowest: Option<Ratio>,
+    highest: Option<Ratio>,
+) -> Result<(Option<i64>, Option<i64>), Error> {
+    let power = power_of_ten(decimals)?;
+    for (value, field) in [(lead_mm, Field::Lead), (rpm, Field::Rpm), (step, Field::Step)] {
+        if !value.is_positive() {
+            return Err(Error::new(Code::OutOfRange, field).got(value.to_f64()).hint_text("a number above 0"));
+        }
+    }
+    // A whole number is a multiple of a fraction in lowest terms when its numerator divides it.
+    let exact = exact_step(lead_mm, unit, power)?;
+    let shared = Length::new(step.numerator(), exact)?.numerator();
+    let Some(step) = exact.checked_mul(shared) else { return Ok((None, None)) };
+    let steps =
+        |speed: Ratio, rounding| speed.round_to(0, rounding).map(|whole| whole_steps(whole.units(), step, rounding));
+    let under = steps(rpm, Rounding::Up)?.saturating_sub(1);
+    let over = steps(rpm, Rounding::Down)?.saturating_add(1);
+    let most = highest.map_or(Ok(i64::MAX), |highest| steps(highest, Rounding::Down))?;
+    let least = lowest.map_or(Ok(1), |lowest| steps(lowest, Rounding::Up))?;
+    let multiple = |steps: i64| steps.checked_mul(step).filter(|_| (least.max(1)..=most).contains(&steps));
+    let below = multiple(under.min(most)).filter(|below| !rpm.is_more_than((2, 1), Length::integer(*below)));
+    let above = multiple(over.max(least)).filter(|above| !Length::integer(*above).is_more_than((2, 1), rpm));
+    Ok((below, above))
+}
+
+/// A whole speed in steps, rounded down or up.
+fn whole_steps(speed: i64, step: i64, rounding: Rounding) -> i64 {
+    let whole = speed.checked_div_euclid(step).unwrap_or(0);
+    let has_part = speed.checked_rem_euclid(step).is_some_and(|part| part > 0);
+    whole.saturating_add(i64::from(has_part && rounding == Rounding::Up))
 }
 
 impl ExactSpeeds {

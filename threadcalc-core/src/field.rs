@@ -265,5 +265,7 @@ named! {
         DrillPoint = 184 "drill_point_mm",
         /// How far the drill's full diameter comes out below.
         DrillClearance = 185 "drill_clearance_mm",
+        /// How much larger than itself a drill cuts.
+        Oversize = 190 "oversize_mm",
     }
 }

@@ -53,6 +53,9 @@ pub const MOST_DECIMALS: u8 = 9;
 /// 10^0 to 10^9.
 const POWERS: [i64; 10] = [1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000];
 
+/// Parts of one that the usual exact numbers are whole numbers of.
+const PICOMETRES: u32 = 1_000_000_000;
+
 pub(crate) fn power_of_ten(decimals: u8) -> Result<i64, Error> {
     POWERS
         .get(usize::from(decimals))
@@ -73,14 +76,17 @@ const fn gcd64(mut a: u64, mut b: u64) -> u64 {
     }
     let shift = (a | b).trailing_zeros();
     a >>= a.trailing_zeros();
-    while b != 0 {
-        b >>= b.trailing_zeros();
-        if a > b {
-            (a, b) = (b, a);
+    b >>= b.trailing_zeros();
+    // Without a branch on which is the larger: nothing could foretell it.
+    loop {
+        let difference = a.wrapping_sub(b);
+        if difference == 0 {
+            return a << shift;
         }
-        b = b.wrapping_sub(a);
+        let smaller = if a < b { a } else { b };
+        b = a.abs_diff(b) >> difference.trailing_zeros();
+        a = smaller;
     }
-    a << shift
 }
 
 fn gcd128(mut a: u128, mut b: u128) -> u128 {
@@ -142,6 +148,10 @@ impl Length {
     pub(crate) fn decimal_parts(units: i64, twos: u32, fives: u32) -> Self {
         let shared = units.trailing_zeros().min(twos);
         let (mut numerator, mut fives) = (units.wrapping_shr(shared), fives);
+        while fives >= 4 && numerator % 625 == 0 {
+            numerator /= 625;
+            fives = fives.wrapping_sub(4);
+        }
         while fives > 0 && numerator % 5 == 0 {
             numerator /= 5;
             fives = fives.wrapping_sub(1);
@@ -154,14 +164,26 @@ impl Length {
         if denominator == 0 {
             return Err(Error::new(Code::OutOfRange, Field::Length).hint_text("a denominator cannot be 0"));
         }
-        let divisor = gcd128(numerator.unsigned_abs(), denominator.unsigned_abs());
-        let lowest = |value: i128| {
-            let magnitude = value.unsigned_abs().checked_div(divisor).and_then(|m| i64::try_from(m).ok());
-            magnitude.ok_or(OVERFLOW)
-        };
-        let (top, bottom) = (lowest(numerator)?, lowest(denominator)?);
+        let (top, bottom) = (numerator.unsigned_abs(), denominator.unsigned_abs());
         let negative = (numerator < 0) != (denominator < 0);
-        Ok(Self { numerator: if negative { top.wrapping_neg() } else { top }, denominator: bottom })
+        if let (Ok(top), Ok(bottom)) = (u64::try_from(top), u64::try_from(bottom)) {
+            return Self::from_magnitudes(top, bottom, negative);
+        }
+        let divisor = gcd128(top, bottom);
+        let lowest = |value: u128| value.checked_div(divisor).and_then(|part| u64::try_from(part).ok()).ok_or(OVERFLOW);
+        Self::of_lowest(lowest(top)?, lowest(bottom)?, negative)
+    }
+
+    /// `top / bottom`, where `bottom` is not 0.
+    fn from_magnitudes(top: u64, bottom: u64, negative: bool) -> Result<Self, Error> {
+        let divisor = gcd64(top, bottom);
+        let lowest = |value: u64| value.checked_div(divisor).ok_or(OVERFLOW);
+        Self::of_lowest(lowest(top)?, lowest(bottom)?, negative)
+    }
+
+    fn of_lowest(top: u64, bottom: u64, negative: bool) -> Result<Self, Error> {
+        let (Ok(top), Ok(denominator)) = (i64::try_from(top), i64::try_from(bottom)) else { return Err(OVERFLOW) };
+        Ok(Self { numerator: if negative { top.wrapping_neg() } else { top }, denominator })
     }
 
     /// Numerator, in lowest terms; carries the sign.
@@ -194,11 +216,43 @@ impl Length {
         if self.denominator == 1 { Some(self.numerator) } else { None }
     }
 
+    /// As a whole number of 1e-9, if it is one: of millimetres, picometres.
+    pub(crate) fn picometres(self) -> Option<i64> {
+        let bottom = u32::try_from(self.denominator).ok()?;
+        if PICOMETRES.checked_rem(bottom)? != 0 {
+            return None;
+        }
+        self.numerator.checked_mul(i64::from(PICOMETRES.checked_div(bottom)?))
+    }
+
+    /// Rounded to a whole number of 1e-9; beyond 64 bits the largest of its sign.
+    pub(crate) fn picometres_to(self, rounding: Rounding) -> i64 {
+        if let Some(whole) = self.picometres() {
+            return whole;
+        }
+        let beyond = if self.numerator < 0 { i64::MIN } else { i64::MAX };
+        let rounded = divide(wide(self.numerator, i64::from(PICOMETRES)), i128::from(self.denominator), rounding);
+        rounded.and_then(|rounded| i64::try_from(rounded).ok()).unwrap_or(beyond)
+    }
+
+    /// How far a number of picometres is from this, in parts of picometres that are the same for every number.
+    pub(crate) fn away(self, picometres: i64) -> u128 {
+        wide(picometres, self.denominator).abs_diff(wide(self.numerator, i64::from(PICOMETRES)))
+    }
+
     /// Sum.
     ///
     /// # Errors
     /// [`Code::Overflow`] if it does not fit.
     pub fn plus(self, other: Self) -> Result<Self, Error> {
+        // Decimals of many places need no search for a common divisor; of few, the search is short.
+        if self.denominator.max(other.denominator) > 100 {
+            if let (Some(left), Some(right)) = (self.picometres(), other.picometres()) {
+                if let Some(sum) = left.checked_add(right) {
+                    return Ok(Self::decimal_parts(sum, 9, 9));
+                }
+            }
+        }
         let left = wide(self.numerator, other.denominator);
         let sum = left.checked_add(wide(other.numerator, self.denominator)).ok_or(OVERFLOW)?;
         Self::from_wide(sum, wide(self.denominator, other.denominator))
@@ -240,6 +294,23 @@ impl Length {
         if self.numerator < 0 { self.negative() } else { self }
     }
 
+    /// The nearest double to the difference; no common divisor is sought for it.
+    ///
+    /// # Errors
+    /// [`Code::Overflow`] if the difference does not fit.
+    pub(crate) fn minus_to_f64(self, other: Self) -> Result<f64, Error> {
+        const EXACT: u64 = 1 << 53;
+        let fits = |value: &i64| value.unsigned_abs() <= EXACT;
+        let bottom = self.denominator.checked_mul(other.denominator).filter(fits);
+        let left = self.numerator.checked_mul(other.denominator);
+        let right = other.numerator.checked_mul(self.denominator);
+        let top = left.zip(right).and_then(|(left, right)| left.checked_sub(right)).filter(fits);
+        match (top, bottom) {
+            (Some(top), Some(bottom)) => Ok(top as f64 / bottom as f64),
+            _ => Ok(self.minus(other)?.to_f64()),
+        }
+    }
+
     /// The nearest double, correctly rounded (ties to even), on every platform.
     #[must_use]
     pub fn to_f64(self) -> f64 {
@@ -267,6 +338,11 @@ impl Length {
     pub fn down_to_multiple(self, step: Self) -> Result<Self, Error> {
         // The multiples of a negative step are those of its magnitude.
         let step = step.magnitude();
+        if let (Some(whole), Some(step)) = (self.whole(), step.whole()) {
+            if let Some(rest) = whole.checked_rem_euclid(step) {
+                return whole.checked_sub(rest).map(Self::integer).ok_or(OVERFLOW);
+            }
+        }
         let steps = self.over(step)?.round_to(0, Rounding::Down)?;
         steps.to_length()?.times(step)
     }
@@ -309,11 +385,6 @@ fn divide_wide(top: u64, bottom: u64) -> f64 {
 }
 
 impl Length {
-    /// How `count / parts` compares with this, without bringing it to lowest terms; `parts` is positive.
-    pub(crate) fn order_of(self, count: u32, parts: u32) -> Ordering {
-        wide(i64::from(count), self.denominator).cmp(&wide(self.numerator, i64::from(parts)))
-    }
-
     /// Whether this is more than `top / bottom` of `other`, both small, without making that part.
     /// Beyond 125 bits the products are held at their limit and count as equal.
     pub(crate) fn is_more_than(self, (top, bottom): (i32, i32), other: Self) -> bool {

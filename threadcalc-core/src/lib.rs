@@ -69,12 +69,13 @@ pub use depth::{
 };
 pub use designation::read_fit;
 pub use drill::{
-    Alternative, Basis, Drill, DrillSet, DrillSets, Tap, TapDrill, TapDrillRequest, WithinLimits, drill_diameter,
-    drills, percent_thread, tap_drill,
+    Alternative, Basis, Drill, DrillSet, DrillSets, MOST_OWN_DRILLS, OwnDrills, ProbableHole, Stock, Tap, TapDrill,
+    TapDrillRequest, WithinLimits, drill_diameter, drills, form_hole_mm, judge_drill, percent_thread, probable_hole_mm,
+    tap_drill,
 };
 pub use engagement::{Engagement, EngagementRequest, PropertyClass, StartingStrength, Weakest, engagement};
 pub use error::{Code, Error, Field};
-pub use feed::{ExactSpeeds, Feed, FeedMode, Unit, exact_speeds, feed, programmed_speed};
+pub use feed::{ExactSpeeds, Feed, FeedMode, Unit, exact_speeds, feed, nearest_exact_speeds, programmed_speed};
 pub use finding::{Finding, FindingId, Findings, NumberKey, Severity};
 pub use form::{Form, WrittenAs};
 pub use gauge::{

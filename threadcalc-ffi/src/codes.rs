@@ -321,3 +321,5 @@ pub const THREADCALC_FIELD_TAP_END_MM: i32 = 183;
 pub const THREADCALC_FIELD_DRILL_POINT_MM: i32 = 184;
 /// How far the drill's full diameter comes out below.
 pub const THREADCALC_FIELD_DRILL_CLEARANCE_MM: i32 = 185;
+/// How much larger than itself a drill cuts.
+pub const THREADCALC_FIELD_OVERSIZE_MM: i32 = 190;

@@ -3,14 +3,15 @@
 use core::mem::offset_of;
 
 use threadcalc_core::{
-    Alternative, Basis, Drill, DrillSet, Error, Field, Tap, TapDrill, TapDrillRequest, drill_diameter, percent_thread,
-    tap_drill,
+    Alternative, Basis, Code, Drill, DrillSet, Error, Field, Stock, Tap, TapDrill, TapDrillRequest, drill_diameter,
+    percent_thread, tap_drill,
 };
 
 use crate::choices::{
     threadcalc_basis, threadcalc_drill_set, threadcalc_drill_sets, threadcalc_tap, threadcalc_within_limits,
 };
 use crate::codes::threadcalc_status;
+use crate::judged_drill::own_drills;
 use crate::limits::threadcalc_limits_t;
 use crate::memory::{Output, Request, SizedOutput, bytes, fill, input, list, request};
 use crate::number::given;
@@ -76,11 +77,11 @@ pub unsafe extern "C" fn threadcalc_drill_of_diameter(
     })
 }
 
-fn tap_of(tap: threadcalc_tap) -> Result<Tap, Error> {
+pub(crate) fn tap_of(tap: threadcalc_tap) -> Result<Tap, Error> {
     required(tap, Tap::from_number, Field::Tap, Tap::CHOICES)
 }
 
-fn basis_of(basis: threadcalc_basis) -> Result<Option<Basis>, Error> {
+pub(crate) fn basis_of(basis: threadcalc_basis) -> Result<Option<Basis>, Error> {
     optional(basis, Basis::from_number, Field::Basis, Basis::CHOICES)
 }
 
@@ -146,7 +147,7 @@ pub struct threadcalc_tap_drill_request_t {
     /// Basis of the percent; required with a percent for a cut tap, an error for a form tap and for pipe
     /// threads.
     pub basis: threadcalc_basis,
-    /// The drills to choose from. Required.
+    /// The drills to choose from. Required, unless drills are listed.
     pub sets: threadcalc_drill_sets,
     /// For a taper thread: 1 if the hole is reamed to the taper before it is tapped, else 0.
     pub taper_reamer: i32,
@@ -155,9 +156,16 @@ pub struct threadcalc_tap_drill_request_t {
     /// Percent of thread; without it the drill nearest to D - P (cut) or D - P/2 (form). None for a taper
     /// thread, whose drill has its own rule.
     pub percent: threadcalc_ratio_t,
+    /// The drills that the shop owns, to choose from instead of sets; NULL if none are listed. Of a drill in
+    /// no set only the diameter counts.
+    pub drills: *const threadcalc_drill_t,
+    /// How many drills are listed, up to 24.
+    pub drill_count: usize,
+    /// How much larger than the drill its hole is, in mm, 0 or more; 0/0: the usual.
+    pub oversize_mm: threadcalc_ratio_t,
 }
 
-// SAFETY: integers only.
+// SAFETY: integers and a pointer that may be NULL.
 unsafe impl Request for threadcalc_tap_drill_request_t {
     const STARTS: &'static [usize] = &[
         offset_of!(Self, tap),
@@ -166,6 +174,9 @@ unsafe impl Request for threadcalc_tap_drill_request_t {
         offset_of!(Self, taper_reamer),
         offset_of!(Self, reserved),
         offset_of!(Self, percent),
+        offset_of!(Self, drills),
+        offset_of!(Self, drill_count),
+        offset_of!(Self, oversize_mm),
     ];
 }
 
@@ -218,6 +229,13 @@ pub struct threadcalc_tap_drill_t {
     pub reserved: i32,
     /// What is doubtful.
     pub findings: [threadcalc_finding_t; 4],
+    /// The hole that the drill probably leaves, in mm, as threadcalc_probable_hole; 0/0 for a taper thread and
+    /// where no oversize is known or no thread would be left. It never changes which drill is chosen.
+    pub probable_hole_mm: threadcalc_ratio_t,
+    /// What the probable hole leaves to the largest minor diameter in mm; 0/0 if there is none.
+    pub probable_left_to_limit_mm: threadcalc_ratio_t,
+    /// Percent of thread that the probable hole leaves, on the basis; NaN if there is none.
+    pub probable_percent: f64,
 }
 
 impl threadcalc_tap_drill_t {
@@ -235,11 +253,17 @@ impl threadcalc_tap_drill_t {
             finding_count,
             reserved: 0,
             findings,
+            probable_hole_mm: threadcalc_ratio_t::of_option(found.probable.map(|probable| probable.hole_mm)),
+            probable_left_to_limit_mm: threadcalc_ratio_t::of_option(
+                found.probable.and_then(|probable| probable.left_to_limit_mm),
+            ),
+            probable_percent: found.probable.map_or(f64::NAN, |probable| probable.percent),
         }
     }
 }
 
-/// The drill of the sets for a tapped hole. found_size is sizeof(threadcalc_tap_drill_t).
+/// The drill of the sets, or of a list of drills, for a tapped hole. found_size is
+/// sizeof(threadcalc_tap_drill_t).
 ///
 /// With a percent: the drill nearest to that hole, whatever the limits. Without: the drill nearest to
 /// D - P within the class's minor-diameter limits (cut), or nearest to D - P/2 (form). Ties go to the
@@ -247,8 +271,9 @@ impl threadcalc_tap_drill_t {
 /// NPT, NPTF: nearest to K0 = E0 - 0.8 p, with taper reamer to K0 - 3 p/16. Rc: the smallest drill not
 /// below D1 at the face, with taper reamer nearest to D1 - useful thread/16. Without a taper reamer
 /// finding taper-hole says how deep the threads are full.
-/// Errors: missing, unknown-value, contradiction (also a taper reamer in a straight thread), out-of-range,
-/// no-drill, does-not-apply (percent or form tap in a taper thread), those of threadcalc_thread_write,
+/// A list is chosen from by the same rule; no-drill gives the nearest of the list and the range that would do.
+/// Errors: missing, unknown-value, contradiction (also a taper reamer in a straight thread, sets
+/// beside a list), out-of-range, too-long (more than 24 drills), not-exact (a drill of the list), no-drill, does-not-apply (percent or form tap in a taper thread), those of threadcalc_thread_write,
 /// structure-size, unsupported-field.
 /// Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); ASME B94.9-2008 (NPT, direct tapping);
 /// form taps, taper reamer and Rc: common practice.
@@ -265,11 +290,17 @@ pub unsafe extern "C" fn threadcalc_tap_drill(
         let asked = unsafe { request(drill_request) }?;
         let place = unsafe { SizedOutput::new(found, found_size) }?;
         crate::feed::checked_reserve(asked.reserved)?;
+        let (sets, own) = (drill_sets(asked.sets)?, unsafe { own_drills(asked.drills, asked.drill_count) }?);
+        if !own.is_empty() && !sets.is_none() {
+            return Err(Error::new(Code::Contradiction, Field::DrillSets).hint_text("either sets or a list").into());
+        }
+        let stock = if own.is_empty() { Stock::from(sets) } else { Stock::from(&own) };
+        let oversize = asked.oversize_mm.read(Field::Oversize)?;
         let asked = TapDrillRequest {
             tap: tap_of(asked.tap)?,
             percent: asked.percent.read(Field::Percent)?,
             basis: basis_of(asked.basis)?,
-            sets: drill_sets(asked.sets)?,
+            sets: oversize.map_or(stock, |oversize| stock.with_oversize_mm(oversize)),
             taper_reamer: flag(asked.taper_reamer, Field::TaperReamer)?,
         };
         place.write(threadcalc_tap_drill_t::of(&tap_drill(&thread, &asked)?));

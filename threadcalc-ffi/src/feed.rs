@@ -3,12 +3,12 @@
 use core::ffi::c_char;
 use core::mem::offset_of;
 
-use threadcalc_core::{Code, Error, Feed, FeedMode, Field, Length, Unit, exact_speeds, feed};
+use threadcalc_core::{Code, Error, Feed, FeedMode, Field, Length, Unit, exact_speeds, feed, nearest_exact_speeds};
 
 use crate::choices::{threadcalc_mode, threadcalc_unit};
 use crate::codes::threadcalc_status;
-use crate::memory::{Request, SizedOutput, list_of_at_most, padded_text, request};
-use crate::number::given;
+use crate::memory::{Output, Request, SizedOutput, list_of_at_most, padded_text, request};
+use crate::number::{given, perhaps};
 use crate::status::{guard, required, threadcalc_error_t};
 use crate::types::threadcalc_ratio_t;
 
@@ -140,6 +140,42 @@ pub unsafe extern "C" fn threadcalc_exact_speeds(
         let highest = (highest != 0).then_some(highest);
         let found = exact_speeds(lead, rpm, unit, decimals, wanted, lowest, highest)?;
         unsafe { list_of_at_most(found, speeds, wanted, count) }?;
+        Ok(())
+    })
+}
+
+/// The whole speeds next below and next above rpm at which a feed word per minute is exact and which the
+/// control can hold, from half of rpm to its double and within lowest and highest. 0: there is none.
+///
+/// decimals is 0 to 9. A control holds the multiples of step; NULL or 0/0: every whole speed. lowest and
+/// highest: NULL or 0/0 for no limit.
+/// Errors: missing, unknown-value, out-of-range, overflow.
+/// Source: derived; the multiples of the denominator of lead x 10^decimals.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_nearest_exact_speeds(
+    lead_mm: *const threadcalc_ratio_t,
+    rpm: *const threadcalc_ratio_t,
+    unit: threadcalc_unit,
+    decimals: i32,
+    step: *const threadcalc_ratio_t,
+    lowest: *const threadcalc_ratio_t,
+    highest: *const threadcalc_ratio_t,
+    below: *mut i64,
+    above: *mut i64,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let lead = unsafe { given(lead_mm, Field::Lead) }?;
+        let rpm = unsafe { given(rpm, Field::Rpm) }?;
+        let unit = required(unit, Unit::from_number, Field::Unit, Unit::CHOICES)?;
+        let decimals = crate::feed::decimals(Length::integer(i64::from(decimals)))?;
+        let step = unsafe { perhaps(step, Field::Step) }?.unwrap_or(Length::ONE);
+        let (lowest, highest) =
+            (unsafe { perhaps(lowest, Field::Lowest) }?, unsafe { perhaps(highest, Field::Highest) }?);
+        let (low, high) = (unsafe { Output::new(below) }?, unsafe { Output::new(above) }?);
+        let (below, above) = nearest_exact_speeds(lead, rpm, unit, decimals, step, lowest, highest)?;
+        low.write(below.unwrap_or(0));
+        high.write(above.unwrap_or(0));
         Ok(())
     })
 }

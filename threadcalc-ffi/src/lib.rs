@@ -30,6 +30,7 @@ mod holder;
 mod hole_note;
 mod job;
 mod json;
+mod judged_drill;
 mod limits;
 mod lines;
 mod memory;

@@ -53,6 +53,25 @@ pub(crate) unsafe fn items<'a, T>(
     Ok(unsafe { core::slice::from_raw_parts(pointer, count) })
 }
 
+/// A list to read that may be empty, of at most so many items; NULL is an empty one.
+///
+/// # Safety
+/// As [`items`].
+pub(crate) unsafe fn items_or_none<'a, T>(
+    pointer: *const T,
+    count: usize,
+    most: usize,
+    field: Field,
+) -> Result<&'a [T], Error> {
+    if count == 0 {
+        return Ok(&[]);
+    }
+    if count > most {
+        return Err(Error::new(Code::TooLong, field).got(counted(count)).within(f64::NAN, counted(most)));
+    }
+    unsafe { items(pointer, count, most, field) }
+}
+
 /// A count as an error shows it.
 fn counted(count: usize) -> f64 {
     u32::try_from(count).map_or(f64::NAN, f64::from)

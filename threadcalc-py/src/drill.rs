@@ -30,6 +30,13 @@ impl Drill {
         Ok(Self(core::Drill::of_diameter(exact(diameter_mm, Field::Drill)?)))
     }
 
+    /// The drill that a name or a diameter means.
+    #[classmethod]
+    #[pyo3(signature = (name, /))]
+    fn read(_class: &Bound<'_, PyType>, name: &Bound<'_, PyAny>) -> PyResult<Self> {
+        core::Drill::read(&bytes_of(name, Field::Drill)?).map(Self).map_err(raise)
+    }
+
     /// The name in its set.
     #[getter]
     fn name(&self) -> String {

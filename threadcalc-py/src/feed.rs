@@ -142,6 +142,24 @@ pub fn exact_speeds(
         .map_err(raise)
 }
 
+/// The whole speeds next below and above a speed at which the feed word is exact.
+#[pyfunction]
+#[pyo3(signature = (thread_or_lead_mm, rpm, *, unit, decimals, step=None, lowest=None, highest=None))]
+pub fn nearest_exact_speeds(
+    thread_or_lead_mm: &Bound<'_, PyAny>,
+    rpm: &Bound<'_, PyAny>,
+    unit: &Bound<'_, PyAny>,
+    decimals: &Bound<'_, PyAny>,
+    step: Option<&Bound<'_, PyAny>>,
+    lowest: Option<&Bound<'_, PyAny>>,
+    highest: Option<&Bound<'_, PyAny>>,
+) -> PyResult<(Option<i64>, Option<i64>)> {
+    let (lead, rpm) = (lead_of(thread_or_lead_mm)?, exact(rpm, Field::Rpm)?);
+    let step = optional_exact(step, Field::Step)?.unwrap_or(Length::ONE);
+    let (lowest, highest) = (optional_exact(lowest, Field::Lowest)?, optional_exact(highest, Field::Highest)?);
+    core::nearest_exact_speeds(lead, rpm, choose(unit)?, decimals_of(decimals)?, step, lowest, highest).map_err(raise)
+}
+
 fn count_of(count: i64) -> PyResult<usize> {
     usize::try_from(count)
         .ok()

@@ -67,7 +67,7 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::engagement::{Engagement, StartingStrength, engagement, property_classes, starting_strength};
     #[pymodule_export]
-    use crate::feed::{Feed, exact_speeds, feed, programmed_speed};
+    use crate::feed::{Feed, exact_speeds, feed, nearest_exact_speeds, programmed_speed};
     #[pymodule_export]
     use crate::finding::Finding;
     #[pymodule_export]
@@ -101,7 +101,7 @@ mod _threadcalc {
         ChamferForm, IsoTap, TapAdvice, TapKind, chamfers_that_fit, iso_tap_class, iso_tap_pitch_diameter_mm,
     };
     #[pymodule_export]
-    use crate::tap_drill::{Alternative, TapDrill, tap_drill};
+    use crate::tap_drill::{Alternative, TapDrill, form_hole_mm, judge_drill, probable_hole_mm, tap_drill};
     #[pymodule_export]
     use crate::tap_mark::{ShankMark, TapLimit, h_limit_for_plating, judge_tap, read_shank_mark};
     #[pymodule_export]

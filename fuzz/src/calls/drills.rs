@@ -2,17 +2,18 @@
 
 use threadcalc::*;
 
+use super::memory::Exact;
 use super::protocol::{error_room, fixed_text, list as list_of, pointer, request, room, sized, succeeded};
 use super::threads::{finding_is_sound, place_of, ratio_at, ratio_in, text_in, thread_at, thread_in};
 use super::{Input, State};
 
-fn drill_is_sound(drill: &threadcalc_drill_t) {
+pub fn drill_is_sound(drill: &threadcalc_drill_t) {
     assert!((0..=4).contains(&drill.set) && drill.diameter_mm.denominator > 0);
     assert!(drill.set == 0 || !fixed_text(&drill.name).is_empty());
 }
 
 /// What the calls that give one drill have in common.
-fn one_drill(
+pub fn one_drill(
     state: &mut State,
     input: &mut Input<'_>,
     call: impl Fn(*mut threadcalc_drill_t, *mut threadcalc_error_t) -> threadcalc_status,
@@ -22,7 +23,7 @@ fn one_drill(
     if succeeded(status, &error, &[&result]) {
         let drill: threadcalc_drill_t = result.value();
         drill_is_sound(&drill);
-        state.ratio = drill.diameter_mm;
+        state.keep_drill(input, drill);
     }
 }
 
@@ -95,10 +96,20 @@ pub fn tap_drill_is_sound(found: &threadcalc_tap_drill_t) {
     found.findings[..count(found.finding_count)].iter().for_each(finding_is_sound);
     assert!((0..=1).contains(&found.limits.is_given));
     let _source = fixed_text(&found.limits.source);
+    let has_hole = found.probable_hole_mm.denominator > 0;
+    assert_eq!(has_hole, !found.probable_percent.is_nan(), "a hole has a percent");
+    assert!(has_hole || found.probable_left_to_limit_mm.denominator == 0);
+}
+
+fn pointer_of(listed: Option<&Exact>) -> *const threadcalc_drill_t {
+    listed.map_or(core::ptr::null(), Exact::pointer)
 }
 
 pub fn tap_drill(state: &mut State, input: &mut Input<'_>) {
     let thread = thread_in(state, input);
+    // Of the known drills so many; a count without a list is refused.
+    let count = if input.byte() < 0xA0 { 0 } else { input.place(state.drills.len()) };
+    let listed = (count > 0).then(|| Exact::of(&state.drills));
     let asked = threadcalc_tap_drill_request_t {
         size: 0,
         tap: input.choice(),
@@ -107,6 +118,9 @@ pub fn tap_drill(state: &mut State, input: &mut Input<'_>) {
         taper_reamer: i32::from(input.byte() >> 6),
         reserved: u32::from(input.seldom()),
         percent: input.ratio(state),
+        drills: pointer_of(listed.as_ref()),
+        drill_count: if input.seldom() { usize::from(input.byte()) * usize::from(listed.is_none()) } else { count },
+        oversize_mm: if input.seldom() { input.ratio(state) } else { threadcalc_ratio_t::default() },
     };
     let asked = request(input, &asked);
     // SAFETY: the pointers are NULL or of live memory of these lengths.
@@ -116,5 +130,5 @@ pub fn tap_drill(state: &mut State, input: &mut Input<'_>) {
     let Some(found) = sized(input, call) else { return };
     assert!(asked.as_ref().is_some_and(|asked| !asked.is_refused), "no such request is taken");
     tap_drill_is_sound(&found);
-    state.ratio = found.chosen.drill.diameter_mm;
+    state.keep_drill(input, found.chosen.drill);
 }

@@ -6,6 +6,7 @@ mod depths;
 mod drills;
 mod gauges;
 mod input;
+mod judged_drills;
 pub mod memory;
 mod motions;
 mod names;
@@ -17,7 +18,7 @@ mod taps;
 mod strengths;
 mod threads;
 
-use threadcalc::{threadcalc_ratio_t, threadcalc_thread_t};
+use threadcalc::{threadcalc_drill_t, threadcalc_ratio_t, threadcalc_thread_t};
 
 pub use input::Input;
 
@@ -27,11 +28,18 @@ pub struct State {
     pub threads: [threadcalc_thread_t; 8],
     /// The last number that a call gave.
     pub ratio: threadcalc_ratio_t,
+    /// Drills that calls gave, blank ones among them.
+    pub drills: [threadcalc_drill_t; 4],
 }
 
 impl State {
     fn keep_thread(&mut self, input: &mut Input<'_>, thread: threadcalc_thread_t) {
         self.threads[input.place(7)] = thread;
+    }
+
+    fn keep_drill(&mut self, input: &mut Input<'_>, drill: threadcalc_drill_t) {
+        self.drills[input.place(3)] = drill;
+        self.ratio = drill.diameter_mm;
     }
 }
 
@@ -42,6 +50,7 @@ type Operation = fn(&mut State, &mut Input<'_>);
 const OPERATIONS: [Operation; 50] = [
 const OPERATIONS: [Operation; 49] = [
 const OPERATIONS: [Operation; 44] = [
+const OPERATIONS: [Operation; 42] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -111,6 +120,11 @@ const OPERATIONS: [Operation; 44] = [
     depths::countersinks,
     depths::program_depths,
     depths::through_hole,
+    numbers::nearest_exact_speeds,
+    judged_drills::read,
+    judged_drills::probable_hole,
+    judged_drills::form_hole,
+    judged_drills::judge,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.
@@ -122,7 +136,8 @@ pub fn run(bytes: &[u8]) {
     let blank = threadcalc_thread_t::default();
     let known = [&b"M8-6H"[..], b"1/4-20 UNC-2B", b"M10x1-6g-LH", b"M16xPh3P1.5", b"1/4-18", b"1/4-18 NPT", b"G1/2"]
         .map(threads::known);
-    let mut state = State { threads: [blank; 8], ratio: threadcalc_ratio_t::default() };
+    let mut state =
+        State { threads: [blank; 8], ratio: threadcalc_ratio_t::default(), drills: [threadcalc_drill_t::default(); 4] };
     state.threads[..known.len()].copy_from_slice(&known);
     for _ in 0..MOST_CALLS {
         if input.is_at_end() {

@@ -109,3 +109,29 @@ pub fn exact_speeds(state: &mut State, input: &mut Input<'_>) {
         assert!(speed >= lowest && (highest == 0 || speed <= highest), "{speed} in {lowest} to {highest}");
     }
 }
+
+pub fn nearest_exact_speeds(state: &mut State, input: &mut Input<'_>) {
+    let given = [(); 5].map(|()| ratio_in(state, input));
+    let [lead, rpm, step, lowest, highest] = [0, 1, 2, 3, 4].map(|place: usize| ratio_at(given[place].as_ref()));
+    let (unit, decimals) = (input.choice(), input.choice());
+    let (error, below, above) = (error_room(input), room::<i64>(input), room::<i64>(input));
+    // SAFETY: the pointers are NULL or of live memory.
+    let status = unsafe {
+        threadcalc_nearest_exact_speeds(
+            lead,
+            rpm,
+            unit,
+            decimals,
+            step,
+            lowest,
+            highest,
+            below.pointer(),
+            above.pointer(),
+            error.pointer(),
+        )
+    };
+    if succeeded(status, &error, &[&below, &above]) {
+        let (below, above) = (below.value::<i64>(), above.value::<i64>());
+        assert!(below >= 0 && above >= 0 && (below == 0 || above == 0 || below < above));
+    }
+}

@@ -1,32 +1,21 @@
 //! Which drill of the sets to take.
 
-use core::cmp::Reverse;
-
-use super::search::{Mark, around, next_larger, next_smaller};
-use super::{Basis, Drill, DrillSet, DrillSets, Tap, drill_diameter, percent_thread};
+use super::judge::{Judge, TapDrill, answer_basis, judging_limits};
+use super::search::{Spot, Window};
+use super::stock::{Drills, Stock};
+use super::{Basis, Drill, DrillSet, DrillSets, Tap, drill_diameter, form_hole};
 use crate::error::{Code, Error, Field};
-use crate::finding::{Finding, FindingId, Findings, NumberKey};
 use crate::form::Form;
-use crate::length::{Length, Ratio};
-use crate::limits::{Confidence, Limits};
-use crate::named::named;
-use crate::thread::{Side, Thread};
-
-named! {
-    /// Whether a drilled hole lies within the class's minor-diameter limits.
-    pub enum WithinLimits {
-        /// It does.
-        Yes = 1 "yes",
-        /// It does not.
-        No = 2 "no",
-        /// A form tap makes the minor diameter itself, or no limits are known.
-        DoesNotApply = 3 "does-not-apply",
-    }
-}
+use crate::length::{Length, Ratio, Rounding};
+use crate::limits::Limits;
+use crate::thread::Thread;
 
 /// What a tap drill is asked for.
+///
+/// `sets` are whole [`DrillSets`], the [`OwnDrills`](crate::OwnDrills) of a shop by reference, or a [`Stock`]
+/// of either with its own oversize.
 #[derive(Clone, Copy, Debug)]
-pub struct TapDrillRequest {
+pub struct TapDrillRequest<S = DrillSets> {
     /// Cut or form tap.
     pub tap: Tap,
     /// Percent of thread; without it, the drill nearest to D − P (cut) or D − P/2 (form), and for a
@@ -35,39 +24,9 @@ pub struct TapDrillRequest {
     /// Basis of the percent: required with a percent for a cut tap, 3H/4 for the answer otherwise.
     pub basis: Option<Basis>,
     /// The drills to choose from.
-    pub sets: DrillSets,
+    pub sets: S,
     /// For a taper thread: the hole is reamed to the taper before it is tapped.
     pub taper_reamer: bool,
-}
-
-/// A drill beside the chosen one.
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct Alternative {
-    /// The drill.
-    pub drill: Drill,
-    /// Percent of thread on the basis of the answer; NaN for a taper thread, where it has no meaning.
-    pub percent: f64,
-    /// Within the class's minor-diameter limits.
-    pub within_limits: WithinLimits,
-    /// What is left to the largest minor diameter in mm, negative beyond it; None if there is none.
-    pub left_to_limit_mm: Option<Length>,
-}
-
-/// A chosen tap drill.
-#[derive(Clone, Copy, Debug)]
-pub struct TapDrill {
-    /// The drill, with its percent and what is left to the limit.
-    pub chosen: Alternative,
-    /// The basis of every percent here; None for a form tap, whose 100 % is 0.68 P, and for pipe
-    /// threads, whose 100 % is their own height.
-    pub basis: Option<Basis>,
-    /// The limits the hole was judged by.
-    pub limits: Option<Limits>,
-    /// The next smaller and larger drills of the sets, smallest first.
-    pub alternatives: [Option<Alternative>; 4],
-    /// What is doubtful.
-    pub findings: Findings<3>,
 }
 
 /// Chooses the drill of the sets for a tapped hole.
@@ -85,8 +44,12 @@ pub struct TapDrill {
 ///
 /// Without a taper reamer a straight hole gives full threads only near the face: finding `taper-hole`.
 ///
+/// A list is chosen from by the same rule. Without a percent none of it may lie outside the limits, nor for
+/// a form tap outside 50 to 100 % of 0.68 P; where no limits are known, not more than half a pitch from
+/// D − P. The error then gives the nearest drill of the list and the range that would do.
+///
 /// # Errors
-/// [`Code::Missing`] without a set or basis, [`Code::NoDrill`], [`Code::Contradiction`] for a taper
+/// [`Code::Missing`] without a set, drill or basis, [`Code::NoDrill`], [`Code::Contradiction`] for a taper
 /// reamer in a straight thread, [`Code::DoesNotApply`] for a percent or a form tap in a taper thread,
 /// [`Code::NotSourced`] for NPSC and NPSM without a percent and for NPSF, and those of [`percent_thread`].
 ///
@@ -110,9 +73,24 @@ pub struct TapDrill {
 /// ISO 2306 (D − P); Machinery's Handbook 31 (percent); form taps: common practice. NPT: the rule gives
 /// every drill up to 2 in of ASME B94.9-2008, table of taper pipe tap limits (direct tapping); with taper
 /// reamer and for Rc: common practice.
-pub fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill, Error> {
-    if request.sets.is_none() {
-        return Err(Error::new(Code::Missing, Field::DrillSets).hint_text(DrillSet::CHOICES));
+pub fn tap_drill<'a, S>(thread: &Thread, request: &TapDrillRequest<S>) -> Result<TapDrill, Error>
+where
+    S: Copy + Into<Stock<'a>>,
+{
+    let TapDrillRequest { tap, percent, basis, sets, taper_reamer } = *request;
+    of_stock(thread, &TapDrillRequest { tap, percent, basis, sets: sets.into(), taper_reamer })
+}
+
+fn of_stock(thread: &Thread, request: &TapDrillRequest<Stock<'_>>) -> Result<TapDrill, Error> {
+    let stock = &request.sets;
+    match stock.drills {
+        Drills::Sets(sets) if sets.is_none() => {
+            return Err(Error::new(Code::Missing, Field::DrillSets).hint_text(DrillSet::CHOICES));
+        }
+        Drills::Own(own) if own.is_empty() => {
+            return Err(Error::new(Code::Missing, Field::DrillList).hint_text("the drills there are, such as 6.8"));
+        }
+        _ => {}
     }
     if thread.form().is_taper() {
         return super::taper::tap_drill(thread, request);
@@ -121,187 +99,96 @@ pub fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill,
         return Err(Error::new(Code::Contradiction, Field::TaperReamer).hint_text("this thread is straight"));
     }
     let basis = answer_basis(thread, request.tap, request.percent, request.basis);
-    let mut findings = Findings::new();
-    let limits = judging_limits(thread, request.tap, &mut findings)?;
-    let drill = match request.percent {
-        Some(percent) => {
-            let hole = drill_diameter(thread, percent, request.tap, basis)?;
-            let around = around(request.sets, Mark::Derived(hole));
-            nearest(around, |diameter| (diameter.to_f64() - hole).abs())
-        }
-        None => nearest_by_rule(thread, request, limits.as_ref())?,
+    let (limits, findings) = judging_limits(thread, request.tap)?;
+    let (window, chosen) = match request.percent {
+        Some(percent) => nearest_to(stock, drill_diameter(thread, percent, request.tap, basis)?, thread)?,
+        None => nearest_by_rule(thread, request.tap, stock, limits.as_ref())?,
     };
-    let drill = drill
-        .ok_or(Error::new(Code::NoDrill, Field::DrillSets).hint_text("other sets, or a percent with its basis"))?;
-    answer(thread, drill, request.sets, request.tap, basis, limits, findings)
+    let beside = window.beside(&chosen).map(|spot| spot.map(|spot| spot.drill()));
+    Judge::new(thread, request.tap, basis, limits, stock.oversize)?.answer(chosen.drill(), beside, findings)
 }
 
-/// The basis of the answer: without a percent a cut tap's is only a way to report, 3H/4 if not said.
-fn answer_basis(thread: &Thread, tap: Tap, percent: Option<Ratio>, basis: Option<Basis>) -> Option<Basis> {
-    match (tap, percent) {
-        (Tap::Cut, None) if !thread.form().is_pipe() => Some(basis.unwrap_or(Basis::ThreeQuartersH)),
-        _ => basis,
-    }
+/// The drill nearest to a derived hole, in mm; of a list only what leaves any thread.
+fn nearest_to(stock: &Stock<'_>, hole: f64, thread: &Thread) -> Result<(Window, Spot), Error> {
+    // A mark that is off by the rounding of a double still has the drill beside it in the window.
+    let window = Window::around(stock, (hole * PICOMETRES_IN_MM) as i64);
+    let major = if stock.is_own() { thread.major_mm().picometres_to(Rounding::Up) } else { i64::MAX };
+    let away = |picometres| (picometres as f64 / PICOMETRES_IN_MM - hole).abs();
+    let chosen = window.nearest(|picometres| picometres < major, away);
+    let range = (Length::ZERO, thread.major_mm());
+    let chosen = chosen.ok_or_else(|| no_drill(stock, &window, away, Some(range)))?;
+    Ok((window, chosen))
 }
 
-/// A drill that the shop has, judged like a chosen one; no neighbours.
-pub(crate) fn judge_given(
-    thread: &Thread,
-    drill: Drill,
-    tap: Tap,
-    basis: Option<Basis>,
-    taper_reamer: bool,
-) -> Result<TapDrill, Error> {
-    if thread.form().is_taper() {
-        return super::taper::judge_given(thread, drill, tap, basis, taper_reamer);
-    }
-    let mut findings = Findings::new();
-    let limits = judging_limits(thread, tap, &mut findings)?;
-    answer(thread, drill, DrillSets::NONE, tap, answer_basis(thread, tap, None, basis), limits, findings)
+const PICOMETRES_IN_MM: f64 = 1e9;
+
+/// The drill nearest to an exact hole among the usable ones, from `least` to `most`.
+pub(super) fn nearest_between(
+    stock: &Stock<'_>,
+    hole: Length,
+    least: Option<Length>,
+    most: Option<Length>,
+) -> Result<(Window, Spot), Error> {
+    let low = least.map_or(i64::MIN, |least| least.picometres_to(Rounding::Up));
+    let high = most.map_or(i64::MAX, |most| most.picometres_to(Rounding::Down));
+    // Where the limits cut the nearest drill off, the one just inside them is next.
+    let mark = hole.picometres_to(Rounding::Up).min(high).max(low);
+    let window = Window::around(stock, mark);
+    let away = |picometres| hole.away(picometres);
+    let chosen = window.nearest(|picometres| low <= picometres && picometres <= high, away);
+    let chosen = chosen.ok_or_else(|| no_drill(stock, &window, away, least.zip(most)))?;
+    Ok((window, chosen))
 }
 
-/// A drill with its neighbours in the sets, and a finding where it misses the limits.
-fn answer(
-    thread: &Thread,
-    drill: Drill,
-    sets: DrillSets,
-    tap: Tap,
-    basis: Option<Basis>,
-    limits: Option<Limits>,
-    mut findings: Findings<3>,
-) -> Result<TapDrill, Error> {
-    let judge = |drill| judged(thread, drill, tap, basis, limits.as_ref());
-    let chosen = judge(drill)?;
-    if chosen.within_limits == WithinLimits::No {
-        findings.push(outside_limits(&chosen));
-    }
-    let alternatives = beside(drill, sets).map(|beside| beside.and_then(|beside| judge(beside).ok()));
-    Ok(TapDrill { chosen, basis, limits, alternatives, findings })
-}
-
-/// The limits a drilled hole is judged by: the class's own, else the medium class's with a finding.
-fn judging_limits(thread: &Thread, tap: Tap, findings: &mut Findings<3>) -> Result<Option<Limits>, Error> {
-    if tap == Tap::Form {
-        return Ok(None);
-    }
-    let thread = match thread.tolerance_class() {
-        Some(_) => *thread,
-        None if thread.medium_internal_class().is_empty() => *thread,
-        None => {
-            findings.push(class_assumed(thread));
-            thread.with_class(thread.medium_internal_class().as_bytes())?
-        }
+/// No drill does: of a list the nearest is named, and the range that would do.
+fn no_drill<D: PartialOrd + Copy>(
+    stock: &Stock<'_>,
+    window: &Window,
+    away: impl Fn(i64) -> D,
+    range: Option<(Length, Length)>,
+) -> Error {
+    let Drills::Own(_) = stock.drills else {
+        return Error::new(Code::NoDrill, Field::DrillSets).hint_text("other sets, or a percent with its basis");
     };
-    if thread.tolerance_class().and_then(|class| class.side()) == Some(Side::External) {
-        findings.push(
-            Finding::new(FindingId::LimitsNotSourced)
-                .with_evidence("thread")
-                .with_suggestion("the class is of an external thread, whose limits are no hole's"),
-        );
-        return Ok(None);
-    }
-    match thread.limits() {
-        Ok(limits) => {
-            if limits.confidence == Confidence::Formula {
-                findings.push(Finding::new(FindingId::ToleranceByFormula).with_evidence("thread"));
-            }
-            Ok(Some(limits))
-        }
-        Err(error) if error.code() == Code::NotSourced => {
-            findings
-                .push(Finding::new(FindingId::LimitsNotSourced).with_evidence("thread").with_suggestion(error.hint()));
-            Ok(None)
-        }
-        Err(error) => Err(error),
-    }
-}
-
-pub(crate) fn class_assumed(thread: &Thread) -> Finding {
-    Finding::new(FindingId::ClassAssumed).with_evidence("thread").with_suggestion(thread.medium_internal_class())
-}
-
-fn outside_limits(judged: &Alternative) -> Finding {
-    let left = judged.left_to_limit_mm.map_or(f64::NAN, Length::to_f64);
-    Finding::new(FindingId::DrillOutsideLimits)
-        .with_evidence("drill_mm")
-        .with_number(NumberKey::DrillMm, judged.drill.diameter_mm().to_f64())
-        .with_number(NumberKey::LeftToLimitMm, left)
-        .with_suggestion("a drill within the minor-diameter limits")
-}
-
-/// The drill with the smallest distance; ties to the larger, then to the first set.
-pub(super) fn nearest<D: PartialOrd + Copy>(
-    drills: impl Iterator<Item = Drill>,
-    away: impl Fn(Length) -> D,
-) -> Option<Drill> {
-    let rank = |drill: &Drill| (Reverse(drill.diameter_mm()), drill.set().map(DrillSet::number));
-    drills
-        .fold(None, |best: Option<(Drill, D)>, drill| {
-            let distance = away(drill.diameter_mm());
-            match best {
-                Some((held, least)) if least < distance || (least == distance && rank(&held) <= rank(&drill)) => best,
-                _ => Some((drill, distance)),
-            }
-        })
-        .map(|(drill, _)| drill)
+    let nearest = window.nearest(|_| true, away).map_or(f64::NAN, |spot| spot.drill().diameter_mm().to_f64());
+    let (low, high) = range.map_or((f64::NAN, f64::NAN), |(low, high)| (low.to_f64(), high.to_f64()));
+    Error::new(Code::NoDrill, Field::DrillList)
+        .got(nearest)
+        .within(low, high)
+        .hint_text("that is the nearest of the list, in mm; a drill of this range would do")
 }
 
 fn nearest_by_rule(
     thread: &Thread,
-    request: &TapDrillRequest,
+    tap: Tap,
+    stock: &Stock<'_>,
     limits: Option<&Limits>,
-) -> Result<Option<Drill>, Error> {
+) -> Result<(Window, Spot), Error> {
     // D - P speaks of the thread's own diameter; theirs is none of the pipe's, and no chart has been read.
     if matches!(thread.form(), Form::Npsc | Form::Npsm | Form::Npsf) {
         return Err(Error::new(Code::NotSourced, Field::Percent)
             .hint_text("the drills of straight NPS threads have not been read: give a percent of 1.6 P"));
     }
     let pitch = thread.pitch_mm();
-    let depth = match request.tap {
-        Tap::Cut => pitch,
-        Tap::Form => pitch.over(Length::integer(2))?,
+    let half = pitch.over(Length::integer(2));
+    let hole = thread.major_mm().minus(if tap == Tap::Cut { pitch } else { half? })?;
+    let (least, most) = match limits.map(|limits| limits.minor_mm) {
+        Some((Some(least), Some(most))) => (Some(least), Some(most)),
+        // Sets have a drill near every hole; a list may have none.
+        _ if !stock.is_own() => (None, None),
+        _ if tap == Tap::Form => {
+            let (least, most) = form_hole::reach(thread)?;
+            (Some(least), Some(most))
+        }
+        _ => (Some(hole.minus(half?)?), Some(hole.plus(half?)?)),
     };
-    let hole = thread.major_mm().minus(depth)?;
-    // Where the limits cut the nearest drill off, the one just inside them is next.
-    let minor = limits.map_or((None, None), |limits| limits.minor_mm);
-    let marks = [Some(hole), minor.0, minor.1];
-    let candidates = marks.into_iter().flatten().flat_map(|mark| around(request.sets, Mark::Exact(mark)));
-    let usable = candidates.filter(|drill| limits.and_then(|l| l.minor_holds(drill.diameter_mm())).unwrap_or(true));
-    Ok(nearest(usable, |diameter| diameter.minus(hole).map_or(Length::integer(i64::MAX), Length::magnitude)))
+    nearest_between(stock, hole, least, most)
 }
 
-/// One drill with its percent and its place in the limits.
-fn judged(
-    thread: &Thread,
-    drill: Drill,
-    tap: Tap,
-    basis: Option<Basis>,
-    limits: Option<&Limits>,
-) -> Result<Alternative, Error> {
-    let diameter = drill.diameter_mm();
-    let within = limits.and_then(|limits| limits.minor_holds(diameter));
-    Ok(Alternative {
-        drill,
-        percent: percent_thread(thread, diameter, tap, basis)?,
-        within_limits: match within {
-            None => WithinLimits::DoesNotApply,
-            Some(true) => WithinLimits::Yes,
-            Some(false) => WithinLimits::No,
-        },
-        left_to_limit_mm: limits.and_then(|limits| limits.minor_mm.1).map(|most| most.minus(diameter)).transpose()?,
-    })
-}
-
-/// The two next smaller and the two next larger diameters, smallest first.
-pub(super) fn beside(chosen: Drill, sets: DrillSets) -> [Option<Drill>; 4] {
-    let lower = next_smaller(sets, chosen.diameter_mm());
-    let upper = next_larger(sets, chosen.diameter_mm());
-    [
-        lower.and_then(|drill| next_smaller(sets, drill.diameter_mm())),
-        lower,
-        upper,
-        upper.and_then(|drill| next_larger(sets, drill.diameter_mm())),
-    ]
+/// The drill that the rule takes from the usual sets.
+pub(super) fn usual_drill(thread: &Thread, tap: Tap, limits: Option<&Limits>) -> Option<Drill> {
+    let stock = DrillSets::usual(thread.form()).into();
+    nearest_by_rule(thread, tap, &stock, limits).ok().map(|(_, spot)| spot.drill())
 }
 
 impl DrillSets {

@@ -1,14 +1,24 @@
 //! Drills: the four sets, percent of thread, and the choice of a tap drill.
 
 mod choice;
+mod form_hole;
+mod judge;
+mod oversize;
+mod own;
 mod percent;
 mod search;
 mod sizes;
+mod stock;
 mod taper;
 
-pub use choice::{Alternative, TapDrill, TapDrillRequest, WithinLimits, tap_drill};
-pub(crate) use choice::{class_assumed, judge_given};
+pub use choice::{TapDrillRequest, tap_drill};
+pub use form_hole::form_hole_mm;
+pub use judge::{Alternative, ProbableHole, TapDrill, WithinLimits, judge_drill};
+pub(crate) use judge::{class_assumed, judge_given};
+pub use oversize::probable_hole_mm;
+pub use own::{MOST_OWN_DRILLS, OwnDrills};
 pub use percent::{Basis, Tap, drill_diameter, percent_thread};
+pub use stock::Stock;
 
 use core::fmt::Write;
 
@@ -102,8 +112,18 @@ impl Drill {
     }
 
     fn at(set: DrillSet, place: u16) -> Option<Self> {
-        let (count, parts) = counted(set, place)?;
-        Some(Self { set: Some(set), place, diameter: Length::parts(count, parts) })
+        let index = usize::from(place);
+        let inches = |count: &u16| Length::decimal_parts(i64::from(*count).saturating_mul(127), 4, 5);
+        let diameter = match set {
+            DrillSet::Metric => sizes::METRIC_UM.get(index).map(|um| Length::decimal_parts(i64::from(*um), 3, 3)),
+            DrillSet::Number => sizes::NUMBER_E4_IN.get(index).map(inches),
+            DrillSet::Letter => sizes::LETTER_E4_IN.get(index).map(inches),
+            DrillSet::Fractional if place < FRACTIONS => {
+                Some(Length::decimal_parts(i64::from(sixty_fourths(place)).saturating_mul(127), 6, 1))
+            }
+            DrillSet::Fractional => None,
+        };
+        diameter.map(|diameter| Self { set: Some(set), place, diameter })
     }
 
     /// The drill of exactly this diameter in the sets, else one that is named by its diameter.
@@ -124,19 +144,6 @@ impl Drill {
             DrillSet::Letter => "A to Z",
             DrillSet::Fractional => "1/64 to 3 1/2: 64ths to 1 3/4, 32nds to 2 1/4, then 16ths",
         }))
-    }
-}
-
-/// A listed diameter in millimetres as `count / parts`, not in lowest terms: quick to compare.
-fn counted(set: DrillSet, place: u16) -> Option<(u32, u32)> {
-    let index = usize::from(place);
-    let ten_thousandths = |count: &u16| (u32::from(*count).saturating_mul(127), 50_000);
-    match set {
-        DrillSet::Metric => sizes::METRIC_UM.get(index).map(|um| (*um, 1000)),
-        DrillSet::Number => sizes::NUMBER_E4_IN.get(index).map(ten_thousandths),
-        DrillSet::Letter => sizes::LETTER_E4_IN.get(index).map(ten_thousandths),
-        DrillSet::Fractional if place < FRACTIONS => Some((u32::from(sixty_fourths(place)).checked_mul(127)?, 320)),
-        DrillSet::Fractional => None,
     }
 }
 

@@ -45,7 +45,14 @@ const WHITWORTH_PITCHES: f64 = 1.280_654_751_314_110_7;
 const NATIONAL_PIPE_PITCHES: f64 = 1.6;
 
 /// 100 % of thread on the diameter, in millimetres, and the major diameter that it is measured from.
-fn full_height(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Result<(f64, Length), Error> {
+#[derive(Clone, Copy)]
+pub(super) struct FullHeight {
+    height: f64,
+    major: Length,
+}
+
+/// The full height of a thread's holes, whatever their drill.
+pub(super) fn full_height(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Result<FullHeight, Error> {
     let form = thread.form();
     if thread.side() == Some(Side::External) {
         return Err(Error::new(Code::Contradiction, Field::Side).hint_text("an external thread has no tap drill"));
@@ -65,7 +72,20 @@ fn full_height(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Result<(f64, 
         (Tap::Form, None) => FORM_PITCHES,
         (Tap::Cut, basis) => cut_height(form, basis)?,
     };
-    Ok((pitches * thread.pitch_mm().to_f64(), major_of_hole(thread)?))
+    Ok(FullHeight { height: pitches * thread.pitch_mm().to_f64(), major: major_of_hole(thread)? })
+}
+
+impl FullHeight {
+    pub(super) fn percent(&self, drill_mm: Length) -> Result<f64, Error> {
+        if !drill_mm.is_positive() || drill_mm >= self.major {
+            return Err(Error::new(Code::OutOfRange, Field::Drill)
+                .got(drill_mm.to_f64())
+                .within(0.0, self.major.to_f64())
+                .hint_text("the hole's diameter in mm, below the major diameter"));
+        }
+        // The difference is taken exactly, so that equal holes give equal percents.
+        Ok(self.major.minus_to_f64(drill_mm)? / self.height * 100.0)
+    }
 }
 
 /// 100 % of a cut thread in pitches: two bases for M and UN, the form's own height for pipe threads.
@@ -131,7 +151,7 @@ pub fn drill_diameter(thread: &Thread, percent: Ratio, tap: Tap, basis: Option<B
     if !percent.is_positive() || percent > Length::integer(100) {
         return Err(Error::new(Code::OutOfRange, Field::Percent).got(percent.to_f64()).within(0.0, 100.0));
     }
-    let (height, major) = full_height(thread, tap, basis)?;
+    let FullHeight { height, major } = full_height(thread, tap, basis)?;
     Ok(major.to_f64() - height * percent.to_f64() / 100.0)
 }
 
@@ -145,14 +165,5 @@ pub fn drill_diameter(thread: &Thread, percent: Ratio, tap: Tap, basis: Option<B
 /// # Source
 /// As [`drill_diameter`].
 pub fn percent_thread(thread: &Thread, drill_mm: Length, tap: Tap, basis: Option<Basis>) -> Result<f64, Error> {
-    let (height, major) = full_height(thread, tap, basis)?;
-    if !drill_mm.is_positive() || drill_mm >= major {
-        return Err(Error::new(Code::OutOfRange, Field::Drill)
-            .got(drill_mm.to_f64())
-            .within(0.0, major.to_f64())
-            .hint_text("the hole's diameter in mm, below the major diameter"));
-    }
-    // The difference is taken exactly, so that equal holes give equal percents.
-    let depth = major.minus(drill_mm)?;
-    Ok(depth.to_f64() / height * 100.0)
+    full_height(thread, tap, basis)?.percent(drill_mm)
 }

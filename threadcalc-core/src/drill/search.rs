@@ -1,30 +1,40 @@
 //! Finding drills by diameter without looking at all of them.
+//!
+//! Every listed diameter is a whole number of picometres (1e-9 mm), so that all comparisons are of integers.
 
-use core::cmp::Ordering;
+use core::cmp::Reverse;
 
-use super::{Drill, DrillSet, DrillSets, FRACTIONS, counted, sizes};
+use super::own::MOST_OWN_DRILLS;
+use super::stock::{Drills, Stock};
+use super::{Drill, DrillSet, DrillSets, FRACTIONS, sixty_fourths, sizes};
 use crate::length::Length;
 
-/// A diameter that drills are compared with.
-#[derive(Clone, Copy)]
-pub(super) enum Mark {
-    /// Exact, in mm.
-    Exact(Length),
-    /// Derived, in mm.
-    Derived(f64),
+/// A drill of a set by its place, with its diameter; or one of another diameter.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Spot {
+    pub(super) picometres: i64,
+    set: Option<DrillSet>,
+    place: u16,
 }
 
-impl Mark {
-    /// How `count / parts` millimetres compare with the mark.
-    fn order(self, count: u32, parts: u32) -> Ordering {
-        match self {
-            Self::Exact(length) => length.order_of(count, parts),
-            Self::Derived(value) => {
-                (f64::from(count) / f64::from(parts)).partial_cmp(&value).unwrap_or(Ordering::Greater)
-            }
-        }
+impl Spot {
+    pub(super) const NONE: Self = Self { picometres: 0, set: None, place: 0 };
+
+    /// The place of a drill whose diameter is a whole number of picometres.
+    pub(super) fn of(drill: &Drill) -> Option<Self> {
+        Some(Self { picometres: drill.diameter.picometres()?, set: drill.set, place: drill.place })
+    }
+
+    pub(super) fn drill(&self) -> Drill {
+        let listed = self.set.and_then(|set| Drill::at(set, self.place));
+        listed.unwrap_or(Drill { set: None, place: 0, diameter: Length::decimal_parts(self.picometres, 9, 9) })
     }
 }
+
+/// Picometres in one count of a set's table: micrometres, 1/10000 in, 1/64 in.
+const MICROMETRE: i64 = 1_000_000;
+const TEN_THOUSANDTH: i64 = 2_540_000;
+const SIXTY_FOURTH: i64 = 396_875_000;
 
 impl DrillSet {
     const fn count(self) -> u16 {
@@ -44,52 +54,149 @@ impl DrillSet {
         }
     }
 
-    /// How many drills are smaller than the mark, or not larger than it.
-    fn smaller(self, mark: Mark, or_equal: bool) -> u16 {
-        let (mut low, mut high) = (0, self.count());
-        while low < high {
-            let middle = low.midpoint(high);
-            let order = counted(self, self.ascending(middle)).map_or(Ordering::Greater, |(n, d)| mark.order(n, d));
-            if order == Ordering::Less || (or_equal && order == Ordering::Equal) {
-                low = middle.saturating_add(1);
-            } else {
-                high = middle;
+    /// The diameter at a place by name.
+    fn picometres(self, place: u16) -> Option<i64> {
+        let index = usize::from(place);
+        let ten_thousandths = |count: &u16| i64::from(*count).checked_mul(TEN_THOUSANDTH);
+        match self {
+            Self::Metric => sizes::METRIC_UM.get(index).and_then(|um| i64::from(*um).checked_mul(MICROMETRE)),
+            Self::Number => sizes::NUMBER_E4_IN.get(index).and_then(ten_thousandths),
+            Self::Letter => sizes::LETTER_E4_IN.get(index).and_then(ten_thousandths),
+            Self::Fractional if place < FRACTIONS => i64::from(sixty_fourths(place)).checked_mul(SIXTY_FOURTH),
+            Self::Fractional => None,
+        }
+    }
+
+    /// How many drills are smaller than the mark.
+    fn smaller(self, mark: i64) -> u16 {
+        // The first count of the table that is not below the mark; beyond 32 bits it is above every drill.
+        let counts = |unit: i64| {
+            let whole = mark.checked_div(unit).unwrap_or(0);
+            let part = mark.checked_rem(unit).unwrap_or(0);
+            u32::try_from(whole.saturating_add(i64::from(part > 0)).max(0)).unwrap_or(u32::MAX)
+        };
+        match self {
+            Self::Metric => {
+                let least = counts(MICROMETRE);
+                sizes::METRIC_UM.partition_point(|um| *um < least) as u16
+            }
+            Self::Number => {
+                let least = counts(TEN_THOUSANDTH);
+                let others = sizes::NUMBER_E4_IN.partition_point(|count| u32::from(*count) >= least) as u16;
+                self.count().saturating_sub(others)
+            }
+            Self::Letter => {
+                let least = counts(TEN_THOUSANDTH);
+                sizes::LETTER_E4_IN.partition_point(|count| u32::from(*count) < least) as u16
+            }
+            Self::Fractional => fractions_to(counts(SIXTY_FOURTH).saturating_sub(1)),
+        }
+    }
+
+    fn counted_from_smallest(self, place: u16) -> Option<Spot> {
+        let place = if place < self.count() { self.ascending(place) } else { return None };
+        Some(Spot { picometres: self.picometres(place)?, set: Some(self), place })
+    }
+
+    /// The drill of exactly this diameter.
+    pub(super) fn at(self, picometres: i64) -> Option<Spot> {
+        self.counted_from_smallest(self.smaller(picometres)).filter(|spot| spot.picometres == picometres)
+    }
+}
+
+/// How many fractional drills have at most this many 64ths.
+fn fractions_to(most: u32) -> u16 {
+    let count = match most {
+        0..=112 => most,
+        113..=144 => (most / 2).saturating_add(56),
+        _ => (most / 4).saturating_add(92),
+    };
+    count.min(u32::from(FRACTIONS)) as u16
+}
+
+/// How many drills of a set are looked at below the mark, and from it on: the chosen one is the first
+/// on either side, and two more are shown beside it.
+const BESIDE: u16 = 3;
+const MOST_SPOTS: usize = MOST_OWN_DRILLS;
+const _: () = assert!(MOST_SPOTS >= 2 * BESIDE as usize * DrillSet::ALL.len());
+
+/// The drills on both sides of a mark, set by set; of a list all.
+pub(super) struct Window {
+    spots: [Spot; MOST_SPOTS],
+    count: usize,
+}
+
+impl Window {
+    pub(super) fn around(stock: &Stock<'_>, mark: i64) -> Self {
+        match stock.drills {
+            Drills::Sets(sets) => Self::of_sets(sets, mark),
+            Drills::Own(own) => Self::of_list(own.spots()),
+        }
+    }
+
+    fn of_list(own: &[Spot]) -> Self {
+        let mut window = Self { spots: [Spot::NONE; MOST_SPOTS], count: own.len().min(MOST_SPOTS) };
+        for (slot, spot) in window.spots.iter_mut().zip(own) {
+            *slot = *spot;
+        }
+        window
+    }
+
+    /// Of each set the last drills below the mark and the first that are not.
+    fn of_sets(sets: DrillSets, mark: i64) -> Self {
+        let mut window = Self { spots: [Spot::NONE; MOST_SPOTS], count: 0 };
+        for set in DrillSet::ALL.iter().copied().filter(|set| sets.holds(*set)) {
+            let smaller = set.smaller(mark);
+            for place in smaller.saturating_sub(BESIDE)..smaller.saturating_add(BESIDE) {
+                if let (Some(slot), Some(spot)) = (window.spots.get_mut(window.count), set.counted_from_smallest(place))
+                {
+                    *slot = spot;
+                    window.count = window.count.saturating_add(1);
+                }
             }
         }
-        low
+        window
     }
 
-    fn counted_from_smallest(self, place: u16) -> Option<Drill> {
-        if place < self.count() { Drill::at(self, self.ascending(place)) } else { None }
+    fn spots(&self) -> &[Spot] {
+        self.spots.get(..self.count).unwrap_or(&[])
     }
-}
 
-fn of(sets: DrillSets) -> impl Iterator<Item = DrillSet> {
-    DrillSet::ALL.iter().copied().filter(move |set| sets.holds(*set))
-}
+    /// The usable drill with the smallest distance; ties to the larger, then to the first set.
+    pub(super) fn nearest<D: PartialOrd + Copy>(
+        &self,
+        usable: impl Fn(i64) -> bool,
+        away: impl Fn(i64) -> D,
+    ) -> Option<Spot> {
+        let rank = |spot: &Spot| (Reverse(spot.picometres), spot.set.map(DrillSet::number));
+        let mut best: Option<(Spot, D)> = None;
+        for spot in self.spots().iter().filter(|spot| usable(spot.picometres)) {
+            let distance = away(spot.picometres);
+            match best {
+                Some((held, least)) if least < distance || (least == distance && rank(&held) <= rank(spot)) => {}
+                _ => best = Some((*spot, distance)),
+            }
+        }
+        best.map(|(spot, _)| spot)
+    }
 
-/// Of each set the largest drill below the mark and the smallest that is not.
-pub(super) fn around(sets: DrillSets, mark: Mark) -> impl Iterator<Item = Drill> {
-    of(sets).flat_map(move |set| {
-        let smaller = set.smaller(mark, false);
-        let below = smaller.checked_sub(1).and_then(|place| set.counted_from_smallest(place));
-        [below, set.counted_from_smallest(smaller)].into_iter().flatten()
-    })
-}
+    fn next_smaller(&self, than: &Spot) -> Option<Spot> {
+        self.spots().iter().filter(|spot| spot.picometres < than.picometres).max_by_key(|spot| spot.picometres).copied()
+    }
 
-/// The largest drill below a diameter.
-pub(super) fn next_smaller(sets: DrillSets, than: Length) -> Option<Drill> {
-    let below = |set: DrillSet| set.counted_from_smallest(set.smaller(Mark::Exact(than), false).checked_sub(1)?);
-    of(sets).filter_map(below).max_by_key(Drill::diameter_mm)
-}
+    fn next_larger(&self, than: &Spot) -> Option<Spot> {
+        self.spots().iter().filter(|spot| spot.picometres > than.picometres).min_by_key(|spot| spot.picometres).copied()
+    }
 
-/// The smallest drill above a diameter.
-pub(super) fn next_larger(sets: DrillSets, than: Length) -> Option<Drill> {
-    let above = |set: DrillSet| set.counted_from_smallest(set.smaller(Mark::Exact(than), true));
-    of(sets).filter_map(above).min_by_key(Drill::diameter_mm)
+    /// The two next smaller and the two next larger diameters, smallest first.
+    pub(super) fn beside(&self, chosen: &Spot) -> [Option<Spot>; 4] {
+        let (lower, upper) = (self.next_smaller(chosen), self.next_larger(chosen));
+        [lower.and_then(|spot| self.next_smaller(&spot)), lower, upper, upper.and_then(|spot| self.next_larger(&spot))]
+    }
 }
 
 /// The drill of exactly this diameter, of the first set that has it.
 pub(super) fn exactly(diameter_mm: Length) -> Option<Drill> {
-    around(DrillSets::ALL, Mark::Exact(diameter_mm)).find(|drill| drill.diameter_mm() == diameter_mm)
+    let picometres = diameter_mm.picometres()?;
+    DrillSet::ALL.iter().find_map(|set| set.at(picometres)).map(|spot| spot.drill())
 }

@@ -1,7 +1,7 @@
 //! The drill for a taper pipe thread: there is no percent and no limit, only the cone.
 
-use super::choice::{beside, nearest};
-use super::search::{Mark, around};
+use super::choice::nearest_between;
+use super::stock::Stock;
 use super::{Alternative, Basis, Drill, Tap, TapDrill, TapDrillRequest, WithinLimits};
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
@@ -9,24 +9,26 @@ use crate::length::Length;
 use crate::pipe::TAPER;
 use crate::thread::{Side, Thread};
 
-pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest) -> Result<TapDrill, Error> {
+pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest<Stock<'_>>) -> Result<TapDrill, Error> {
     refuse(thread, request.tap, request.percent.is_some(), request.basis)?;
     let hole = hole(thread, request.taper_reamer)?;
-    let usable = around(request.sets, Mark::Exact(hole.diameter))
-        .filter(|drill| !hole.not_below || drill.diameter_mm() >= hole.diameter);
-    let away = |diameter: Length| diameter.minus(hole.diameter).map_or(Length::integer(i64::MAX), Length::magnitude);
-    let chosen = nearest(usable, away)
-        .filter(|drill| away(drill.diameter_mm()) <= thread.pitch_mm())
-        .ok_or(Error::new(Code::NoDrill, Field::DrillSets).got(hole.diameter.to_f64()).hint_text("other sets"))?;
+    // A hole more than a pitch away is another thread's.
+    let pitch = thread.pitch_mm();
+    let least = if hole.not_below { hole.diameter } else { hole.diameter.minus(pitch)? };
+    let most = hole.diameter.plus(pitch)?;
+    let (window, chosen) = nearest_between(&request.sets, hole.diameter, Some(least), Some(most)).map_err(|error| {
+        if request.sets.is_own() { error } else { error.got(hole.diameter.to_f64()).hint_text("other sets") }
+    })?;
     let mut findings = Findings::new();
     if !request.taper_reamer {
         findings.push(straight_hole(thread, &hole)?);
     }
     Ok(TapDrill {
-        chosen: unjudged(chosen),
+        chosen: unjudged(chosen.drill()),
         basis: None,
         limits: None,
-        alternatives: beside(chosen, request.sets).map(|drill| drill.map(unjudged)),
+        alternatives: window.beside(&chosen).map(|spot| spot.map(|spot| unjudged(spot.drill()))),
+        probable: None,
         findings,
     })
 }
@@ -71,7 +73,14 @@ pub(super) fn judge_given(
                 .with_suggestion("a drill nearer to the hole of the rule"),
         );
     }
-    Ok(TapDrill { chosen: unjudged(drill), basis: None, limits: None, alternatives: [None; 4], findings })
+    Ok(TapDrill {
+        chosen: unjudged(drill),
+        basis: None,
+        limits: None,
+        alternatives: [None; 4],
+        probable: None,
+        findings,
+    })
 }
 
 /// The hole that is wanted, and how deep it gives full threads.

@@ -298,7 +298,7 @@ fn choose_drill(thread: &Thread, tap: Tap, job: &mut Job, notes: &mut Notes) -> 
                 .hint_text("drill_mm already says which drill: give one or the other"));
         }
         let reamed = job.taper_reamer.unwrap_or(false);
-        return judge_given(thread, Drill::of_diameter(diameter), tap, job.basis, reamed);
+        return judge_given(thread, Drill::of_diameter(diameter), tap, job.basis, None, reamed);
     }
     if job.drill_sets.is_none() {
         job.drill_sets = DrillSets::usual(thread.form());

@@ -1,7 +1,9 @@
 //! Programmed speeds, feeds and exact speeds.
 
 use proptest::prelude::*;
-use threadcalc_core::{Code, FeedMode, Length, Unit, exact_speeds, feed, programmed_speed, read_number};
+use threadcalc_core::{
+    Code, FeedMode, Length, Unit, exact_speeds, feed, nearest_exact_speeds, programmed_speed, read_number,
+};
 
 use crate::values::{config, length, parts};
 
@@ -122,6 +124,33 @@ proptest! {
     }
 
     #[test]
+    fn the_nearest_exact_speeds_are_the_nearest_the_control_holds(
+        lead in lead(),
+        rpm in parts(1..=20_000, 10),
+        unit in unit(),
+        decimals in 0..=4_u8,
+        step in prop_oneof![parts(1..=50, 1), parts(1..=100, 10), parts(1..=5, 3)],
+        lowest in proptest::option::of(parts(1..=20_000, 10)),
+        highest in proptest::option::of(parts(1..=40_000, 10)),
+    ) {
+        let found = nearest_exact_speeds(lead, rpm, unit, decimals, step, lowest, highest).unwrap();
+        let fits = |speed: &i64| {
+            let speed = Length::integer(*speed);
+            digits(lead, speed, unit, decimals).whole().is_some()
+                && speed.over(step).unwrap().whole().is_some()
+                && lowest.is_none_or(|lowest| lowest <= speed)
+                && highest.is_none_or(|highest| speed <= highest)
+                && speed != rpm
+        };
+        let two = Length::integer(2);
+        let (half, at, double) = (rpm.over(two).unwrap(), rpm.to_f64() as i64, rpm.times(two).unwrap());
+        let below = (1..=at).rev().filter(|speed| Length::integer(*speed) >= half).find(fits);
+        let above = (at.max(1)..).take_while(|speed| Length::integer(*speed) <= double);
+        let above = above.filter(|speed| Length::integer(*speed) > rpm).find(|speed| fits(speed));
+        prop_assert_eq!(found, (below, above));
+    }
+
+    #[test]
     fn any_numbers_give_speeds_or_an_error(
         lead in length(), rpm in length(), decimals in any::<u8>(), count in 0..=20_usize,
         lowest in any::<i64>(), highest in proptest::option::of(any::<i64>()),
@@ -133,6 +162,10 @@ proptest! {
             let away = |speed: i64| Length::integer(speed).minus(rpm).map(Length::magnitude);
             let distances: Vec<_> = found.iter().filter_map(|speed| away(*speed).ok()).collect();
             prop_assert!(distances.is_sorted());
+        }
+        let step = Length::integer(highest.unwrap_or(1));
+        if let Ok(near) = nearest_exact_speeds(lead, rpm, Unit::Inch, decimals, step, Some(rpm), None) {
+            prop_assert!(near.0.is_none() && near.1.is_none_or(|above| Length::integer(above) > rpm));
         }
     }
 }

@@ -2,6 +2,7 @@
 
 mod cutting;
 mod depths;
+mod drilling;
 mod gauging;
 mod jobs;
 mod lists;

@@ -746,6 +746,19 @@ class Drill:
         >>> Drill.of_diameter(6.8)
         Drill('metric', '6.8')
         """
+    @classmethod
+    def read(cls, name: str | bytes, /) -> Drill:
+        """The drill that a name or a diameter means: "6.8", "6.8 mm", "#7", "No. 7", "F", "13/64", "0.2010 in".
+
+        A number without a unit is in millimetres, a fraction in inches. A diameter that stands in no set is a
+        drill named by its diameter.
+
+        Raises:
+            ThreadcalcError: ``empty``, ``unreadable``, ``unknown-value`` (#98), ``out-of-range``.
+
+        >>> Drill.read("No. 7"), Drill.read("13/64")
+        (Drill('number', '#7'), Drill('fractional', '13/64'))
+        """
     @property
     def name(self) -> str:
         """The name in its set: "6.8", "#7", "F", "5/16"."""
@@ -807,6 +820,19 @@ class TapDrill:
     @property
     def alternatives(self) -> list[Alternative]:
         """The two next smaller and the two next larger drills of the sets, smallest first."""
+    @property
+    def probable_hole_mm(self) -> Fraction | None:
+        """The hole that the drill probably leaves, in millimetres, as probable_hole_mm() has it.
+
+        None for a taper thread, and where no oversize is known or no thread would be left. It never changes
+        which drill is chosen.
+        """
+    @property
+    def probable_percent(self) -> float | None:
+        """Percent of thread that the probable hole leaves, on the basis."""
+    @property
+    def probable_left_to_limit_mm(self) -> Fraction | None:
+        """What the probable hole leaves to the largest minor diameter, in millimetres; negative beyond it."""
     @property
     def findings(self) -> list[Finding]:
         """What is doubtful."""
@@ -1940,6 +1966,36 @@ def exact_speeds(
     [440, 451]
     """
 
+def nearest_exact_speeds(
+    thread_or_lead_mm: Thread | _Exact,
+    rpm: _Exact,
+    *,
+    unit: _Unit,
+    decimals: int,
+    step: _Exact | None = None,
+    lowest: _Exact | None = None,
+    highest: _Exact | None = None,
+) -> tuple[int | None, int | None]:
+    """The whole speeds next below and above one at which the feed word per minute is exact.
+
+    They lie from half of the speed to its double; None where there is none.
+
+    Args:
+        thread_or_lead_mm: A thread, or a lead in millimetres above 0.
+        rpm: The speed to be near to, in turns per minute.
+        unit: The unit the machine is set to.
+        decimals: Decimals of the feed word, 0 to 9.
+        step: The control holds the multiples of this speed; None: every whole speed.
+        lowest: Lowest speed; None for no limit.
+        highest: Highest speed; None for no limit.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``unknown-value``.
+
+    >>> nearest_exact_speeds(Thread("5/8-11 UNC"), 445, unit="inch", decimals=0)
+    (440, 451)
+    """
+
 def drills(*sets: _Set) -> list[Drill]:
     """Every drill of the sets, set by set; of all sets if none is named.
 
@@ -2000,8 +2056,10 @@ def tap_drill(
     basis: _Basis | None = None,
     sets: str | Iterable[_Set] | None = None,
     taper_reamer: bool = False,
+    drills: Iterable[Drill | str | bytes | _Exact] | None = None,
+    oversize_mm: _Exact | None = None,
 ) -> TapDrill:
-    """Chooses the drill of the sets for a tapped hole. Nearest is by diameter, ties to the larger.
+    """Chooses the drill of the sets, or of a list, for a tapped hole. Nearest is by diameter, ties to the larger.
 
     Args:
         thread: The thread; without a class it is judged by the medium class, with a finding.
@@ -2011,24 +2069,97 @@ def tap_drill(
         basis: What 100 % is; required with a percent for a cut tap, an error for pipe threads.
         sets: Drill sets to choose from; None: metric for M, G, R, Rp and Rc, inch sets for the others.
         taper_reamer: For a taper thread: the hole is reamed to the taper before it is tapped.
+        drills: The drills that the shop owns, up to 24, to choose from instead of sets: names as Drill.read
+            reads them, or diameters in millimetres.
+        oversize_mm: How much larger than the drill its hole is, 0 or more; None: the usual.
 
     NPT and NPTF take the drill nearest to K0 = E0 - 0.8 p, with taper reamer to K0 - 3 p/16; Rc the
-    smallest drill not below D1 at the face, with taper reamer nearest to D1 - useful thread/16.
+    smallest drill not below D1 at the face, with taper reamer nearest to D1 - useful thread/16. A list is
+    chosen from by the same rule; the error ``no-drill`` gives its nearest drill and the range that would do.
 
     Raises:
-        ThreadcalcError: ``missing``, ``contradiction``, ``no-drill``, ``unknown-value``, ``out-of-range``;
+        ThreadcalcError: ``missing``, ``contradiction`` (also sets beside a list), ``no-drill``,
+            ``unknown-value``, ``out-of-range``, ``too-long`` (more than 24 drills), ``not-exact``;
             ``does-not-apply`` for a percent or a form tap in a taper thread.
 
     >>> tap_drill(Thread("M10x1.5-6H"), tap="cut").drill.name
     '8.5'
     >>> tap_drill(Thread("1/4-20 UNC-2B"), tap="cut", percent=75, basis="3H/4").drill.name
     '#7'
+    >>> tap_drill(Thread("M8-6H"), tap="cut", drills=["6.8", "#7", 6.9]).drill.name
+    '6.8'
     >>> found = tap_drill(Thread("1/4-18 NPT"), tap="cut")
     >>> found.drill.name, found.percent, [finding.id for finding in found.findings]
     ('7/16', None, ['taper-hole'])
 
     Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); ASME B94.9-2008 (NPT, direct tapping);
     form taps, taper reamer and Rc: common practice.
+    """
+
+def judge_drill(
+    thread: Thread,
+    drill: Drill | str | bytes | _Exact,
+    *,
+    tap: _Tap,
+    basis: _Basis | None = None,
+    oversize_mm: _Exact | None = None,
+) -> TapDrill:
+    """Judges a drill that the shop has for a tapped hole, as tap_drill judges the one it chooses.
+
+    Args:
+        thread: The thread; without a class it is judged by the medium class, with a finding.
+        drill: The drill, its name as Drill.read reads it, or its diameter in millimetres.
+        tap: Cut or form tap.
+        basis: What 100 % is; an error for a form tap and for pipe threads.
+        oversize_mm: How much larger than the drill its hole is, 0 or more; None: the usual.
+
+    Findings beside those of the limits: ``other-taps-hole``, a hole that the other kind of tap takes in this
+    thread; ``oversize-over-limit``, a drill within the limits whose probable hole is not.
+
+    Raises:
+        ThreadcalcError: ``contradiction``, ``out-of-range``, ``unreadable``, ``does-not-apply``,
+            ``not-sourced``.
+
+    >>> found = judge_drill(Thread("M8-6H"), "7.4", tap="cut")
+    >>> [finding.id for finding in found.findings]
+    ['drill-outside-limits', 'other-taps-hole']
+
+    Source: as tap_drill and probable_hole_mm; the other tap's hole: common practice.
+    """
+
+def probable_hole_mm(drill: Drill | str | bytes | _Exact, oversize_mm: _Exact | None = None) -> Fraction:
+    """The hole that a drill probably leaves in average work, in millimetres: drills cut larger than they are.
+
+    Number, letter and fractional drills have the mean oversize printed for the drill, between two drills by a
+    straight line to 0.0001 in; others 0.075 mm, below 3.5 mm the inch drills' where it is less.
+
+    Args:
+        drill: The drill, its name as Drill.read reads it, or its diameter in millimetres.
+        oversize_mm: The caller's own oversize, 0 or more, in place of both.
+
+    Raises:
+        ThreadcalcError: ``not-sourced`` below 3/64 in and, of inch drills, above 1 3/64 in;
+            ``out-of-range``, ``unreadable``.
+
+    >>> probable_hole_mm("#7") / Fraction("25.4")
+    Fraction(128, 625)
+
+    Source: a tap maker's tap drill chart (inch); a drill maker's tap drill page (metric mean 0.075 mm).
+    """
+
+def form_hole_mm(thread: Thread) -> tuple[Fraction, Fraction]:
+    """The usual window of the hole for a form tap in millimetres: 75 and 65 % of its own height, 0.68 P.
+
+    The tap maker's window for the tap and the material goes before it.
+
+    Raises:
+        ThreadcalcError: ``not-sourced`` for other threads than M and UN, ``contradiction`` for an external
+            thread, ``out-of-range``.
+
+    >>> [str(float(end)) for end in form_hole_mm(Thread("M8-6H"))]
+    ['7.3625', '7.4475']
+
+    Source: common practice.
     """
 
 def depths(
