@@ -37,7 +37,7 @@ pub(crate) unsafe fn own_drills(drills: *const threadcalc_drill_t, count: usize)
 
 /// The drill that a name or a diameter means: "6.8", "6.8 mm", "#7", "No. 7", "F", "13/64", "1 1/64", "0.2010 in".
 ///
-/// A number without a unit is in mm, a fraction in inches. A diameter that stands in no set is a drill
+/// A number without a unit is in mm, also a whole one (the 2 inch drill is "2 in"); a fraction is in inches. A diameter that stands in no set is a drill
 /// named by its diameter.
 /// Errors: empty, unreadable, unknown-value (#98), out-of-range, those of threadcalc_read_number.
 /// Source: as threadcalc_drills.

@@ -96,7 +96,8 @@ impl Drill {
     /// The drill that a name or a diameter means: `6.8`, `6.8 mm`, `#7`, `No. 7`, `F`, `13/64`, `1 1/64`,
     /// `0.2010 in`, `.2010"`.
     ///
-    /// A number without a unit is in millimetres, a fraction in inches. A diameter that stands in no set is a
+    /// A number without a unit is in millimetres, also a whole one (the 2 inch drill is `2 in`); a fraction is in
+    /// inches. A diameter that stands in no set is a
     /// drill named by its diameter.
     ///
     /// # Errors

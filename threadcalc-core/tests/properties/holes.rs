@@ -2,8 +2,9 @@
 
 use proptest::prelude::*;
 use threadcalc_core::{
-    Basis, Code, DepthRequest, Depths, Drill, DrillSet, DrillSets, Form, Hole, Length, Side, Tap, TapDrillRequest,
-    TapSetOn, Thread, WithinLimits, depths, drill_diameter, drills, percent_thread, tap_drill,
+    Basis, Code, DepthRequest, Depths, Drill, DrillSet, DrillSets, Form, Hole, Length, OwnDrills, Side, Tap,
+    TapDrillRequest, TapSetOn, Thread, WithinLimits, depths, drill_diameter, drills, judge_drill, percent_thread,
+    probable_hole_mm, tap_drill,
 };
 
 use crate::values::{bytes, config, length, parts, thread};
@@ -214,6 +215,70 @@ proptest! {
         }
         let beside: Vec<Length> = found.alternatives.iter().flatten().map(|other| other.drill.diameter_mm()).collect();
         prop_assert!(beside.is_sorted_by(|a, b| a < b) && !beside.contains(&drill.diameter_mm()));
+    }
+
+    #[test]
+    fn a_list_of_all_near_drills_gives_what_the_sets_give(
+        (thread, (tap, basis)) in tapped(), percent in proptest::option::of(parts(1..=100, 1)), sets in sets()
+    ) {
+        let request = TapDrillRequest { tap, percent, basis, sets, taper_reamer: false };
+        let Ok(found) = tap_drill(&thread, &request) else { return Ok(()) };
+        let mut own = OwnDrills::new();
+        // Largest first: the order of a list says nothing.
+        for other in found.alternatives.iter().rev().flatten() {
+            own.add(other.drill).unwrap();
+        }
+        own.add(found.chosen.drill).unwrap();
+        let of_list = TapDrillRequest { tap, percent, basis, sets: &own, taper_reamer: false };
+        match tap_drill(&thread, &of_list) {
+            // Without limits a list is bound to the holes of the tap, and whole sets to nothing.
+            Ok(again) if again.chosen != found.chosen => {
+                prop_assert!(percent.is_none() && found.limits.is_none(), "{}", again.chosen.drill.name());
+            }
+            Ok(again) => {
+                prop_assert_eq!(again.alternatives, found.alternatives);
+                prop_assert_eq!(again.findings, found.findings);
+                prop_assert_eq!(again.probable, found.probable);
+            }
+            // What is far from every good hole is taken of sets and not of a list.
+            Err(error) => prop_assert_eq!(error.code(), Code::NoDrill),
+        }
+        let judged = judge_drill(&thread, found.chosen.drill, tap, basis, None);
+        if percent.is_none() && !thread.form().is_taper() {
+            prop_assert_eq!(judged.unwrap().chosen, found.chosen);
+        }
+    }
+
+    #[test]
+    fn drills_cut_larger_and_never_by_much(diameter in parts(1..=60_000, 500), oversize in proptest::option::of(length())) {
+        for drill in [Drill::of_diameter(diameter)].into_iter().chain(drills(DrillSets::ALL).step_by(7)) {
+            if let Ok(hole) = probable_hole_mm(&drill, None) {
+                let more = hole.minus(drill.diameter_mm()).unwrap().to_f64();
+                prop_assert!((0.038..=0.183).contains(&more), "{} cuts {more} larger", drill.name());
+            }
+        }
+        let drill = Drill::of_diameter(diameter);
+        match (probable_hole_mm(&drill, oversize), oversize) {
+            (Ok(hole), Some(oversize)) => prop_assert_eq!(hole.minus(diameter), Ok(oversize)),
+            (Err(error), Some(oversize)) => {
+                let code = if oversize.is_negative() { Code::OutOfRange } else { Code::Overflow };
+                prop_assert_eq!(error.code(), code);
+            }
+            (found, None) => prop_assert!(found.is_ok() || diameter.to_f64() < 1.2 || diameter.to_f64() > 26.5),
+        }
+    }
+
+    #[test]
+    fn a_drill_has_the_name_that_it_is_read_by(name in bytes(), drill in 0..650_usize) {
+        if let Ok(read) = Drill::read(&name) {
+            prop_assert!(read.diameter_mm().is_positive());
+        }
+        let listed = drills(DrillSets::ALL).nth(drill).unwrap();
+        let name = listed.name().to_string();
+        // Whole inches are named by a number, which alone is in millimetres.
+        let inches = listed.set() == Some(DrillSet::Fractional) && !name.contains('/');
+        let name = if inches { format!("{name} in") } else { name };
+        prop_assert_eq!(Drill::read(name.as_bytes()), Ok(listed));
     }
 
     #[test]

@@ -750,7 +750,8 @@ class Drill:
     def read(cls, name: str | bytes, /) -> Drill:
         """The drill that a name or a diameter means: "6.8", "6.8 mm", "#7", "No. 7", "F", "13/64", "0.2010 in".
 
-        A number without a unit is in millimetres, a fraction in inches. A diameter that stands in no set is a
+        A number without a unit is in millimetres, also a whole one (the 2 inch drill is "2 in"); a fraction is
+        in inches. A diameter that stands in no set is a
         drill named by its diameter.
 
         Raises:
