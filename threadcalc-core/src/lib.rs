@@ -53,6 +53,7 @@ mod taper_depth;
 mod text;
 mod thread;
 mod tolerance_class;
+mod value;
 
 pub use comment::{Comment, FoundThread, read_comment};
 pub use cutting::{
@@ -60,7 +61,7 @@ pub use cutting::{
     TorqueBand, TorquePoint, gear_fit, power_kw, spindle_speed, spindle_speed_feet, surface_speed_m_min,
     torque_by_chip_area, torque_by_pitch,
 };
-pub use cycle::{CodeText, Cycle, Dialect};
+pub use cycle::{CodeText, Cycle, CycleRequest, Dialect, DwellUnit, LetterText, RetractIn, ReturnTo, cycle};
 pub use depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
 pub use designation::read_fit;
 pub use drill::{

@@ -5,11 +5,12 @@ use crate::depth::{Hole, TapSetOn};
 use crate::drill::{Basis, DrillSet, DrillSets, Tap};
 use crate::error::{Code, Error, Field};
 use crate::feed::{FeedMode, Unit};
-use crate::length::{Length, MOST_DECIMALS, Ratio};
-use crate::named::same_name;
-use crate::number::{check_digits, read_number};
-use crate::text::Text;
+use crate::length::{Length, Ratio};
+use crate::named::nearest;
+use crate::number::check_digits;
 use crate::thread::Thread;
+pub use crate::value::Value;
+use crate::value::{choice, decimals, number, text};
 
 /// The machine, as far as a plan of this version needs it; speeds in rpm.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -69,23 +70,8 @@ pub struct Job {
     pub dialect: Option<Dialect>,
 }
 
-/// A value that a door (JSON, Python, command line) hands in for a field of a job.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Value<'a> {
-    /// Text: a name, a designation, or a number as written.
-    Text(&'a [u8]),
-    /// An exact number.
-    Exact(Length),
-    /// A double; it stands for its shortest decimal text.
-    Double(f64),
-    /// Yes or no.
-    Flag(bool),
-    /// Not given.
-    Absent,
-}
-
-/// Every key of a job, dotted for the fields of `machine` and `dialect`.
-const KEYS: [&str; 29] = [
+/// Every key of a job, dotted for the fields of `machine`; those of the dialect are its own.
+const KEYS: [&str; 24] = [
     "schema",
     "thread",
     "unit",
@@ -110,11 +96,6 @@ const KEYS: [&str; 29] = [
     "machine.lowest_rpm",
     "machine.speed_step",
     "dialect",
-    "dialect.name",
-    "dialect.tap_rh",
-    "dialect.tap_lh",
-    "dialect.feed_per_revolution",
-    "dialect.needs_spindle_running",
 ];
 
 /// Keys of the contract that this version does not compute with yet.
@@ -141,7 +122,7 @@ impl Job {
     /// [`Code::UnknownKey`] with the nearest known key, [`Code::UnsupportedField`], and for the value
     /// [`Code::UnknownValue`], [`Code::OutOfRange`], or what its reader says.
     pub fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
-        if value == Value::Absent && KEYS.contains(&key) {
+        if value == Value::Absent && known_keys().any(|known| known == key) {
             return Ok(());
         }
         match key {
@@ -149,7 +130,7 @@ impl Job {
             "thread" => self.thread = Some(Thread::read(text(value, Field::Thread)?)?),
             "unit" => self.unit = Some(choice(value, Field::Unit, Unit::from_name, Unit::CHOICES)?),
             "mode" => self.mode = Some(choice(value, Field::Mode, FeedMode::from_name, FeedMode::CHOICES)?),
-            "decimals" => self.decimals = Some(decimals(value)?),
+            "decimals" => self.decimals = Some(decimals(value, Field::Decimals)?),
             "rpm" => self.rpm = Some(number(value, Field::Rpm)?),
             "hole" => self.hole = Some(choice(value, Field::Hole, Hole::from_name, Hole::CHOICES)?),
             "full_thread_depth_mm" => self.full_thread_depth_mm = Some(number(value, Field::FullThreadDepth)?),
@@ -211,21 +192,15 @@ impl Job {
     }
 
     fn set_dialect(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
-        let mut dialect = self.dialect.unwrap_or(Dialect::unset());
-        match key {
-            "dialect.name" => dialect.name = short(text(value, Field::DialectName)?, Field::DialectName)?,
-            "dialect.tap_rh" => dialect.tap_rh = Some(code(value, Field::DialectTapRight)?),
-            "dialect.tap_lh" => dialect.tap_lh = Some(code(value, Field::DialectTapLeft)?),
-            "dialect.feed_per_revolution" => {
-                dialect.feed_per_revolution = Some(code(value, Field::DialectPerRevolution)?)
-            }
-            "dialect.needs_spindle_running" => dialect.needs_spindle_running = flag(value, Field::DialectSpindle)?,
-            _ if NOT_YET.contains(&key) => {
-                return Err(Error::new(Code::UnsupportedField, Field::Key)
-                    .hint_text("part of the contract, not computed with in this version: leave it out"));
-            }
-            _ => return Err(Error::new(Code::UnknownKey, Field::Key).hint_text(nearest_key(key))),
+        if NOT_YET.contains(&key) {
+            return Err(Error::new(Code::UnsupportedField, Field::Key)
+                .hint_text("part of the contract, not computed with in this version: leave it out"));
         }
+        let unknown = Error::new(Code::UnknownKey, Field::Key).hint_text(nearest(key, known_keys()));
+        let own = key.strip_prefix("dialect.").ok_or(unknown)?;
+        let mut dialect = self.dialect.unwrap_or(Dialect::unset());
+        // The key is told as it stands in a job.
+        dialect.set(own, value).map_err(|error| if error.code() == Code::UnknownKey { unknown } else { error })?;
         self.dialect = Some(dialect);
         Ok(())
     }
@@ -250,79 +225,7 @@ fn check_schema(value: Value<'_>) -> Result<(), Error> {
         .within(super::SCHEMA as f64, super::SCHEMA as f64))
 }
 
-fn text<'a>(value: Value<'a>, field: Field) -> Result<&'a [u8], Error> {
-    match value {
-        Value::Text(text) => Ok(text),
-        _ => Err(Error::new(Code::UnknownValue, field).hint_text("a text")),
-    }
-}
-
-fn number(value: Value<'_>, field: Field) -> Result<Length, Error> {
-    let read = match value {
-        Value::Exact(number) => Ok(number),
-        Value::Double(double) => Length::from_f64(double),
-        Value::Text(text) => read_number(text),
-        Value::Flag(_) | Value::Absent => Err(Error::new(Code::UnknownValue, field).hint_text("a number")),
-    };
-    read.map_err(|error| error.about(field))
-}
-
-fn flag(value: Value<'_>, field: Field) -> Result<bool, Error> {
-    match value {
-        Value::Flag(flag) => Ok(flag),
-        Value::Text(b"true") => Ok(true),
-        Value::Text(b"false") => Ok(false),
-        _ => Err(Error::new(Code::UnknownValue, field).hint_text("true or false")),
-    }
-}
-
-fn decimals(value: Value<'_>) -> Result<u8, Error> {
-    let given = number(value, Field::Decimals)?;
-    let whole = given.whole().and_then(|whole| u8::try_from(whole).ok()).filter(|whole| *whole <= MOST_DECIMALS);
-    whole.ok_or(Error::new(Code::OutOfRange, Field::Decimals).got(given.to_f64()).within(0.0, f64::from(MOST_DECIMALS)))
-}
-
-fn choice<T>(
-    value: Value<'_>,
-    field: Field,
-    read: impl Fn(&[u8]) -> Option<T>,
-    choices: &'static str,
-) -> Result<T, Error> {
-    let named = match value {
-        Value::Text(text) => read(text),
-        _ => None,
-    };
-    named.ok_or(Error::new(Code::UnknownValue, field).hint_text(choices))
-}
-
-fn short<const N: usize>(text: &[u8], field: Field) -> Result<Text<N>, Error> {
-    let printable = text.iter().all(u8::is_ascii_graphic);
-    let held = core::str::from_utf8(text).ok().filter(|_| printable).and_then(Text::holding);
-    held.ok_or(Error::new(Code::UnknownValue, field).hint_text("a short printable ASCII text without blanks"))
-}
-
-/// A code: one letter and digits, perhaps with a point, `G84`, `G84.2`.
-fn code(value: Value<'_>, field: Field) -> Result<Text<8>, Error> {
-    let written = text(value, field)?;
-    let well_formed = match written {
-        [letter, rest @ ..] => {
-            letter.is_ascii_uppercase() && !rest.is_empty() && rest.iter().all(|b| b.is_ascii_digit() || *b == b'.')
-        }
-        [] => false,
-    };
-    if !well_formed {
-        return Err(Error::new(Code::UnknownValue, field).hint_text("a code such as G84"));
-    }
-    short(written, field)
-}
-
-/// The known key that shares most with the one given: prefix and suffix, in bytes.
-fn nearest_key(key: &str) -> &'static str {
-    let shared = |known: &str| {
-        let front = known.bytes().zip(key.bytes()).take_while(|(a, b)| same_name(&[*a], &[*b])).count();
-        let back = known.bytes().rev().zip(key.bytes().rev()).take_while(|(a, b)| same_name(&[*a], &[*b])).count();
-        let extra = known.len().abs_diff(key.len());
-        front.saturating_add(back).saturating_mul(2).saturating_sub(extra)
-    };
-    KEYS.iter().copied().max_by_key(|known| shared(known)).unwrap_or("")
+/// Every key, those of the dialect as they stand in a job.
+fn known_keys() -> impl Iterator<Item = &'static str> {
+    KEYS.iter().chain(Dialect::KEYS_IN_JOB).copied()
 }

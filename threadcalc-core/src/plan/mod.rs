@@ -11,7 +11,7 @@ mod json;
 
 pub use job::{Job, Machine, Value};
 
-use crate::cycle::{Cycle, CycleRequest, cycle};
+use crate::cycle::{Cycle, CycleRequest, ReturnTo, cycle};
 use crate::depth::{DepthRequest, Depths, Hole, TapSetOn, depths};
 use crate::drill::{Drill, DrillSets, Tap, TapDrill, TapDrillRequest, judge_given, tap_drill};
 use crate::error::{Code, Error, Field};
@@ -20,6 +20,7 @@ use crate::finding::{FindingId, Findings, Severity};
 use crate::form::Form;
 use crate::length::{Length, Ratio};
 use crate::limits::Limits;
+use crate::motion::Holder;
 use crate::profile::Profile;
 use crate::thread::{Side, Thread};
 
@@ -191,11 +192,16 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
         Some(dialect) if !dialect.is_unset() => {
             let request = CycleRequest {
                 dialect: &dialect,
-                hand: thread.hand(),
+                thread: &thread,
                 rpm: programmed,
                 feed: &feed,
                 depth_mm: depths.program_tap_mm,
                 r_plane_mm: job.r_plane_mm.unwrap_or(Length::ZERO),
+                holder: Holder::Rigid,
+                peck_mm: None,
+                dwell_s: None,
+                retract_factor: None,
+                return_to: ReturnTo::RPlane,
             };
             cycle(&request)?.map_err(|finding| findings.push(finding)).ok()
         }
