@@ -34,7 +34,7 @@ impl Codes {
             return Ok(Err(Finding::new(FindingId::PeckTapping)
                 .with_severity(Severity::Error)
                 .with_evidence("holder")
-                .with_suggestion("a rigid holder and a synchronised cycle, or no pecks")));
+                .with_suggestion("a rigid holder and a synchronised cycle")));
         }
         let missing = [
             (pecks && dialect.peck_word.is_none(), "word for the depth of a peck"),

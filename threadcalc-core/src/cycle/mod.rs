@@ -52,7 +52,7 @@ pub struct CycleRequest<'a> {
 /// ```text
 /// G17 G21 G90 G94              plane, unit, absolute, feed mode
 /// S600 M3                      M3 or M4 where the control needs it
-/// M29 S600                     where a rigid holder needs a code of its own
+/// M135 S600                    where a rigid holder needs a code of its own
 /// G99 G84 Z-20. R5. F750.      the tapping cycle; peck, dwell and way out before F
 /// G80
 /// ```
