@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from fractions import Fraction
 
+import cycles
 import gauging
 import jobs
 import lists
@@ -123,6 +124,7 @@ OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
         programmed_speed,
         read_number,
         tap_drill,
+        *cycles.OPERATIONS,
         *gauging.OPERATIONS,
         *operations.OPERATIONS,
         *lists.OPERATIONS,

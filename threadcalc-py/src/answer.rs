@@ -32,6 +32,16 @@ impl<T: Shown> Shown for Option<T> {
     }
 }
 
+impl<const N: usize> Shown for core::Text<N> {
+    fn shown<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        self.as_str().into_bound_py_any(py)
+    }
+
+    fn text(&self) -> String {
+        self.as_str().to_owned()
+    }
+}
+
 macro_rules! plain {
     ($($type:ty),+) => {$(
         impl Shown for $type {
@@ -60,7 +70,7 @@ macro_rules! by_name {
         }
     )+};
 }
-by_name!(GaugeKind, Suits, Weakest);
+by_name!(DwellUnit, GaugeKind, RetractIn, Suits, Weakest);
 
 /// A class over an answer of the core: a getter for each field that is named, and `repr`.
 macro_rules! answer {

@@ -4,6 +4,7 @@ use pyo3::prelude::*;
 use pyo3::types::{PyBool, PyBytes, PyDict, PyFloat, PyList, PyMapping, PySet, PyString, PyTuple};
 use threadcalc_core::{self as core, Code, Field, Value};
 
+use crate::cycle::Dialect;
 use crate::error::{ThreadcalcError, raise_key};
 use crate::number::{exact, wrong_type};
 use crate::text::bytes_of;
@@ -35,7 +36,7 @@ fn from_dict(fields: &Bound<'_, PyDict>) -> PyResult<core::Job> {
 }
 
 /// Sets every field of a dict; the fields of `machine` and `dialect` are dotted.
-fn set_all(job: &mut core::Job, prefix: &str, fields: &Bound<'_, PyDict>) -> PyResult<()> {
+pub fn set_all(job: &mut core::Job, prefix: &str, fields: &Bound<'_, PyDict>) -> PyResult<()> {
     for (key, value) in fields {
         let Ok(name) = key.cast::<PyString>() else { return Err(wrong_type(&key, Field::Key, "str")) };
         let key = format!("{prefix}{}", name.to_string_lossy());
@@ -53,6 +54,12 @@ fn set(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>) -> PyResult<()>
         "thread" => {
             if let Ok(thread) = value.cast::<Thread>() {
                 job.thread = Some(thread.get().0);
+                return Ok(());
+            }
+        }
+        "dialect" => {
+            if let Ok(dialect) = value.cast::<Dialect>() {
+                job.dialect = Some(dialect.get().0);
                 return Ok(());
             }
         }

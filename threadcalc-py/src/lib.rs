@@ -14,6 +14,7 @@ mod answer;
 mod bench;
 mod comment;
 mod cutting;
+mod cycle;
 mod depth;
 mod drill;
 mod engagement;
@@ -49,6 +50,8 @@ mod _threadcalc {
         spindle_speed_feet, starting_forces, surface_speed_m_min, taper_factor, torque_by_chip_area, torque_by_pitch,
         torque_nm,
     };
+    #[pymodule_export]
+    use crate::cycle::{Cycle, Dialect, cycle};
     #[pymodule_export]
     use crate::depth::{Depths, depths};
     #[pymodule_export]

@@ -6,7 +6,7 @@ use pyo3::prelude::*;
 use pyo3::types::{PyBytes, PyString};
 use threadcalc_core::{
     Basis, ChamferForm, Code, DrillSet, Error, FeedMode, Field, Form, Hand, Holder, Hole, IsoTapClass, LimitLetter,
-    Material, PropertyClass, Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
+    Material, PropertyClass, ReturnTo, Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
 };
 
 use crate::error::raise_key;
@@ -65,6 +65,7 @@ choice!(
     LimitLetter: TapLimit,
     Material: Key "material",
     PropertyClass: Key "property_class",
+    ReturnTo: ReturnTo,
     Series: Series,
     Side: Side,
     Tap: Tap,
