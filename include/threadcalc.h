@@ -464,7 +464,7 @@
 #define THREADCALC_DRILL_SETS_FRACTIONAL 8
 
 /**
- * Not given: a plan has no words.
+ * Not given.
  */
 #define THREADCALC_DIALECT_UNSET 0
 
@@ -474,9 +474,54 @@
 #define THREADCALC_DIALECT_RS274NGC 1
 
 /**
- * The control's own, as the further members of the structure say.
+ * None: the control has what the further members say, and no tapping cycle without them.
  */
 #define THREADCALC_DIALECT_OWN 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_DWELL_UNIT_UNSET 0
+
+/**
+ * Seconds, perhaps with decimals.
+ */
+#define THREADCALC_DWELL_UNIT_SECONDS 1
+
+/**
+ * Whole milliseconds.
+ */
+#define THREADCALC_DWELL_UNIT_MILLISECONDS 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_RETRACT_IN_UNSET 0
+
+/**
+ * Speed out over speed in.
+ */
+#define THREADCALC_RETRACT_IN_FACTOR 1
+
+/**
+ * The same in percent.
+ */
+#define THREADCALC_RETRACT_IN_PERCENT 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_RETURN_TO_UNSET 0
+
+/**
+ * The R plane.
+ */
+#define THREADCALC_RETURN_TO_R_PLANE 1
+
+/**
+ * The height that it stood at before the cycle.
+ */
+#define THREADCALC_RETURN_TO_INITIAL 2
 
 /**
  * Not given: the default holds.
@@ -1227,6 +1272,91 @@
  * The holder's compression.
  */
 #define THREADCALC_FIELD_HOLDER_COMPRESSION_MM 152
+
+/**
+ * Whether left hand is the right-hand code with the spindle turning backwards.
+ */
+#define THREADCALC_FIELD_DIALECT_LH_BY_SPINDLE_DIRECTION 160
+
+/**
+ * Code of feed per minute.
+ */
+#define THREADCALC_FIELD_DIALECT_FEED_PER_MINUTE 161
+
+/**
+ * Code that makes the next tapping cycle a synchronised one.
+ */
+#define THREADCALC_FIELD_DIALECT_RIGID_TAP_CODE 162
+
+/**
+ * Whether that code carries the speed.
+ */
+#define THREADCALC_FIELD_DIALECT_RIGID_TAP_CODE_HAS_S 163
+
+/**
+ * Letter of the peck's depth.
+ */
+#define THREADCALC_FIELD_DIALECT_PECK_WORD 164
+
+/**
+ * Code of the right-hand tapping cycle with pecks.
+ */
+#define THREADCALC_FIELD_DIALECT_PECK_CODE_RH 165
+
+/**
+ * Code of the left-hand tapping cycle with pecks.
+ */
+#define THREADCALC_FIELD_DIALECT_PECK_CODE_LH 166
+
+/**
+ * Letter of the dwell at the bottom.
+ */
+#define THREADCALC_FIELD_DIALECT_DWELL_WORD 167
+
+/**
+ * What the dwell is counted in.
+ */
+#define THREADCALC_FIELD_DIALECT_DWELL_UNIT 168
+
+/**
+ * Letter of the faster way out.
+ */
+#define THREADCALC_FIELD_DIALECT_RETRACT_WORD 169
+
+/**
+ * What the faster way out is counted in.
+ */
+#define THREADCALC_FIELD_DIALECT_RETRACT_IN 170
+
+/**
+ * Code of the return to the R plane.
+ */
+#define THREADCALC_FIELD_DIALECT_RETURN_R_PLANE 171
+
+/**
+ * Code of the return to the height before the cycle.
+ */
+#define THREADCALC_FIELD_DIALECT_RETURN_INITIAL 172
+
+/**
+ * Decimals of axis words in millimetres.
+ */
+#define THREADCALC_FIELD_DIALECT_AXIS_DECIMALS_MM 173
+
+/**
+ * Decimals of axis words in inches.
+ */
+#define THREADCALC_FIELD_DIALECT_AXIS_DECIMALS_INCH 174
+
+/**
+ * Whether a whole number has a point.
+ */
+#define THREADCALC_FIELD_DIALECT_TRAILING_POINT 175
+
+/**
+ * Where the tap returns to.
+ */
+#define THREADCALC_FIELD_RETURN_TO 176
 
 /**
  * Not given.
@@ -2369,6 +2499,298 @@ typedef struct {
 } threadcalc_error_t;
 
 /**
+ * The dialect that the fields of a control's own are set in.
+ */
+typedef int32_t threadcalc_dialect;
+
+/**
+ * An answer to a question with a default.
+ */
+typedef int32_t threadcalc_answer;
+
+/**
+ * What a dwell at the bottom is counted in.
+ */
+typedef int32_t threadcalc_dwell_unit;
+
+/**
+ * What the way out, faster than the way in, is counted in.
+ */
+typedef int32_t threadcalc_retract_in;
+
+/**
+ * What a control calls things: a claim about one machine that somebody must have proved there.
+ *
+ * Begin with THREADCALC_DIALECT_INIT and a base; a member left at zero stays as the base has it. Every text
+ * ends with a NUL or fills its member. A code is a letter and digits, "G84"; a word is a letter, but none of
+ * F G M N O R S T X Y Z; "none" says that the control has no such code or word.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_dialect_t).
+     */
+    uint32_t size;
+    /**
+     * What the members are set in. Required.
+     */
+    threadcalc_dialect base;
+    /**
+     * Whether the spindle must already turn when the cycle starts; yes if not given.
+     */
+    threadcalc_answer needs_spindle_running;
+    /**
+     * Whether left hand is the right-hand cycle with the spindle turning backwards; no if not given.
+     */
+    threadcalc_answer lh_by_spindle_direction;
+    /**
+     * Whether rigid_tap_code carries the speed; no if not given.
+     */
+    threadcalc_answer rigid_tap_code_has_s;
+    /**
+     * Whether a whole length, feed or dwell in seconds has a point; yes if not given.
+     */
+    threadcalc_answer trailing_point;
+    /**
+     * What the dwell is counted in; required for a dwell.
+     */
+    threadcalc_dwell_unit dwell_unit;
+    /**
+     * What a faster way out is counted in; required for one.
+     */
+    threadcalc_retract_in retract_in;
+    /**
+     * Decimals of axis words in mm, a whole number 0 to 9: {3, 1} if not given.
+     */
+    threadcalc_ratio_t axis_decimals_mm;
+    /**
+     * Decimals of axis words in inches: {4, 1} if not given.
+     */
+    threadcalc_ratio_t axis_decimals_inch;
+    /**
+     * The shop's own name for it, up to 16 bytes.
+     */
+    char name[20];
+    /**
+     * Code of the right-hand tapping cycle, "G84".
+     */
+    char tap_rh[12];
+    /**
+     * Code of the left-hand tapping cycle.
+     */
+    char tap_lh[12];
+    /**
+     * Code of feed per minute; G94 if not given.
+     */
+    char feed_per_minute[12];
+    /**
+     * Code of feed per revolution.
+     */
+    char feed_per_revolution[12];
+    /**
+     * Code that makes the next tapping cycle a synchronised one, for rigid holders.
+     */
+    char rigid_tap_code[12];
+    /**
+     * Code of the right-hand cycle with pecks, where that is a cycle of its own.
+     */
+    char peck_code_rh[12];
+    /**
+     * Code of the left-hand cycle with pecks, where that is a cycle of its own.
+     */
+    char peck_code_lh[12];
+    /**
+     * Code of the return to the R plane; G99 if not given.
+     */
+    char return_r_plane[12];
+    /**
+     * Code of the return to the height before the cycle; G98 if not given.
+     */
+    char return_initial[12];
+    /**
+     * Letter of a peck's depth, "Q".
+     */
+    char peck_word[8];
+    /**
+     * Letter of the dwell at the bottom.
+     */
+    char dwell_word[8];
+    /**
+     * Letter of a faster way out.
+     */
+    char retract_word[8];
+} threadcalc_dialect_t;
+
+/**
+ * The unit the machine is set to. Never has a default.
+ */
+typedef int32_t threadcalc_unit;
+
+/**
+ * What the feed is counted by. Never has a default.
+ */
+typedef int32_t threadcalc_mode;
+
+/**
+ * How the tap is held.
+ */
+typedef int32_t threadcalc_holder;
+
+/**
+ * Where the tap returns to after the hole.
+ */
+typedef int32_t threadcalc_return_to;
+
+/**
+ * What a tapping cycle is made of: mm, exact. Begin with THREADCALC_CYCLE_REQUEST_INIT.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_cycle_request_t).
+     */
+    uint32_t size;
+    /**
+     * Unit of the machine. Required.
+     */
+    threadcalc_unit unit;
+    /**
+     * Feed per minute or per revolution. Required.
+     */
+    threadcalc_mode mode;
+    /**
+     * How the tap is held. Required.
+     */
+    threadcalc_holder holder;
+    /**
+     * Where the tap returns to. Required.
+     */
+    threadcalc_return_to return_to;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * Decimals of the feed word, a whole number 0 to 9: {3, 1}. Required.
+     */
+    threadcalc_ratio_t decimals;
+    /**
+     * Programmed speed in turns per minute, at most 9 decimals. Required.
+     */
+    threadcalc_ratio_t rpm;
+    /**
+     * From the face to the point that the tap's length offset is set on. Required.
+     */
+    threadcalc_ratio_t depth_mm;
+    /**
+     * R plane above the face. Required.
+     */
+    threadcalc_ratio_t r_plane_mm;
+    /**
+     * The lead that the feed is made for, the thread's if not given; another only in a holder that gives.
+     */
+    threadcalc_ratio_t feed_lead_mm;
+    /**
+     * Depth of a peck; left out: in one stroke.
+     */
+    threadcalc_ratio_t peck_mm;
+    /**
+     * Wait at the bottom in seconds, 0 to 60; left out: none.
+     */
+    threadcalc_ratio_t dwell_s;
+    /**
+     * Speed on the way out over speed on the way in; left out: out as fast as in.
+     */
+    threadcalc_ratio_t retract_factor;
+} threadcalc_cycle_request_t;
+
+/**
+ * The stable id of a finding.
+ */
+typedef int32_t threadcalc_finding;
+
+/**
+ * How bad a finding is.
+ */
+typedef int32_t threadcalc_severity;
+
+/**
+ * The name of a number that a finding carries.
+ */
+typedef int32_t threadcalc_number;
+
+/**
+ * Something doubtful or wrong that does not keep a result from existing. Frozen.
+ */
+typedef struct {
+    /**
+     * What it is; threadcalc_finding_message says it in words.
+     */
+    threadcalc_finding id;
+    /**
+     * How bad it is.
+     */
+    threadcalc_severity severity;
+    /**
+     * How many numbers it carries, up to 3.
+     */
+    int32_t number_count;
+    /**
+     * What each number is.
+     */
+    threadcalc_number number_key[3];
+    /**
+     * The numbers, in the unit that the key names.
+     */
+    double number[3];
+    /**
+     * The input that it rests on, by its name in a job.
+     */
+    char evidence[40];
+    /**
+     * What would be right; may be empty.
+     */
+    char suggestion[104];
+} threadcalc_finding_t;
+
+/**
+ * The words of one tapped hole at the place the spindle stands, or why there are none. New members are added
+ * at the end only.
+ */
+typedef struct {
+    /**
+     * The finding that says why there are no words; its id is 0 if there are.
+     */
+    threadcalc_finding_t refused;
+    /**
+     * How many words there are.
+     */
+    int32_t word_count;
+    /**
+     * How many program lines there are.
+     */
+    int32_t block_count;
+    /**
+     * How many words must be restored.
+     */
+    int32_t restore_count;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+    /**
+     * The words in order.
+     */
+    char words[20][32];
+    /**
+     * The program lines in order, words separated by blanks.
+     */
+    char blocks[6][160];
+    /**
+     * What the next operation must set again, and only that.
+     */
+    char restore[4][32];
+} threadcalc_cycle_t;
+
+/**
  * Whether the hole goes through the part.
  */
 typedef int32_t threadcalc_hole;
@@ -2566,11 +2988,6 @@ typedef struct {
 } threadcalc_range_t;
 
 /**
- * The unit the machine is set to. Never has a default.
- */
-typedef int32_t threadcalc_unit;
-
-/**
  * How sure a limit of size is.
  */
 typedef int32_t threadcalc_confidence;
@@ -2615,55 +3032,6 @@ typedef struct {
 } threadcalc_limits_t;
 
 /**
- * The stable id of a finding.
- */
-typedef int32_t threadcalc_finding;
-
-/**
- * How bad a finding is.
- */
-typedef int32_t threadcalc_severity;
-
-/**
- * The name of a number that a finding carries.
- */
-typedef int32_t threadcalc_number;
-
-/**
- * Something doubtful or wrong that does not keep a result from existing. Frozen.
- */
-typedef struct {
-    /**
-     * What it is; threadcalc_finding_message says it in words.
-     */
-    threadcalc_finding id;
-    /**
-     * How bad it is.
-     */
-    threadcalc_severity severity;
-    /**
-     * How many numbers it carries, up to 3.
-     */
-    int32_t number_count;
-    /**
-     * What each number is.
-     */
-    threadcalc_number number_key[3];
-    /**
-     * The numbers, in the unit that the key names.
-     */
-    double number[3];
-    /**
-     * The input that it rests on, by its name in a job.
-     */
-    char evidence[40];
-    /**
-     * What would be right; may be empty.
-     */
-    char suggestion[104];
-} threadcalc_finding_t;
-
-/**
  * A chosen tap drill. Frozen.
  */
 typedef struct {
@@ -2701,11 +3069,6 @@ typedef struct {
      */
     threadcalc_finding_t findings[4];
 } threadcalc_tap_drill_t;
-
-/**
- * What the feed is counted by. Never has a default.
- */
-typedef int32_t threadcalc_mode;
 
 /**
  * What a feed is made of. Begin with THREADCALC_FEED_REQUEST_INIT.
@@ -2935,49 +3298,6 @@ typedef struct {
 } threadcalc_pipe_t;
 
 /**
- * The control's dialect.
- */
-typedef int32_t threadcalc_dialect;
-
-/**
- * An answer to a question with a default.
- */
-typedef int32_t threadcalc_answer;
-
-/**
- * What a control calls things. Frozen. Every text ends with a NUL or fills its member.
- *
- * The texts and needs_spindle_running are for THREADCALC_DIALECT_OWN only: a claim about one machine
- * that somebody must have proved there. An empty code means that the control has none.
- */
-typedef struct {
-    /**
-     * Which dialect.
-     */
-    threadcalc_dialect dialect;
-    /**
-     * Whether the spindle must already turn when the cycle starts; yes if not given.
-     */
-    threadcalc_answer needs_spindle_running;
-    /**
-     * The shop's own name for it, up to 16 bytes.
-     */
-    char name[20];
-    /**
-     * Code of the right-hand tapping cycle, "G84".
-     */
-    char tap_rh[12];
-    /**
-     * Code of the left-hand tapping cycle.
-     */
-    char tap_lh[12];
-    /**
-     * Code of feed per revolution.
-     */
-    char feed_per_revolution[12];
-} threadcalc_dialect_t;
-
-/**
  * One tapped hole. Begin with THREADCALC_JOB_INIT; a member left at zero is "not given".
  *
  * What is missing beyond the required members is assumed, and each assumption is a finding of the plan.
@@ -3072,9 +3392,9 @@ typedef struct {
      */
     threadcalc_ratio_t machine_speed_step;
     /**
-     * The control's dialect; without it a plan has no words.
+     * The control's dialect; without it (NULL) a plan has no words.
      */
-    threadcalc_dialect_t dialect;
+    const threadcalc_dialect_t *dialect;
 } threadcalc_job_t;
 
 /**
@@ -3236,11 +3556,11 @@ typedef struct {
     /**
      * The words in order.
      */
-    char words[16][32];
+    char words[20][32];
     /**
      * The program lines in order, words separated by blanks.
      */
-    char blocks[4][120];
+    char blocks[6][160];
     /**
      * What the next operation must set again.
      */
@@ -3355,6 +3675,25 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_comment(
     size_t capacity,
     size_t *count,
     int32_t *has_more,
+    threadcalc_error_t *error);
+
+/**
+ * The words of one tapped hole. found_size is sizeof(threadcalc_cycle_t).
+ *
+ * The tapped depth is rounded deeper, the R plane higher and a peck shallower, to the dialect's decimals. What
+ * the dialect lacks is refused with the finding code-not-on-control; pecks with peck-tapping in a floating
+ * holder, and in any that gives if the control needs a code to synchronise.
+ * Errors: missing, unknown-value, out-of-range, not-exact, contradiction (the feed is that of another lead, the
+ * dialect tells the left hand in two ways, two words would have one letter), feed-rounds-to-zero, overflow,
+ * those of threadcalc_thread_write, structure-size, unsupported-field.
+ * Source: ISO 6983-1 and NISTIR 6556 (the words); rounding: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_cycle(
+    const threadcalc_thread_t *thread,
+    const threadcalc_dialect_t *dialect,
+    const threadcalc_cycle_request_t *cycle_request,
+    threadcalc_cycle_t *found,
+    size_t found_size,
     threadcalc_error_t *error);
 
 /**
@@ -4054,4 +4393,6 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_profile(
 #define THREADCALC_TAP_DRILL_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_tap_drill_request_t)
 #define THREADCALC_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_depth_request_t)
 #define THREADCALC_TAPER_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_taper_depth_request_t)
+#define THREADCALC_DIALECT_INIT THREADCALC_REQUEST_INIT(threadcalc_dialect_t)
+#define THREADCALC_CYCLE_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_cycle_request_t)
 #define THREADCALC_JOB_INIT THREADCALC_REQUEST_INIT(threadcalc_job_t)

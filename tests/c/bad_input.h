@@ -29,6 +29,8 @@ threadcalc_feed_request_t good_feed(void);
 threadcalc_tap_drill_request_t good_drill(void);
 threadcalc_depth_request_t good_depth(void);
 threadcalc_taper_depth_request_t good_taper_depth(void);
+threadcalc_dialect_t good_dialect(void);
+threadcalc_cycle_request_t good_cycle(void);
 threadcalc_job_t good_job(void);
 
 /* A job as JSON that has a plan. */
@@ -42,6 +44,7 @@ void bad_buffers(void);
 void bad_values(void);
 void bad_threads(void);
 void bad_notes(void);
+void bad_cycles(void);
 void bad_json(void);
 
 #endif

@@ -1,74 +1,17 @@
 //! What a plan is asked for.
 
-use core::ffi::c_char;
 use core::mem::offset_of;
 
-use threadcalc_core::{Basis, Code, Error, FeedMode, Field, Hole, Job, Tap, TapSetOn, Unit, Value};
+use threadcalc_core::{Basis, Error, FeedMode, Field, Hole, Job, Tap, TapSetOn, Unit, Value};
 
 use crate::choices::{
-    THREADCALC_ANSWER_NO, THREADCALC_ANSWER_UNSET, THREADCALC_ANSWER_YES, THREADCALC_DIALECT_OWN,
-    THREADCALC_DIALECT_RS274NGC, THREADCALC_DIALECT_UNSET, threadcalc_answer, threadcalc_basis, threadcalc_dialect,
-    threadcalc_drill_sets, threadcalc_hole, threadcalc_mode, threadcalc_tap, threadcalc_tap_set_on, threadcalc_unit,
+    threadcalc_basis, threadcalc_drill_sets, threadcalc_hole, threadcalc_mode, threadcalc_tap, threadcalc_tap_set_on,
+    threadcalc_unit,
 };
-use crate::memory::{Request, text_of};
+use crate::dialect::{optional_dialect, threadcalc_dialect_t};
+use crate::memory::Request;
 use crate::status::optional;
 use crate::types::{drill_sets, threadcalc_ratio_t, threadcalc_thread_t};
-
-/// What a control calls things. Frozen. Every text ends with a NUL or fills its member.
-///
-/// The texts and needs_spindle_running are for THREADCALC_DIALECT_OWN only: a claim about one machine
-/// that somebody must have proved there. An empty code means that the control has none.
-#[repr(C)]
-#[derive(Clone, Copy, Default)]
-pub struct threadcalc_dialect_t {
-    /// Which dialect.
-    pub dialect: threadcalc_dialect,
-    /// Whether the spindle must already turn when the cycle starts; yes if not given.
-    pub needs_spindle_running: threadcalc_answer,
-    /// The shop's own name for it, up to 16 bytes.
-    pub name: [c_char; 20],
-    /// Code of the right-hand tapping cycle, "G84".
-    pub tap_rh: [c_char; 12],
-    /// Code of the left-hand tapping cycle.
-    pub tap_lh: [c_char; 12],
-    /// Code of feed per revolution.
-    pub feed_per_revolution: [c_char; 12],
-}
-
-impl threadcalc_dialect_t {
-    fn set_in(&self, job: &mut Job) -> Result<(), Error> {
-        let texts = [
-            ("dialect.name", text_of(&self.name)),
-            ("dialect.tap_rh", text_of(&self.tap_rh)),
-            ("dialect.tap_lh", text_of(&self.tap_lh)),
-            ("dialect.feed_per_revolution", text_of(&self.feed_per_revolution)),
-        ];
-        let spindle = match self.needs_spindle_running {
-            THREADCALC_ANSWER_UNSET => Value::Absent,
-            THREADCALC_ANSWER_YES => Value::Flag(true),
-            THREADCALC_ANSWER_NO => Value::Flag(false),
-            _ => return Err(Error::new(Code::UnknownValue, Field::DialectSpindle).hint_text("unset, yes or no")),
-        };
-        let built_in: &[u8] = match self.dialect {
-            THREADCALC_DIALECT_UNSET => b"",
-            THREADCALC_DIALECT_RS274NGC => b"rs274ngc",
-            THREADCALC_DIALECT_OWN => b"unset",
-            _ => return Err(Error::new(Code::UnknownValue, Field::Dialect).got(f64::from(self.dialect))),
-        };
-        let says_more = spindle != Value::Absent || texts.iter().any(|(_, text)| !text.is_empty());
-        if says_more && self.dialect != THREADCALC_DIALECT_OWN {
-            return Err(Error::new(Code::Contradiction, Field::Dialect)
-                .hint_text("the control's own codes go with THREADCALC_DIALECT_OWN only"));
-        }
-        if !built_in.is_empty() {
-            job.set("dialect", Value::Text(built_in))?;
-        }
-        for (key, text) in texts.iter().filter(|(_, text)| !text.is_empty()) {
-            job.set(key, Value::Text(text))?;
-        }
-        job.set("dialect.needs_spindle_running", spindle)
-    }
-}
 
 /// One tapped hole. Begin with THREADCALC_JOB_INIT; a member left at zero is "not given".
 ///
@@ -120,11 +63,11 @@ pub struct threadcalc_job_t {
     pub machine_lowest_rpm: threadcalc_ratio_t,
     /// Step in which the control holds a speed; 1 if not given.
     pub machine_speed_step: threadcalc_ratio_t,
-    /// The control's dialect; without it a plan has no words.
-    pub dialect: threadcalc_dialect_t,
+    /// The control's dialect; without it (NULL) a plan has no words.
+    pub dialect: *const threadcalc_dialect_t,
 }
 
-// SAFETY: integers and arrays of integers only.
+// SAFETY: integers, arrays of integers and a pointer that may be NULL.
 unsafe impl Request for threadcalc_job_t {
     const STARTS: &'static [usize] = &[
         offset_of!(Self, unit),
@@ -153,7 +96,9 @@ unsafe impl Request for threadcalc_job_t {
 }
 
 impl threadcalc_job_t {
-    pub(crate) fn read(&self) -> Result<Job, Error> {
+    /// # Safety
+    /// The dialect is NULL or points to one.
+    pub(crate) unsafe fn read(&self) -> Result<Job, Error> {
         let mut job = Job::default();
         job.thread = self.thread.read_optional()?;
         job.unit = optional(self.unit, Unit::from_number, Field::Unit, Unit::CHOICES)?;
@@ -177,7 +122,7 @@ impl threadcalc_job_t {
         job.machine.highest_rpm = self.machine_highest_rpm.read(Field::MachineHighest)?;
         job.machine.lowest_rpm = self.machine_lowest_rpm.read(Field::MachineLowest)?;
         job.machine.speed_step = self.machine_speed_step.read(Field::MachineStep)?;
-        self.dialect.set_in(&mut job)?;
+        job.dialect = unsafe { optional_dialect(self.dialect) }?;
         Ok(job)
     }
 }

@@ -170,6 +170,9 @@ same_numbers! {
     gauges_have_the_numbers_of_the_core: "GAUGE" threadcalc_core::GaugeKind,
     verdicts_have_the_numbers_of_the_core: "VERDICT" threadcalc_core::Verdict,
     moves_have_the_numbers_of_the_core: "MOVE" threadcalc_core::Move,
+    units_of_a_dwell_have_the_numbers_of_the_core: "DWELL_UNIT" threadcalc_core::DwellUnit,
+    ways_to_count_a_way_out_have_the_numbers_of_the_core: "RETRACT_IN" threadcalc_core::RetractIn,
+    returns_have_the_numbers_of_the_core: "RETURN_TO" threadcalc_core::ReturnTo,
 }
 
 /// The library's own fault has no code in the core, which cannot panic.
