@@ -2,6 +2,7 @@
 //!
 //! Pointers are valid or NULL, lengths and sizes are true; everything else is whatever the input says.
 
+mod cycles;
 mod drills;
 mod input;
 pub mod memory;
@@ -34,7 +35,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 37] = [
+const OPERATIONS: [Operation; 38] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -72,6 +73,7 @@ const OPERATIONS: [Operation; 37] = [
     plans::taper_depths,
     notes::hole_note,
     notes::comment,
+    cycles::cycle,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.
