@@ -464,7 +464,7 @@
 #define THREADCALC_DRILL_SETS_FRACTIONAL 8
 
 /**
- * Not given: a plan has no words.
+ * Not given.
  */
 #define THREADCALC_DIALECT_UNSET 0
 
@@ -474,9 +474,54 @@
 #define THREADCALC_DIALECT_RS274NGC 1
 
 /**
- * The control's own, as the further members of the structure say.
+ * None: the control has what the further members say, and no tapping cycle without them.
  */
 #define THREADCALC_DIALECT_OWN 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_DWELL_UNIT_UNSET 0
+
+/**
+ * Seconds, perhaps with decimals.
+ */
+#define THREADCALC_DWELL_UNIT_SECONDS 1
+
+/**
+ * Whole milliseconds.
+ */
+#define THREADCALC_DWELL_UNIT_MILLISECONDS 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_RETRACT_IN_UNSET 0
+
+/**
+ * Speed out over speed in.
+ */
+#define THREADCALC_RETRACT_IN_FACTOR 1
+
+/**
+ * The same in percent.
+ */
+#define THREADCALC_RETRACT_IN_PERCENT 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_RETURN_TO_UNSET 0
+
+/**
+ * The R plane.
+ */
+#define THREADCALC_RETURN_TO_R_PLANE 1
+
+/**
+ * The height that it stood at before the cycle.
+ */
+#define THREADCALC_RETURN_TO_INITIAL 2
 
 /**
  * Not given: the default holds.
@@ -1247,6 +1292,91 @@
  * The holder's compression.
  */
 #define THREADCALC_FIELD_HOLDER_COMPRESSION_MM 152
+
+/**
+ * Whether left hand is the right-hand code with the spindle turning backwards.
+ */
+#define THREADCALC_FIELD_DIALECT_LH_BY_SPINDLE_DIRECTION 160
+
+/**
+ * Code of feed per minute.
+ */
+#define THREADCALC_FIELD_DIALECT_FEED_PER_MINUTE 161
+
+/**
+ * Code that makes the next tapping cycle a synchronised one.
+ */
+#define THREADCALC_FIELD_DIALECT_RIGID_TAP_CODE 162
+
+/**
+ * Whether that code carries the speed.
+ */
+#define THREADCALC_FIELD_DIALECT_RIGID_TAP_CODE_HAS_S 163
+
+/**
+ * Letter of the peck's depth.
+ */
+#define THREADCALC_FIELD_DIALECT_PECK_WORD 164
+
+/**
+ * Code of the right-hand tapping cycle with pecks.
+ */
+#define THREADCALC_FIELD_DIALECT_PECK_CODE_RH 165
+
+/**
+ * Code of the left-hand tapping cycle with pecks.
+ */
+#define THREADCALC_FIELD_DIALECT_PECK_CODE_LH 166
+
+/**
+ * Letter of the dwell at the bottom.
+ */
+#define THREADCALC_FIELD_DIALECT_DWELL_WORD 167
+
+/**
+ * What the dwell is counted in.
+ */
+#define THREADCALC_FIELD_DIALECT_DWELL_UNIT 168
+
+/**
+ * Letter of the faster way out.
+ */
+#define THREADCALC_FIELD_DIALECT_RETRACT_WORD 169
+
+/**
+ * What the faster way out is counted in.
+ */
+#define THREADCALC_FIELD_DIALECT_RETRACT_IN 170
+
+/**
+ * Code of the return to the R plane.
+ */
+#define THREADCALC_FIELD_DIALECT_RETURN_R_PLANE 171
+
+/**
+ * Code of the return to the height before the cycle.
+ */
+#define THREADCALC_FIELD_DIALECT_RETURN_INITIAL 172
+
+/**
+ * Decimals of axis words in millimetres.
+ */
+#define THREADCALC_FIELD_DIALECT_AXIS_DECIMALS_MM 173
+
+/**
+ * Decimals of axis words in inches.
+ */
+#define THREADCALC_FIELD_DIALECT_AXIS_DECIMALS_INCH 174
+
+/**
+ * Whether a whole number has a point.
+ */
+#define THREADCALC_FIELD_DIALECT_TRAILING_POINT 175
+
+/**
+ * Where the tap returns to.
+ */
+#define THREADCALC_FIELD_RETURN_TO 176
 
 /**
  * What the depth of a drilled hole is measured to.
@@ -2808,6 +2938,298 @@ typedef struct {
 } threadcalc_factor_range_t;
 
 /**
+ * The dialect that the fields of a control's own are set in.
+ */
+typedef int32_t threadcalc_dialect;
+
+/**
+ * An answer to a question with a default.
+ */
+typedef int32_t threadcalc_answer;
+
+/**
+ * What a dwell at the bottom is counted in.
+ */
+typedef int32_t threadcalc_dwell_unit;
+
+/**
+ * What the way out, faster than the way in, is counted in.
+ */
+typedef int32_t threadcalc_retract_in;
+
+/**
+ * What a control calls things: a claim about one machine that somebody must have proved there.
+ *
+ * Begin with THREADCALC_DIALECT_INIT and a base; a member left at zero stays as the base has it. Every text
+ * ends with a NUL or fills its member. A code is a letter and digits, "G84"; a word is a letter, but none of
+ * F G M N O R S T X Y Z; "none" says that the control has no such code or word.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_dialect_t).
+     */
+    uint32_t size;
+    /**
+     * What the members are set in. Required.
+     */
+    threadcalc_dialect base;
+    /**
+     * Whether the spindle must already turn when the cycle starts; yes if not given.
+     */
+    threadcalc_answer needs_spindle_running;
+    /**
+     * Whether left hand is the right-hand cycle with the spindle turning backwards; no if not given.
+     */
+    threadcalc_answer lh_by_spindle_direction;
+    /**
+     * Whether rigid_tap_code carries the speed; no if not given.
+     */
+    threadcalc_answer rigid_tap_code_has_s;
+    /**
+     * Whether a whole length, feed or dwell in seconds has a point; yes if not given.
+     */
+    threadcalc_answer trailing_point;
+    /**
+     * What the dwell is counted in; required for a dwell.
+     */
+    threadcalc_dwell_unit dwell_unit;
+    /**
+     * What a faster way out is counted in; required for one.
+     */
+    threadcalc_retract_in retract_in;
+    /**
+     * Decimals of axis words in mm, a whole number 0 to 9: {3, 1} if not given.
+     */
+    threadcalc_ratio_t axis_decimals_mm;
+    /**
+     * Decimals of axis words in inches: {4, 1} if not given.
+     */
+    threadcalc_ratio_t axis_decimals_inch;
+    /**
+     * The shop's own name for it, up to 16 bytes.
+     */
+    char name[20];
+    /**
+     * Code of the right-hand tapping cycle, "G84".
+     */
+    char tap_rh[12];
+    /**
+     * Code of the left-hand tapping cycle.
+     */
+    char tap_lh[12];
+    /**
+     * Code of feed per minute; G94 if not given.
+     */
+    char feed_per_minute[12];
+    /**
+     * Code of feed per revolution.
+     */
+    char feed_per_revolution[12];
+    /**
+     * Code that makes the next tapping cycle a synchronised one, for rigid holders.
+     */
+    char rigid_tap_code[12];
+    /**
+     * Code of the right-hand cycle with pecks, where that is a cycle of its own.
+     */
+    char peck_code_rh[12];
+    /**
+     * Code of the left-hand cycle with pecks, where that is a cycle of its own.
+     */
+    char peck_code_lh[12];
+    /**
+     * Code of the return to the R plane; G99 if not given.
+     */
+    char return_r_plane[12];
+    /**
+     * Code of the return to the height before the cycle; G98 if not given.
+     */
+    char return_initial[12];
+    /**
+     * Letter of a peck's depth, "Q".
+     */
+    char peck_word[8];
+    /**
+     * Letter of the dwell at the bottom.
+     */
+    char dwell_word[8];
+    /**
+     * Letter of a faster way out.
+     */
+    char retract_word[8];
+} threadcalc_dialect_t;
+
+/**
+ * The unit the machine is set to. Never has a default.
+ */
+typedef int32_t threadcalc_unit;
+
+/**
+ * What the feed is counted by. Never has a default.
+ */
+typedef int32_t threadcalc_mode;
+
+/**
+ * How the tap is held.
+ */
+typedef int32_t threadcalc_holder;
+
+/**
+ * Where the tap returns to after the hole.
+ */
+typedef int32_t threadcalc_return_to;
+
+/**
+ * What a tapping cycle is made of: mm, exact. Begin with THREADCALC_CYCLE_REQUEST_INIT.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_cycle_request_t).
+     */
+    uint32_t size;
+    /**
+     * Unit of the machine. Required.
+     */
+    threadcalc_unit unit;
+    /**
+     * Feed per minute or per revolution. Required.
+     */
+    threadcalc_mode mode;
+    /**
+     * How the tap is held. Required.
+     */
+    threadcalc_holder holder;
+    /**
+     * Where the tap returns to. Required.
+     */
+    threadcalc_return_to return_to;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * Decimals of the feed word, a whole number 0 to 9: {3, 1}. Required.
+     */
+    threadcalc_ratio_t decimals;
+    /**
+     * Programmed speed in turns per minute, at most 9 decimals. Required.
+     */
+    threadcalc_ratio_t rpm;
+    /**
+     * From the face to the point that the tap's length offset is set on. Required.
+     */
+    threadcalc_ratio_t depth_mm;
+    /**
+     * R plane above the face. Required.
+     */
+    threadcalc_ratio_t r_plane_mm;
+    /**
+     * The lead that the feed is made for, the thread's if not given; another only in a holder that gives.
+     */
+    threadcalc_ratio_t feed_lead_mm;
+    /**
+     * Depth of a peck; left out: in one stroke.
+     */
+    threadcalc_ratio_t peck_mm;
+    /**
+     * Wait at the bottom in seconds, 0 to 60; left out: none.
+     */
+    threadcalc_ratio_t dwell_s;
+    /**
+     * Speed on the way out over speed on the way in; left out: out as fast as in.
+     */
+    threadcalc_ratio_t retract_factor;
+} threadcalc_cycle_request_t;
+
+/**
+ * The stable id of a finding.
+ */
+typedef int32_t threadcalc_finding;
+
+/**
+ * How bad a finding is.
+ */
+typedef int32_t threadcalc_severity;
+
+/**
+ * The name of a number that a finding carries.
+ */
+typedef int32_t threadcalc_number;
+
+/**
+ * Something doubtful or wrong that does not keep a result from existing. Frozen.
+ */
+typedef struct {
+    /**
+     * What it is; threadcalc_finding_message says it in words.
+     */
+    threadcalc_finding id;
+    /**
+     * How bad it is.
+     */
+    threadcalc_severity severity;
+    /**
+     * How many numbers it carries, up to 3.
+     */
+    int32_t number_count;
+    /**
+     * What each number is.
+     */
+    threadcalc_number number_key[3];
+    /**
+     * The numbers, in the unit that the key names.
+     */
+    double number[3];
+    /**
+     * The input that it rests on, by its name in a job.
+     */
+    char evidence[40];
+    /**
+     * What would be right; may be empty.
+     */
+    char suggestion[104];
+} threadcalc_finding_t;
+
+/**
+ * The words of one tapped hole at the place the spindle stands, or why there are none. New members are added
+ * at the end only.
+ */
+typedef struct {
+    /**
+     * The finding that says why there are no words; its id is 0 if there are.
+     */
+    threadcalc_finding_t refused;
+    /**
+     * How many words there are.
+     */
+    int32_t word_count;
+    /**
+     * How many program lines there are.
+     */
+    int32_t block_count;
+    /**
+     * How many words must be restored.
+     */
+    int32_t restore_count;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+    /**
+     * The words in order.
+     */
+    char words[20][32];
+    /**
+     * The program lines in order, words separated by blanks.
+     */
+    char blocks[6][160];
+    /**
+     * What the next operation must set again, and only that.
+     */
+    char restore[4][32];
+} threadcalc_cycle_t;
+
+/**
  * Whether the hole goes through the part.
  */
 typedef int32_t threadcalc_hole;
@@ -3013,11 +3435,6 @@ typedef struct {
 } threadcalc_range_t;
 
 /**
- * The unit the machine is set to. Never has a default.
- */
-typedef int32_t threadcalc_unit;
-
-/**
  * How sure a limit of size is.
  */
 typedef int32_t threadcalc_confidence;
@@ -3060,55 +3477,6 @@ typedef struct {
      */
     char source[96];
 } threadcalc_limits_t;
-
-/**
- * The stable id of a finding.
- */
-typedef int32_t threadcalc_finding;
-
-/**
- * How bad a finding is.
- */
-typedef int32_t threadcalc_severity;
-
-/**
- * The name of a number that a finding carries.
- */
-typedef int32_t threadcalc_number;
-
-/**
- * Something doubtful or wrong that does not keep a result from existing. Frozen.
- */
-typedef struct {
-    /**
-     * What it is; threadcalc_finding_message says it in words.
-     */
-    threadcalc_finding id;
-    /**
-     * How bad it is.
-     */
-    threadcalc_severity severity;
-    /**
-     * How many numbers it carries, up to 3.
-     */
-    int32_t number_count;
-    /**
-     * What each number is.
-     */
-    threadcalc_number number_key[3];
-    /**
-     * The numbers, in the unit that the key names.
-     */
-    double number[3];
-    /**
-     * The input that it rests on, by its name in a job.
-     */
-    char evidence[40];
-    /**
-     * What would be right; may be empty.
-     */
-    char suggestion[104];
-} threadcalc_finding_t;
 
 /**
  * A chosen tap drill. Frozen.
@@ -3282,11 +3650,6 @@ typedef struct {
      */
     char source[96];
 } threadcalc_starting_strength_t;
-
-/**
- * What the feed is counted by. Never has a default.
- */
-typedef int32_t threadcalc_mode;
 
 /**
  * What a feed is made of. Begin with THREADCALC_FEED_REQUEST_INIT.
@@ -3542,11 +3905,6 @@ typedef struct {
      */
     double fastest_rpm;
 } threadcalc_gear_fit_t;
-
-/**
- * How the tap is held.
- */
-typedef int32_t threadcalc_holder;
 
 /**
  * Room from the R plane to the face by holder; exact. Frozen.
@@ -3864,49 +4222,6 @@ typedef struct {
 } threadcalc_pipe_t;
 
 /**
- * The control's dialect.
- */
-typedef int32_t threadcalc_dialect;
-
-/**
- * An answer to a question with a default.
- */
-typedef int32_t threadcalc_answer;
-
-/**
- * What a control calls things. Frozen. Every text ends with a NUL or fills its member.
- *
- * The texts and needs_spindle_running are for THREADCALC_DIALECT_OWN only: a claim about one machine
- * that somebody must have proved there. An empty code means that the control has none.
- */
-typedef struct {
-    /**
-     * Which dialect.
-     */
-    threadcalc_dialect dialect;
-    /**
-     * Whether the spindle must already turn when the cycle starts; yes if not given.
-     */
-    threadcalc_answer needs_spindle_running;
-    /**
-     * The shop's own name for it, up to 16 bytes.
-     */
-    char name[20];
-    /**
-     * Code of the right-hand tapping cycle, "G84".
-     */
-    char tap_rh[12];
-    /**
-     * Code of the left-hand tapping cycle.
-     */
-    char tap_lh[12];
-    /**
-     * Code of feed per revolution.
-     */
-    char feed_per_revolution[12];
-} threadcalc_dialect_t;
-
-/**
  * How a tap is built.
  */
 typedef int32_t threadcalc_tap_kind;
@@ -4040,9 +4355,21 @@ typedef struct {
      */
     threadcalc_ratio_t machine_speed_step;
     /**
-     * The control's dialect; without it a plan has no words.
+     * The control's dialect; without it (NULL) a plan has no words.
      */
-    threadcalc_dialect_t dialect;
+    const threadcalc_dialect_t *dialect;
+    /**
+     * The drills that the shop owns, by name or diameter, instead of drill_sets; NULL without.
+     */
+    const threadcalc_drill_t *drill_list;
+    /**
+     * How many of them there are, at most 24.
+     */
+    size_t drill_list_count;
+    /**
+     * How much larger than the drill its hole is, in mm; the usual oversize if not given.
+     */
+    threadcalc_ratio_t oversize_mm;
     /**
      * Surface speed at the major diameter in m/min, instead of rpm.
      */
@@ -4071,6 +4398,14 @@ typedef struct {
      * Whether a taper thread's hole is reamed to the taper before it is tapped; no if not given.
      */
     threadcalc_answer taper_reamer;
+    /**
+     * Where the tap returns to; the R plane if not given.
+     */
+    threadcalc_return_to return_to;
+    /**
+     * 0.
+     */
+    int32_t reserved;
     /**
      * How many of machine_gears there are, 0 to 4.
      */
@@ -4466,11 +4801,11 @@ typedef struct {
     /**
      * The words in order.
      */
-    char words[16][32];
+    char words[20][32];
     /**
      * The program lines in order, words separated by blanks.
      */
-    char blocks[4][120];
+    char blocks[6][160];
     /**
      * What the next operation must set again.
      */
@@ -5057,6 +5392,25 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_power_kw(
     threadcalc_error_t *error);
 
 /**
+ * The words of one tapped hole. found_size is sizeof(threadcalc_cycle_t).
+ *
+ * The tapped depth is rounded deeper, the R plane higher and a peck shallower, to the dialect's decimals. What
+ * the dialect lacks is refused with the finding code-not-on-control; pecks with peck-tapping in a floating
+ * holder, and in any that gives if the control needs a code to synchronise.
+ * Errors: missing, unknown-value, out-of-range, not-exact, contradiction (the feed is that of another lead, the
+ * dialect tells the left hand in two ways, two words would have one letter), feed-rounds-to-zero, overflow,
+ * those of threadcalc_thread_write, structure-size, unsupported-field.
+ * Source: ISO 6983-1 and NISTIR 6556 (the words); rounding: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_cycle(
+    const threadcalc_thread_t *thread,
+    const threadcalc_dialect_t *dialect,
+    const threadcalc_cycle_request_t *cycle_request,
+    threadcalc_cycle_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
  * The depths of a tapped hole. found_size is sizeof(threadcalc_depths_t).
  *
  * tap = full thread + chamfer threads x P + tap centre; full diameter = tap + bottom clearance (through:
@@ -5550,7 +5904,7 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_hole_note(
 /**
  * The drill that a name or a diameter means: "6.8", "6.8 mm", "#7", "No. 7", "F", "13/64", "1 1/64", "0.2010 in".
  *
- * A number without a unit is in mm, a fraction in inches. A diameter that stands in no set is a drill
+ * A number without a unit is in mm, also a whole one (the 2 inch drill is "2 in"); a fraction is in inches. A diameter that stands in no set is a drill
  * named by its diameter.
  * Errors: empty, unreadable, unknown-value (#98), out-of-range, those of threadcalc_read_number.
  * Source: as threadcalc_drills.
@@ -6430,4 +6784,6 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_through_hole(
 #define THREADCALC_MOTION_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_motion_request_t)
 #define THREADCALC_BLIND_HOLE_INIT THREADCALC_REQUEST_INIT(threadcalc_blind_hole_t)
 #define THREADCALC_THROUGH_HOLE_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_through_hole_request_t)
+#define THREADCALC_DIALECT_INIT THREADCALC_REQUEST_INIT(threadcalc_dialect_t)
+#define THREADCALC_CYCLE_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_cycle_request_t)
 #define THREADCALC_JOB_INIT THREADCALC_REQUEST_INIT(threadcalc_job_t)

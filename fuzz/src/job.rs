@@ -13,7 +13,7 @@ const BASE: [(&str, &str); 9] = [
     ("tap", r#""cut""#),
 ];
 
-const KEYS: [&str; 30] = [
+const KEYS: [&str; 46] = [
     "schema",
     "thread",
     "unit",
@@ -43,6 +43,22 @@ const KEYS: [&str; 30] = [
     "dialect.tap_lh",
     "dialect.feed_per_revolution",
     "dialect.needs_spindle_running",
+    "dialect.lh_by_spindle_direction",
+    "dialect.feed_per_minute",
+    "dialect.rigid_tap_code",
+    "dialect.rigid_tap_code_has_s",
+    "dialect.peck_word",
+    "dialect.peck_code_rh",
+    "dialect.peck_code_lh",
+    "dialect.dwell_word",
+    "dialect.dwell_unit",
+    "dialect.retract_word",
+    "dialect.retract_in",
+    "dialect.return_r_plane",
+    "dialect.return_initial",
+    "dialect.axis_decimals_mm",
+    "dialect.axis_decimals_inch",
+    "dialect.trailing_point",
     "id",
 ];
 

@@ -116,6 +116,30 @@ threadcalc_gear_t good_gear(void)
     return gear;
 }
 
+threadcalc_dialect_t good_dialect(void)
+{
+    threadcalc_dialect_t mill = THREADCALC_DIALECT_INIT;
+    mill.base = THREADCALC_DIALECT_OWN;
+    memcpy(mill.name, "mill-1", 7);
+    memcpy(mill.tap_rh, "G84", 4);
+    memcpy(mill.tap_lh, "G74", 4);
+    return mill;
+}
+
+threadcalc_cycle_request_t good_cycle(void)
+{
+    threadcalc_cycle_request_t asked = THREADCALC_CYCLE_REQUEST_INIT;
+    asked.unit = THREADCALC_UNIT_MM;
+    asked.mode = THREADCALC_MODE_PER_MINUTE;
+    asked.holder = THREADCALC_HOLDER_RIGID;
+    asked.return_to = THREADCALC_RETURN_TO_R_PLANE;
+    asked.decimals = ratio(3, 1);
+    asked.rpm = ratio(600, 1);
+    asked.depth_mm = ratio(20, 1);
+    asked.r_plane_mm = ratio(5, 1);
+    return asked;
+}
+
 threadcalc_job_t good_job(void)
 {
     threadcalc_job_t job = THREADCALC_JOB_INIT;
@@ -140,6 +164,7 @@ int main(void)
     bad_notes();
     bad_strengths();
     bad_motions();
+    bad_cycles();
     bad_json();
     bad_taps();
     bad_gauges();

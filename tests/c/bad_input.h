@@ -32,6 +32,8 @@ threadcalc_taper_depth_request_t good_taper_depth(void);
 threadcalc_engagement_request_t good_engagement(void);
 threadcalc_motion_request_t good_motion(void);
 threadcalc_gear_t good_gear(void);
+threadcalc_dialect_t good_dialect(void);
+threadcalc_cycle_request_t good_cycle(void);
 threadcalc_job_t good_job(void);
 
 /* A job as JSON that has a plan. */
@@ -47,6 +49,7 @@ void bad_threads(void);
 void bad_notes(void);
 void bad_strengths(void);
 void bad_motions(void);
+void bad_cycles(void);
 void bad_json(void);
 void bad_taps(void);
 void bad_gauges(void);

@@ -114,10 +114,7 @@ static void choices(void)
         job.unit = number;
         REFUSED(UNKNOWN, plan, threadcalc_plan(&job, &plan, sizeof plan, NULL));
         job = good_job();
-        job.dialect.dialect = number;
-        REFUSED(UNKNOWN, plan, threadcalc_plan(&job, &plan, sizeof plan, NULL));
-        job = good_job();
-        job.dialect.needs_spindle_running = number;
+        job.tap_set_on = number;
         REFUSED(UNKNOWN, plan, threadcalc_plan(&job, &plan, sizeof plan, NULL));
         other.form = number == 3 ? THREADCALC_FORM_RC + 1 : number;
         REFUSED(UNKNOWN, text, threadcalc_thread_write(&other, text, sizeof text, &count, NULL));
@@ -167,16 +164,12 @@ static void texts(void)
     threadcalc_thread_t thread = good_thread();
     threadcalc_ratio_t number;
     threadcalc_drill_t drill;
-    threadcalc_plan_t plan;
-    threadcalc_job_t job = good_job();
     threadcalc_error_t error;
     char text[64];
     size_t needed = 0;
     memset(thread.tolerance_class, 'X', sizeof thread.tolerance_class);
     REFUSED(THREADCALC_STATUS_UNKNOWN_CLASS, text,
             threadcalc_thread_write(&thread, text, sizeof text, &needed, NULL));
-    job.dialect.name[0] = 'a';
-    REFUSED(THREADCALC_STATUS_CONTRADICTION, plan, threadcalc_plan(&job, &plan, sizeof plan, NULL));
     REFUSED(THREADCALC_STATUS_UNREADABLE, thread, threadcalc_thread_read(with_nul, sizeof with_nul, &thread, &error));
     CHECK(error.at == 2);
     REFUSED(THREADCALC_STATUS_UNREADABLE, thread, threadcalc_thread_read(no_text, sizeof no_text, &thread, &error));

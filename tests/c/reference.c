@@ -154,6 +154,18 @@ void reference_findings(csv_row *row, const threadcalc_finding_t *findings, size
     csv_text_or_none(row, "findings", names);
 }
 
+void reference_joined(csv_row *row, const char *column, const char *between, const char *first, size_t step,
+                      int32_t count)
+{
+    char all[1024] = "";
+    int32_t place;
+    for (place = 0; place < count; place++) {
+        const size_t length = strlen(all);
+        snprintf(all + length, sizeof all - length, "%s%s", place ? between : "", first + (size_t)place * step);
+    }
+    csv_text_or_none(row, column, all);
+}
+
 int32_t reference_written(csv_row *row, const char *column, const threadcalc_thread_t *thread)
 {
     char text[128];
@@ -177,6 +189,7 @@ int main(void)
     reference_cutting();
     reference_motion();
     reference_lists();
+    reference_cycles();
     reference_jobs();
     reference_plans();
     reference_depths();

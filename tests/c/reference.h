@@ -56,6 +56,10 @@ threadcalc_ratio_t reference_in_unit(csv_row *row, threadcalc_ratio_t mm);
 /* Compares the names of findings, separated by blanks, with the column `findings`. */
 void reference_findings(csv_row *row, const threadcalc_finding_t *findings, size_t count);
 
+/* Compares the members of an array of texts, `step` bytes from one to the next, with a column. */
+void reference_joined(csv_row *row, const char *column, const char *between, const char *first, size_t step,
+                      int32_t count);
+
 /* Compares the text of a thread with a column. Returns the status of the writer. */
 int32_t reference_written(csv_row *row, const char *column, const threadcalc_thread_t *thread);
 
@@ -69,6 +73,7 @@ void reference_limits(void);
 void reference_cutting(void);
 void reference_motion(void);
 void reference_lists(void);
+void reference_cycles(void);
 void reference_jobs(void);
 void reference_plans(void);
 void reference_depths(void);

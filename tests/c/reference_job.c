@@ -68,7 +68,7 @@ static void job_json(csv_row *row, json *out)
 }
 
 /* The choices of the row's job. */
-static void job_choices(csv_row *row, threadcalc_job_t *job)
+static void job_choices(csv_row *row, threadcalc_job_t *job, threadcalc_dialect_t *own)
 {
     static const char *const modes[] = {"per_minute", "per_revolution"};
     static const char *const holes[] = {"through", "blind"};
@@ -81,17 +81,17 @@ static void job_choices(csv_row *row, threadcalc_job_t *job)
     job->basis = reference_basis(row);
     job->tap_set_on = csv_choice(row, "tap_set_on", set_on, 2);
     job->drill_sets = reference_sets_of(csv_cell(row, "drill_sets"));
+    job->dialect = *dialect ? own : NULL;
+    own->base = THREADCALC_DIALECT_RS274NGC;
     if (strcmp(dialect, "own") == 0) {
-        job->dialect.dialect = THREADCALC_DIALECT_OWN;
-        snprintf(job->dialect.tap_rh, sizeof job->dialect.tap_rh, "%s", csv_cell(row, "tap_rh"));
-        snprintf(job->dialect.tap_lh, sizeof job->dialect.tap_lh, "%s", csv_cell(row, "tap_lh"));
-    } else if (*dialect) {
-        job->dialect.dialect = THREADCALC_DIALECT_RS274NGC;
+        own->base = THREADCALC_DIALECT_OWN;
+        snprintf(own->tap_rh, sizeof own->tap_rh, "%s", csv_cell(row, "tap_rh"));
+        snprintf(own->tap_lh, sizeof own->tap_lh, "%s", csv_cell(row, "tap_lh"));
     }
 }
 
-/* The row's job as a structure. */
-static int32_t job_structure(csv_row *row, threadcalc_job_t *job)
+/* The row's job as a structure, which points to its dialect. */
+static int32_t job_structure(csv_row *row, threadcalc_job_t *job, threadcalc_dialect_t *own)
 {
     const threadcalc_job_t begun = THREADCALC_JOB_INIT;
     const struct { const char *column; threadcalc_ratio_t *number; } numbers[] = {
@@ -107,7 +107,7 @@ static int32_t job_structure(csv_row *row, threadcalc_job_t *job)
     for (place = 0; status == THREADCALC_STATUS_OK && place < sizeof numbers / sizeof numbers[0]; place++) {
         status = reference_number(row, numbers[place].column, numbers[place].number);
     }
-    job_choices(row, job);
+    job_choices(row, job, own);
     return status;
 }
 
@@ -142,18 +142,6 @@ static void compare_doors(csv_row *row, const threadcalc_job_t *job, int32_t wan
                "plan_text: does not show the word");
 }
 
-/* Texts one behind the other. */
-static void list(csv_row *row, const char *column, const char *between, const char *first, size_t step, int32_t count)
-{
-    char all[1024] = "";
-    int32_t place;
-    for (place = 0; place < count; place++) {
-        const size_t length = strlen(all);
-        snprintf(all + length, sizeof all - length, "%s%s", place ? between : "", first + (size_t)place * step);
-    }
-    csv_text_or_none(row, column, all);
-}
-
 static void plan_lists(csv_row *row, const threadcalc_plan_t *plan)
 {
     char card[8][64], withheld[5][64], findings[20][64], number[64];
@@ -170,11 +158,11 @@ static void plan_lists(csv_row *row, const threadcalc_plan_t *plan)
         snprintf(findings[place], sizeof findings[place], "%s/%s", threadcalc_finding_name(plan->findings[place].id),
                  threadcalc_severity_name(plan->findings[place].severity));
     }
-    list(row, "card", " ", card[0], sizeof card[0], plan->card_count);
-    list(row, "withheld", " ", withheld[0], sizeof withheld[0], plan->withheld_count);
-    list(row, "findings", " ", findings[0], sizeof findings[0], plan->finding_count);
-    list(row, "blocks", "; ", plan->blocks[0], sizeof plan->blocks[0], plan->block_count);
-    list(row, "restore", " ", plan->restore[0], sizeof plan->restore[0], plan->restore_count);
+    reference_joined(row, "card", " ", card[0], sizeof card[0], plan->card_count);
+    reference_joined(row, "withheld", " ", withheld[0], sizeof withheld[0], plan->withheld_count);
+    reference_joined(row, "findings", " ", findings[0], sizeof findings[0], plan->finding_count);
+    reference_joined(row, "blocks", "; ", plan->blocks[0], sizeof plan->blocks[0], plan->block_count);
+    reference_joined(row, "restore", " ", plan->restore[0], sizeof plan->restore[0], plan->restore_count);
 }
 
 /* The confidence with a dash for each blank. */
@@ -193,7 +181,8 @@ static int32_t plan(csv_row *row)
 {
     threadcalc_job_t job;
     threadcalc_plan_t found;
-    int32_t status = job_structure(row, &job);
+    threadcalc_dialect_t own = THREADCALC_DIALECT_INIT;
+    int32_t status = job_structure(row, &job, &own);
     if (status == THREADCALC_STATUS_OK) {
         status = threadcalc_plan(&job, &found, sizeof found, &row->error);
     }

@@ -69,6 +69,7 @@ static int set_choice(threadcalc_job_t *job, const pair *given)
     static const char *const holes[] = {"through", "blind"};
     static const char *const taps[] = {"cut", "form"};
     static const char *const bases[] = {"3H/4", "5H/8"};
+    static const char *const returns[] = {"r_plane", "initial"};
     static const char *const answers[] = {"true", "false"};
     const char *value = given->value;
     const struct { const char *key; int32_t *member; int32_t number; } choices[] = {
@@ -78,12 +79,17 @@ static int set_choice(threadcalc_job_t *job, const pair *given)
         {"tap", &job->tap, place_of(value, taps, 2)},
         {"basis", &job->basis, place_of(value, bases, 2)},
         {"taper_reamer", &job->taper_reamer, place_of(value, answers, 2)},
+        {"return_to", &job->return_to, place_of(value, returns, 2)},
         {"tap_kind", &job->tap_kind, number_of(value, threadcalc_tap_kind_name)},
         {"chamfer_form", &job->chamfer_form, number_of(value, threadcalc_chamfer_form_name)},
         {"holder", &job->holder, number_of(value, threadcalc_holder_name)},
         {"material", &job->material, number_of(value, threadcalc_material_name)},
     };
     size_t place;
+    if (!*given->room && strcmp(given->key, "drill_sets") == 0) {
+        job->drill_sets = reference_sets_of(value);
+        return 1;
+    }
     if (strcmp(given->room, "screw") == 0 && strcmp(given->key, "property_class") == 0) {
         job->screw.property_class = number_of(value, threadcalc_property_class_name);
         return 1;
@@ -97,37 +103,88 @@ static int set_choice(threadcalc_job_t *job, const pair *given)
     return 0;
 }
 
-/* Sets a text or the dialect. Returns 1 if the key is one. */
-static int set_text(threadcalc_job_t *job, const pair *given)
+/* Sets a text or a choice of the dialect. Returns 1 if the key is one. */
+static int set_dialect(threadcalc_dialect_t *dialect, const pair *given)
 {
-    const struct { const char *room; const char *key; char *member; size_t size; } texts[] = {
-        {"", "tap_mark", job->tap_mark, sizeof job->tap_mark},
-        {"screw", "tolerance_class", job->screw.tolerance_class, sizeof job->screw.tolerance_class},
-        {"dialect", "name", job->dialect.name, sizeof job->dialect.name},
-        {"dialect", "tap_rh", job->dialect.tap_rh, sizeof job->dialect.tap_rh},
-        {"dialect", "tap_lh", job->dialect.tap_lh, sizeof job->dialect.tap_lh},
-        {"dialect", "feed_per_revolution", job->dialect.feed_per_revolution, sizeof job->dialect.feed_per_revolution},
+    const char *value = given->value;
+    const int32_t answer = strcmp(value, "true") == 0 ? THREADCALC_ANSWER_YES : THREADCALC_ANSWER_NO;
+    const struct { const char *key; char *member; size_t size; } texts[] = {
+        {"name", dialect->name, sizeof dialect->name},
+        {"tap_rh", dialect->tap_rh, sizeof dialect->tap_rh},
+        {"tap_lh", dialect->tap_lh, sizeof dialect->tap_lh},
+        {"feed_per_revolution", dialect->feed_per_revolution, sizeof dialect->feed_per_revolution},
+        {"rigid_tap_code", dialect->rigid_tap_code, sizeof dialect->rigid_tap_code},
+        {"retract_word", dialect->retract_word, sizeof dialect->retract_word},
+        {"dwell_word", dialect->dwell_word, sizeof dialect->dwell_word},
+        {"peck_word", dialect->peck_word, sizeof dialect->peck_word},
+        {"return_initial", dialect->return_initial, sizeof dialect->return_initial},
+    };
+    const struct { const char *key; int32_t *member; int32_t number; } choices[] = {
+        {"needs_spindle_running", &dialect->needs_spindle_running, answer},
+        {"rigid_tap_code_has_s", &dialect->rigid_tap_code_has_s, answer},
+        {"dwell_unit", &dialect->dwell_unit,
+         strcmp(value, "seconds") == 0 ? THREADCALC_DWELL_UNIT_SECONDS : THREADCALC_DWELL_UNIT_MILLISECONDS},
+        {"retract_in", &dialect->retract_in,
+         strcmp(value, "factor") == 0 ? THREADCALC_RETRACT_IN_FACTOR : THREADCALC_RETRACT_IN_PERCENT},
     };
     size_t place;
-    if (!*given->room && strcmp(given->key, "dialect") == 0) {
-        job->dialect.dialect = THREADCALC_DIALECT_RS274NGC;
-        return 1;
-    }
-    if (strcmp(given->room, "dialect") == 0) {
-        job->dialect.dialect = THREADCALC_DIALECT_OWN;
-    }
-    if (strcmp(given->key, "needs_spindle_running") == 0) {
-        const int yes = strcmp(given->value, "true") == 0;
-        job->dialect.needs_spindle_running = yes ? THREADCALC_ANSWER_YES : THREADCALC_ANSWER_NO;
-        return 1;
-    }
+    dialect->base = THREADCALC_DIALECT_OWN;
     for (place = 0; place < sizeof texts / sizeof texts[0]; place++) {
-        if (strcmp(texts[place].room, given->room) == 0 && strcmp(texts[place].key, given->key) == 0) {
-            snprintf(texts[place].member, texts[place].size, "%s", given->value);
+        if (strcmp(texts[place].key, given->key) == 0) {
+            snprintf(texts[place].member, texts[place].size, "%s", value);
+            return 1;
+        }
+    }
+    for (place = 0; place < sizeof choices / sizeof choices[0]; place++) {
+        if (strcmp(choices[place].key, given->key) == 0) {
+            *choices[place].member = choices[place].number;
             return 1;
         }
     }
     return 0;
+}
+
+/* Sets a text or the dialect. Returns 1 if the key is one. */
+static int set_text(threadcalc_job_t *job, threadcalc_dialect_t *dialect, const pair *given)
+{
+    char *member = NULL;
+    size_t size = 0;
+    if (strcmp(given->room, "dialect") == 0) {
+        job->dialect = dialect;
+        return set_dialect(dialect, given);
+    }
+    if (!*given->room && strcmp(given->key, "dialect") == 0) {
+        job->dialect = dialect;
+        dialect->base = THREADCALC_DIALECT_RS274NGC;
+        return 1;
+    }
+    if (!*given->room && strcmp(given->key, "tap_mark") == 0) {
+        member = job->tap_mark;
+        size = sizeof job->tap_mark;
+    } else if (strcmp(given->room, "screw") == 0 && strcmp(given->key, "tolerance_class") == 0) {
+        member = job->screw.tolerance_class;
+        size = sizeof job->screw.tolerance_class;
+    }
+    if (member) {
+        strncpy(member, given->value, size);
+    }
+    return member != NULL;
+}
+
+/* The drills of a list: names with commas between them. */
+static int32_t add_drills(threadcalc_job_t *job, threadcalc_drill_t *drills, const char *names, csv_row *row)
+{
+    int32_t status = THREADCALC_STATUS_OK;
+    job->drill_list = drills;
+    while (status == THREADCALC_STATUS_OK && *names) {
+        const size_t length = strcspn(names, ",");
+        status = threadcalc_read_drill((const uint8_t *)names, length, &drills[job->drill_list_count++], &row->error);
+        names += length + (names[length] == ',');
+    }
+    if (status != THREADCALC_STATUS_OK) {
+        row->error.field = THREADCALC_FIELD_DRILL_LIST;
+    }
+    return status;
 }
 
 /* The member of a key that holds a number; NULL if there is none. */
@@ -140,7 +197,7 @@ static threadcalc_ratio_t *number_member(threadcalc_job_t *job, const pair *give
         OF_JOB(decimals), OF_JOB(rpm), OF_JOB(surface_speed_m_min), OF_JOB(surface_speed_ft_min),
         OF_JOB(full_thread_depth_mm), OF_JOB(chamfer_threads), OF_JOB(tap_centre_mm), OF_JOB(projection_mm),
         OF_JOB(holder_extension_mm), OF_JOB(holder_compression_mm), OF_JOB(underfeed_percent),
-        OF_JOB(over_travel_turns), OF_JOB(drill_mm), OF_JOB(percent), OF_JOB(point_angle_deg),
+        OF_JOB(over_travel_turns), OF_JOB(drill_mm), OF_JOB(oversize_mm), OF_JOB(percent), OF_JOB(point_angle_deg),
         OF_JOB(bottom_clearance_mm), OF_JOB(drill_depth_mm), OF_JOB(part_thickness_mm), OF_JOB(countersink_mm),
         OF_JOB(countersink_angle_deg), OF_JOB(r_plane_mm), OF_JOB(peck_mm), OF_JOB(dwell_s),
         OF_JOB(coating_um), OF_JOB(cutting_force_n_mm2), OF_JOB(part_shear_mpa), OF_JOB(hole_count),
@@ -185,7 +242,13 @@ static int32_t add_gear(threadcalc_job_t *job, const char *value, csv_row *row)
     return status;
 }
 
-static int32_t set(threadcalc_job_t *job, const pair *given, csv_row *row)
+/* What a job points to. */
+typedef struct parts_of_job {
+    threadcalc_dialect_t dialect;
+    threadcalc_drill_t drills[24];
+} parts_of_job;
+
+static int32_t set(threadcalc_job_t *job, parts_of_job *parts, const pair *given, csv_row *row)
 {
     threadcalc_ratio_t *number;
     if (!*given->room && strcmp(given->key, "thread") == 0) {
@@ -194,11 +257,14 @@ static int32_t set(threadcalc_job_t *job, const pair *given, csv_row *row)
     if (strcmp(given->key, "gears") == 0) {
         return add_gear(job, given->value, row);
     }
+    if (strcmp(given->key, "drill_list") == 0) {
+        return add_drills(job, parts->drills, given->value, row);
+    }
     number = number_member(job, given);
     if (number) {
         return read_number(given->value, strlen(given->value), number, row);
     }
-    return set_choice(job, given) || set_text(job, given) ? THREADCALC_STATUS_OK : THREADCALC_STATUS_UNKNOWN_KEY;
+    return set_choice(job, given) || set_text(job, &parts->dialect, given) ? THREADCALC_STATUS_OK : THREADCALC_STATUS_UNKNOWN_KEY;
 }
 
 static void add(char *json, const char *text)
@@ -244,12 +310,12 @@ static void job_json(const char *job, char *json)
 }
 
 /* The JSON door refuses and answers as the structure does. */
-static void compare_doors(csv_row *row, const threadcalc_job_t *job, int32_t wanted)
+static void compare_doors(csv_row *row, const char *text, const threadcalc_job_t *job, int32_t wanted)
 {
     static char given[ROOM], of_json[ROOM], of_job[ROOM];
     size_t needed = 0;
     int32_t got;
-    job_json(csv_cell(row, "job"), given);
+    job_json(text, given);
     got = threadcalc_plan_json((const uint8_t *)given, strlen(given), of_json, ROOM, &needed);
     if (got != wanted) {
         printf("%s:%s plan_json: status %d\n", row->table->name, csv_cell(row, "id"), (int)got);
@@ -281,7 +347,7 @@ static void names_of_findings(csv_row *row, const threadcalc_plan_t *plan)
     csv_text_or_none(row, "withheld", all);
 }
 
-static void parts(csv_row *row, const threadcalc_plan_t *plan)
+static void results(csv_row *row, const threadcalc_plan_t *plan)
 {
     const threadcalc_spindle_t *spindle = &plan->spindle;
     const threadcalc_ratio_t none = {0, 0};
@@ -303,29 +369,48 @@ static void parts(csv_row *row, const threadcalc_plan_t *plan)
     csv_text(row, "not_go_turns", plan->has_not_go ? text : "-");
 }
 
+static void blocks(csv_row *row, const threadcalc_plan_t *plan)
+{
+    char all[1024] = "";
+    int32_t place;
+    for (place = 0; place < plan->block_count; place++) {
+        const size_t length = strlen(all);
+        snprintf(all + length, sizeof all - length, "%s%s", place ? "; " : "", plan->blocks[place]);
+    }
+    csv_text(row, "blocks", all);
+}
+
 static int32_t whole_plan(csv_row *row)
 {
+    static const threadcalc_dialect_t begun = THREADCALC_DIALECT_INIT;
     threadcalc_job_t job = THREADCALC_JOB_INIT;
     threadcalc_plan_t found;
+    parts_of_job parts;
     pair given;
-    const char *left = csv_cell(row, "job");
+    uint8_t text[2048];
+    const char *left = (const char *)text;
     int32_t status = THREADCALC_STATUS_OK;
+    text[csv_bytes(row, "job", text, sizeof text - 1)] = '\0';
+    memset(&parts, 0, sizeof parts);
+    parts.dialect = begun;
     while (status == THREADCALC_STATUS_OK && (left = next_pair(left, &given)) != NULL) {
-        status = set(&job, &given, row);
+        status = set(&job, &parts, &given, row);
     }
     if (status == THREADCALC_STATUS_OK) {
         status = threadcalc_plan(&job, &found, sizeof found, &row->error);
     }
-    compare_doors(row, &job, status);
+    compare_doors(row, (const char *)text, &job, status);
     if (status != THREADCALC_STATUS_OK) {
         return status;
     }
+    csv_text(row, "drill", found.tap_drill.chosen.drill.name);
     csv_exact(row, "programmed_rpm", found.programmed_rpm);
     csv_text(row, "word", found.feed.word);
     csv_exact(row, "program_tap_mm", found.depths.program_tap_mm);
     csv_exact(row, "full_diameter_mm", found.depths.full_diameter_mm);
     csv_double(row, "drill_point_mm", found.depths.drill_point_mm);
-    parts(row, &found);
+    results(row, &found);
+    blocks(row, &found);
     names_of_findings(row, &found);
     return status;
 }

@@ -97,6 +97,8 @@ static threadcalc_ratio_t parts(uint64_t count, int64_t in_one)
 static threadcalc_job_t draw(void)
 {
     static const uint64_t angles[] = {118, 130, 135, 140};
+    static const threadcalc_dialect_t rs274ngc = {.size = (uint32_t)sizeof(threadcalc_dialect_t),
+                                                  .base = THREADCALC_DIALECT_RS274NGC};
     threadcalc_job_t job = THREADCALC_JOB_INIT;
     uint64_t drill, percent, basis, sets;
     job.thread = threads[pick(thread_count)];
@@ -121,7 +123,7 @@ static threadcalc_job_t draw(void)
         job.drill_sets = (uint32_t)sets;
     }
     job.point_angle_deg = parts(angles[pick(4)], 1);
-    job.dialect.dialect = pick(2) ? THREADCALC_DIALECT_UNSET : THREADCALC_DIALECT_RS274NGC;
+    job.dialect = pick(2) ? NULL : &rs274ngc;
     return job;
 }
 

@@ -78,13 +78,14 @@ def job_of_text(text: str) -> dict[str, object]:
 
 
 def whole_plan(row: Cells) -> dict[str, object]:
-    found = tc.plan(job_of_text(row["job"]))
+    found = tc.plan(job_of_text(row.bytes("job").decode()))
     # What was planned is a job again, with the same plan but for what need not be assumed any more.
     again = tc.plan(found.job.to_dict())
     assert (again.blocks, again.depths, again.spindle) == (found.blocks, found.depths, found.spindle)
     spindle, joint = found.spindle, found.joint
     torque, travel = spindle.torque, spindle.holder_travel
     return {
+        "drill": found.drill.drill.name,
         "programmed_rpm": found.programmed_rpm,
         "word": found.feed.word,
         "program_tap_mm": found.depths.program_tap_mm,
@@ -102,6 +103,7 @@ def whole_plan(row: Cells) -> dict[str, object]:
         "safety_factor": joint.safety_factor if joint else None,
         "lost_mm": found.countersink.full_thread_lost_mm if found.countersink else None,
         "not_go_turns": str(found.not_go.most_turns) if found.not_go else None,
+        "blocks": ["; ".join(found.blocks)],
         "withheld": found.withheld,
         "findings": [f"{finding.id}/{finding.severity}" for finding in found.findings],
     }

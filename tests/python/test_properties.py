@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 STANDARD = tc.standard_threads()
 WRITTEN = [str(thread) for thread in STANDARD]
 THREAD = tc.Thread("7/16-14 UNC-2B")
+FEED = tc.feed(THREAD, 650, unit="mm", mode="per_minute", decimals=3)
 JOB = {
     "thread": "7/16-14 UNC-2B",
     "rpm": 650,
@@ -95,6 +96,24 @@ CALLS: dict[str, tuple[Callable[..., object], dict[str, object]]] = {
     "read_comment": (
         lambda text, **named: tc.read_comment(text, **named),
         {"text": "TAP M8, 1/4-20", "tool_is_tap": True},
+    ),
+    "cycle": (
+        lambda **named: tc.cycle(THREAD, FEED, **named),
+        {
+            "dialect": "rs274ngc",
+            "rpm": 650,
+            "depth_mm": 20,
+            "r_plane_mm": 5,
+            "holder": "rigid",
+            "return_to": "r_plane",
+            "peck_mm": 5,
+            "dwell_s": 0,
+            "retract_factor": 1,
+        },
+    ),
+    "Dialect": (
+        tc.Dialect,
+        {"tap_rh": "G84", "peck_word": "Q", "dwell_unit": "seconds", "axis_decimals_mm": 3, "trailing_point": True},
     ),
     "plan": (lambda **job: tc.plan(job), JOB),
     "Job": (tc.Job, JOB),

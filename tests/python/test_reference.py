@@ -7,6 +7,7 @@ from fractions import Fraction
 
 import depths
 import drilling
+import cycles
 import gauging
 import jobs
 import lists
@@ -127,6 +128,7 @@ OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
         tap_drill,
         *depths.OPERATIONS,
         *drilling.OPERATIONS,
+        *cycles.OPERATIONS,
         *gauging.OPERATIONS,
         *operations.OPERATIONS,
         *lists.OPERATIONS,

@@ -231,6 +231,16 @@ impl Feed {
         self.mode
     }
 
+    /// The lead that it was made for, in millimetres.
+    pub(crate) const fn lead_mm(&self) -> Length {
+        self.lead
+    }
+
+    /// The speed that it was made for; None per revolution.
+    pub(crate) const fn rpm(&self) -> Option<Ratio> {
+        self.rpm
+    }
+
     /// What a control reads back from the text, exact, in the unit of the word.
     ///
     /// # Errors

@@ -253,6 +253,40 @@ named! {
         HolderExtension = 151 "holder_extension_mm",
         /// The holder's compression.
         HolderCompression = 152 "holder_compression_mm",
+        /// Whether left hand is the right-hand code with the spindle turning backwards.
+        DialectLeftBySpindle = 160 "dialect.lh_by_spindle_direction",
+        /// Code of feed per minute.
+        DialectPerMinute = 161 "dialect.feed_per_minute",
+        /// Code that makes the next tapping cycle a synchronised one.
+        DialectRigidCode = 162 "dialect.rigid_tap_code",
+        /// Whether that code carries the speed.
+        DialectRigidCodeSpeed = 163 "dialect.rigid_tap_code_has_s",
+        /// Letter of the peck's depth.
+        DialectPeckWord = 164 "dialect.peck_word",
+        /// Code of the right-hand tapping cycle with pecks.
+        DialectPeckRight = 165 "dialect.peck_code_rh",
+        /// Code of the left-hand tapping cycle with pecks.
+        DialectPeckLeft = 166 "dialect.peck_code_lh",
+        /// Letter of the dwell at the bottom.
+        DialectDwellWord = 167 "dialect.dwell_word",
+        /// What the dwell is counted in.
+        DialectDwellUnit = 168 "dialect.dwell_unit",
+        /// Letter of the faster way out.
+        DialectRetractWord = 169 "dialect.retract_word",
+        /// What the faster way out is counted in.
+        DialectRetractIn = 170 "dialect.retract_in",
+        /// Code of the return to the R plane.
+        DialectReturnRPlane = 171 "dialect.return_r_plane",
+        /// Code of the return to the height before the cycle.
+        DialectReturnInitial = 172 "dialect.return_initial",
+        /// Decimals of axis words in millimetres.
+        DialectDecimalsMm = 173 "dialect.axis_decimals_mm",
+        /// Decimals of axis words in inches.
+        DialectDecimalsInch = 174 "dialect.axis_decimals_inch",
+        /// Whether a whole number has a point.
+        DialectPoint = 175 "dialect.trailing_point",
+        /// Where the tap returns to.
+        ReturnTo = 176 "return_to",
         /// What the depth of a drilled hole is measured to.
         DrilledTo = 180 "drill_depth_to",
         /// The side that a depth is rounded to.

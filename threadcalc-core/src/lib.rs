@@ -53,6 +53,7 @@ mod taper_depth;
 mod text;
 mod thread;
 mod tolerance_class;
+mod value;
 
 pub use comment::{Comment, FoundThread, read_comment};
 pub use cutting::{
@@ -60,7 +61,7 @@ pub use cutting::{
     TorqueBand, TorquePoint, gear_fit, power_kw, spindle_speed, spindle_speed_feet, surface_speed_m_min,
     torque_by_chip_area, torque_by_pitch,
 };
-pub use cycle::{CodeText, Cycle, Dialect};
+pub use cycle::{CodeText, Cycle, CycleRequest, Dialect, DwellUnit, LetterText, RetractIn, ReturnTo, cycle};
 pub use depth::{
     BlindHole, BlindThread, BottomReading, BottomVerdict, Bottoming, ChamferReading, Countersunk, DepthRequest,
     DepthRounding, Depths, DrilledTo, Hole, ProgramDepth, RunOut, TapSetOn, ThroughHole, ThroughHoleRequest,
@@ -91,7 +92,7 @@ pub use motion::{
 };
 pub use number::read_number;
 pub use pipe::Pipe;
-pub use plan::{CardRow, Job, MOST_MACHINE_GEARS, Machine, Plan, SCHEMA, Screw, Source, Spindle, Value, plan};
+pub use plan::{CardRow, Job, MOST_MACHINE_GEARS, Machine, Plan, SCHEMA, Screw, Source, Spindle, plan};
 pub use profile::Profile;
 pub use series::{Near, NearThreads, choice, is_iso_262, near, standard_threads};
 pub use tap::{
@@ -102,3 +103,4 @@ pub use taper_depth::{TaperDepthRequest, TaperDepths, taper_depths};
 pub use text::Text;
 pub use thread::{Hand, Series, Side, Thread};
 pub use tolerance_class::ToleranceClass;
+pub use value::Value;

@@ -10,6 +10,18 @@ pub(crate) fn same_name(a: &[u8], b: &[u8]) -> bool {
     a.len() == b.len() && a.iter().map(fold).eq(b.iter().map(fold))
 }
 
+/// The known name that shares most with `prefix` and `name` behind it: front and back, in bytes.
+pub(crate) fn nearest(prefix: &str, name: &str, known: impl Iterator<Item = &'static str>) -> &'static str {
+    let same = |(a, b): &(u8, u8)| same_name(&[*a], &[*b]);
+    let length = prefix.len().saturating_add(name.len());
+    let shared = |known: &str| {
+        let front = known.bytes().zip(prefix.bytes().chain(name.bytes())).take_while(same).count();
+        let back = known.bytes().rev().zip(name.bytes().rev().chain(prefix.bytes().rev())).take_while(same).count();
+        front.saturating_add(back).saturating_mul(2).saturating_sub(known.len().abs_diff(length))
+    };
+    known.max_by_key(|known| shared(known)).unwrap_or("")
+}
+
 macro_rules! named {
     ($(#[$meta:meta])* pub enum $name:ident { $($(#[$variant_meta:meta])* $variant:ident = $number:literal $text:literal),+ $(,)? }) => {
         $(#[$meta])*

@@ -223,14 +223,41 @@ pub const THREADCALC_DRILL_SETS_LETTER: u32 = 4;
 /// Fractional inch sizes.
 pub const THREADCALC_DRILL_SETS_FRACTIONAL: u32 = 8;
 
-/// The control's dialect.
+/// The dialect that the fields of a control's own are set in.
 pub type threadcalc_dialect = i32;
-/// Not given: a plan has no words.
+/// Not given.
 pub const THREADCALC_DIALECT_UNSET: i32 = 0;
 /// RS274/NGC: G84 right hand only, feed per minute only.
 pub const THREADCALC_DIALECT_RS274NGC: i32 = 1;
-/// The control's own, as the further members of the structure say.
+/// None: the control has what the further members say, and no tapping cycle without them.
 pub const THREADCALC_DIALECT_OWN: i32 = 2;
+
+/// What a dwell at the bottom is counted in.
+pub type threadcalc_dwell_unit = i32;
+/// Not given.
+pub const THREADCALC_DWELL_UNIT_UNSET: i32 = 0;
+/// Seconds, perhaps with decimals.
+pub const THREADCALC_DWELL_UNIT_SECONDS: i32 = 1;
+/// Whole milliseconds.
+pub const THREADCALC_DWELL_UNIT_MILLISECONDS: i32 = 2;
+
+/// What the way out, faster than the way in, is counted in.
+pub type threadcalc_retract_in = i32;
+/// Not given.
+pub const THREADCALC_RETRACT_IN_UNSET: i32 = 0;
+/// Speed out over speed in.
+pub const THREADCALC_RETRACT_IN_FACTOR: i32 = 1;
+/// The same in percent.
+pub const THREADCALC_RETRACT_IN_PERCENT: i32 = 2;
+
+/// Where the tap returns to after the hole.
+pub type threadcalc_return_to = i32;
+/// Not given.
+pub const THREADCALC_RETURN_TO_UNSET: i32 = 0;
+/// The R plane.
+pub const THREADCALC_RETURN_TO_R_PLANE: i32 = 1;
+/// The height that it stood at before the cycle.
+pub const THREADCALC_RETURN_TO_INITIAL: i32 = 2;
 
 /// An answer to a question with a default.
 pub type threadcalc_answer = i32;

@@ -309,6 +309,40 @@ pub const THREADCALC_FIELD_COATING_UM: i32 = 150;
 pub const THREADCALC_FIELD_HOLDER_EXTENSION_MM: i32 = 151;
 /// The holder's compression.
 pub const THREADCALC_FIELD_HOLDER_COMPRESSION_MM: i32 = 152;
+/// Whether left hand is the right-hand code with the spindle turning backwards.
+pub const THREADCALC_FIELD_DIALECT_LH_BY_SPINDLE_DIRECTION: i32 = 160;
+/// Code of feed per minute.
+pub const THREADCALC_FIELD_DIALECT_FEED_PER_MINUTE: i32 = 161;
+/// Code that makes the next tapping cycle a synchronised one.
+pub const THREADCALC_FIELD_DIALECT_RIGID_TAP_CODE: i32 = 162;
+/// Whether that code carries the speed.
+pub const THREADCALC_FIELD_DIALECT_RIGID_TAP_CODE_HAS_S: i32 = 163;
+/// Letter of the peck's depth.
+pub const THREADCALC_FIELD_DIALECT_PECK_WORD: i32 = 164;
+/// Code of the right-hand tapping cycle with pecks.
+pub const THREADCALC_FIELD_DIALECT_PECK_CODE_RH: i32 = 165;
+/// Code of the left-hand tapping cycle with pecks.
+pub const THREADCALC_FIELD_DIALECT_PECK_CODE_LH: i32 = 166;
+/// Letter of the dwell at the bottom.
+pub const THREADCALC_FIELD_DIALECT_DWELL_WORD: i32 = 167;
+/// What the dwell is counted in.
+pub const THREADCALC_FIELD_DIALECT_DWELL_UNIT: i32 = 168;
+/// Letter of the faster way out.
+pub const THREADCALC_FIELD_DIALECT_RETRACT_WORD: i32 = 169;
+/// What the faster way out is counted in.
+pub const THREADCALC_FIELD_DIALECT_RETRACT_IN: i32 = 170;
+/// Code of the return to the R plane.
+pub const THREADCALC_FIELD_DIALECT_RETURN_R_PLANE: i32 = 171;
+/// Code of the return to the height before the cycle.
+pub const THREADCALC_FIELD_DIALECT_RETURN_INITIAL: i32 = 172;
+/// Decimals of axis words in millimetres.
+pub const THREADCALC_FIELD_DIALECT_AXIS_DECIMALS_MM: i32 = 173;
+/// Decimals of axis words in inches.
+pub const THREADCALC_FIELD_DIALECT_AXIS_DECIMALS_INCH: i32 = 174;
+/// Whether a whole number has a point.
+pub const THREADCALC_FIELD_DIALECT_TRAILING_POINT: i32 = 175;
+/// Where the tap returns to.
+pub const THREADCALC_FIELD_RETURN_TO: i32 = 176;
 /// What the depth of a drilled hole is measured to.
 pub const THREADCALC_FIELD_DRILL_DEPTH_TO: i32 = 180;
 /// The side that a depth is rounded to.

@@ -4,72 +4,22 @@ use core::ffi::c_char;
 
 use threadcalc_core::{
     Basis, ChamferForm, Code, Error, FeedMode, Field, Holder, Hole, Job, MOST_MACHINE_GEARS, Material, PropertyClass,
-    Screw, Tap, TapKind, TapSetOn, Unit, Value,
+    ReturnTo, Screw, Tap, TapKind, TapSetOn, Unit, Value,
 };
 
 use crate::choices::{
-    THREADCALC_ANSWER_NO, THREADCALC_ANSWER_UNSET, THREADCALC_ANSWER_YES, THREADCALC_DIALECT_OWN,
-    THREADCALC_DIALECT_RS274NGC, THREADCALC_DIALECT_UNSET, threadcalc_answer, threadcalc_basis, threadcalc_dialect,
-    threadcalc_drill_sets, threadcalc_hole, threadcalc_mode, threadcalc_tap, threadcalc_tap_set_on, threadcalc_unit,
+    threadcalc_answer, threadcalc_basis, threadcalc_drill_sets, threadcalc_hole, threadcalc_mode, threadcalc_return_to,
+    threadcalc_tap, threadcalc_tap_set_on, threadcalc_unit,
 };
+use crate::dialect::{flag_of, optional_dialect, threadcalc_dialect_t};
 use crate::gear::threadcalc_gear_t;
+use crate::judged_drill::own_drills;
 use crate::memory::{Request, starts, text_of};
 use crate::status::optional;
 use crate::tap_choices::{
     threadcalc_chamfer_form, threadcalc_holder, threadcalc_material, threadcalc_property_class, threadcalc_tap_kind,
 };
-use crate::types::{drill_sets, threadcalc_ratio_t, threadcalc_thread_t};
-
-/// What a control calls things. Frozen. Every text ends with a NUL or fills its member.
-///
-/// The texts and needs_spindle_running are for THREADCALC_DIALECT_OWN only: a claim about one machine
-/// that somebody must have proved there. An empty code means that the control has none.
-#[repr(C)]
-#[derive(Clone, Copy, Default)]
-pub struct threadcalc_dialect_t {
-    /// Which dialect.
-    pub dialect: threadcalc_dialect,
-    /// Whether the spindle must already turn when the cycle starts; yes if not given.
-    pub needs_spindle_running: threadcalc_answer,
-    /// The shop's own name for it, up to 16 bytes.
-    pub name: [c_char; 20],
-    /// Code of the right-hand tapping cycle, "G84".
-    pub tap_rh: [c_char; 12],
-    /// Code of the left-hand tapping cycle.
-    pub tap_lh: [c_char; 12],
-    /// Code of feed per revolution.
-    pub feed_per_revolution: [c_char; 12],
-}
-
-impl threadcalc_dialect_t {
-    fn set_in(&self, job: &mut Job) -> Result<(), Error> {
-        let texts = [
-            ("dialect.name", text_of(&self.name)),
-            ("dialect.tap_rh", text_of(&self.tap_rh)),
-            ("dialect.tap_lh", text_of(&self.tap_lh)),
-            ("dialect.feed_per_revolution", text_of(&self.feed_per_revolution)),
-        ];
-        let spindle = answer(self.needs_spindle_running, Field::DialectSpindle)?.map_or(Value::Absent, Value::Flag);
-        let built_in: &[u8] = match self.dialect {
-            THREADCALC_DIALECT_UNSET => b"",
-            THREADCALC_DIALECT_RS274NGC => b"rs274ngc",
-            THREADCALC_DIALECT_OWN => b"unset",
-            _ => return Err(Error::new(Code::UnknownValue, Field::Dialect).got(f64::from(self.dialect))),
-        };
-        let says_more = spindle != Value::Absent || texts.iter().any(|(_, text)| !text.is_empty());
-        if says_more && self.dialect != THREADCALC_DIALECT_OWN {
-            return Err(Error::new(Code::Contradiction, Field::Dialect)
-                .hint_text("the control's own codes go with THREADCALC_DIALECT_OWN only"));
-        }
-        if !built_in.is_empty() {
-            job.set("dialect", Value::Text(built_in))?;
-        }
-        for (key, text) in texts.iter().filter(|(_, text)| !text.is_empty()) {
-            job.set(key, Value::Text(text))?;
-        }
-        job.set("dialect.needs_spindle_running", spindle)
-    }
-}
+use crate::types::{drill_sets, threadcalc_drill_t, threadcalc_ratio_t, threadcalc_thread_t};
 
 /// The screw of a joint. Frozen. All zeros: no screw. Strengths in MPa.
 #[repr(C)]
@@ -110,16 +60,6 @@ impl threadcalc_screw_t {
             job.set("screw.tolerance_class", Value::Text(class))?;
         }
         Ok(job.screw)
-    }
-}
-
-/// Yes, no or not given.
-fn answer(given: threadcalc_answer, field: Field) -> Result<Option<bool>, Error> {
-    match given {
-        THREADCALC_ANSWER_UNSET => Ok(None),
-        THREADCALC_ANSWER_YES => Ok(Some(true)),
-        THREADCALC_ANSWER_NO => Ok(Some(false)),
-        _ => Err(Error::new(Code::UnknownValue, field).hint_text("unset, yes or no")),
     }
 }
 
@@ -173,8 +113,14 @@ pub struct threadcalc_job_t {
     pub machine_lowest_rpm: threadcalc_ratio_t,
     /// Step in which the control holds a speed; 1 if not given.
     pub machine_speed_step: threadcalc_ratio_t,
-    /// The control's dialect; without it a plan has no words.
-    pub dialect: threadcalc_dialect_t,
+    /// The control's dialect; without it (NULL) a plan has no words.
+    pub dialect: *const threadcalc_dialect_t,
+    /// The drills that the shop owns, by name or diameter, instead of drill_sets; NULL without.
+    pub drill_list: *const threadcalc_drill_t,
+    /// How many of them there are, at most 24.
+    pub drill_list_count: usize,
+    /// How much larger than the drill its hole is, in mm; the usual oversize if not given.
+    pub oversize_mm: threadcalc_ratio_t,
     /// Surface speed at the major diameter in m/min, instead of rpm.
     pub surface_speed_m_min: threadcalc_ratio_t,
     /// Surface speed at the major diameter in ft/min, instead of rpm.
@@ -189,6 +135,10 @@ pub struct threadcalc_job_t {
     pub material: threadcalc_material,
     /// Whether a taper thread's hole is reamed to the taper before it is tapped; no if not given.
     pub taper_reamer: threadcalc_answer,
+    /// Where the tap returns to; the R plane if not given.
+    pub return_to: threadcalc_return_to,
+    /// 0.
+    pub reserved: i32,
     /// How many of machine_gears there are, 0 to 4.
     pub machine_gear_count: i32,
     /// What stands on the tap's shank, up to 96 bytes: it is judged against the job.
@@ -237,7 +187,7 @@ pub struct threadcalc_job_t {
     pub screw: threadcalc_screw_t,
 }
 
-// SAFETY: integers, doubles and arrays of these only.
+// SAFETY: integers, doubles, arrays of these and pointers that may be NULL.
 unsafe impl Request for threadcalc_job_t {
     const STARTS: &'static [usize] = starts![
         unit,
@@ -262,6 +212,9 @@ unsafe impl Request for threadcalc_job_t {
         machine_lowest_rpm,
         machine_speed_step,
         dialect,
+        drill_list,
+        drill_list_count,
+        oversize_mm,
         surface_speed_m_min,
         surface_speed_ft_min,
         tap_kind,
@@ -269,6 +222,8 @@ unsafe impl Request for threadcalc_job_t {
         holder,
         material,
         taper_reamer,
+        return_to,
+        reserved,
         machine_gear_count,
         tap_mark,
         projection_mm,
@@ -296,7 +251,9 @@ unsafe impl Request for threadcalc_job_t {
 }
 
 impl threadcalc_job_t {
-    pub(crate) fn read(&self) -> Result<Job, Error> {
+    /// # Safety
+    /// The dialect is NULL or points to one, the list of drills is NULL or has as many as its count says.
+    pub(crate) unsafe fn read(&self) -> Result<Job, Error> {
         let mut job = Job::default();
         job.thread = self.thread.read_optional()?;
         job.unit = optional(self.unit, Unit::from_number, Field::Unit, Unit::CHOICES)?;
@@ -320,7 +277,9 @@ impl threadcalc_job_t {
         job.machine.highest_rpm = self.machine_highest_rpm.read(Field::MachineHighest)?;
         job.machine.lowest_rpm = self.machine_lowest_rpm.read(Field::MachineLowest)?;
         job.machine.speed_step = self.machine_speed_step.read(Field::MachineStep)?;
-        self.dialect.set_in(&mut job)?;
+        job.dialect = unsafe { optional_dialect(self.dialect) }?;
+        job.drill_list = unsafe { own_drills(self.drill_list, self.drill_list_count) }?;
+        job.oversize_mm = self.oversize_mm.read(Field::Oversize)?;
         self.read_tool(&mut job)?;
         self.read_hole(&mut job)?;
         self.read_machine(&mut job)?;
@@ -333,7 +292,9 @@ impl threadcalc_job_t {
         job.tap_kind = optional(self.tap_kind, TapKind::from_number, Field::TapKind, TapKind::CHOICES)?;
         job.chamfer_form = optional(self.chamfer_form, form, Field::ChamferForm, forms)?;
         job.holder = optional(self.holder, Holder::from_number, Field::Holder, Holder::CHOICES)?;
-        job.taper_reamer = answer(self.taper_reamer, Field::TaperReamer)?;
+        job.set("taper_reamer", flag_of(self.taper_reamer, Field::TaperReamer)?)?;
+        job.return_to = optional(self.return_to, ReturnTo::from_number, Field::ReturnTo, ReturnTo::CHOICES)?;
+        crate::feed::checked_reserve(u32::from_ne_bytes(self.reserved.to_ne_bytes()))?;
         let mark = text_of(&self.tap_mark);
         if !mark.is_empty() {
             job.set("tap_mark", Value::Text(mark))?;

@@ -183,6 +183,7 @@ impl<'de> Visitor<'de> for OneValue<'_> {
     fn visit_seq<A: SeqAccess<'de>>(self, mut list: A) -> Result<(), A::Error> {
         match self.key {
             "drill_sets" => while list.next_element_seed(SetName(self))?.is_some() {},
+            "drill_list" => while list.next_element_seed(OneDrill(self))?.is_some() {},
             "machine.gears" => while list.next_element_seed(OneGear(self))?.is_some() {},
             _ => return Err(self.wrong_shape("one value, not a list")),
         }
@@ -220,6 +221,41 @@ impl<'de> Visitor<'de> for SetName<'_> {
 
     fn visit_str<E: serde::de::Error>(self, name: &str) -> Result<(), E> {
         self.0.set(Value::Text(name.as_bytes()))
+    }
+}
+
+/// One drill of the list of drills: a name or a diameter, nothing nested.
+struct OneDrill<'a>(OneValue<'a>);
+
+impl<'de> DeserializeSeed<'de> for OneDrill<'_> {
+    type Value = ();
+
+    fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<(), D::Error> {
+        deserializer.deserialize_any(self)
+    }
+}
+
+impl<'de> Visitor<'de> for OneDrill<'_> {
+    type Value = ();
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("the name or the diameter of a drill")
+    }
+
+    fn visit_i64<E: serde::de::Error>(self, number: i64) -> Result<(), E> {
+        self.0.visit_i64(number)
+    }
+
+    fn visit_u64<E: serde::de::Error>(self, number: u64) -> Result<(), E> {
+        self.0.visit_u64(number)
+    }
+
+    fn visit_f64<E: serde::de::Error>(self, number: f64) -> Result<(), E> {
+        self.0.visit_f64(number)
+    }
+
+    fn visit_str<E: serde::de::Error>(self, name: &str) -> Result<(), E> {
+        self.0.visit_str(name)
     }
 }
 

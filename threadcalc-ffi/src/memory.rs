@@ -126,7 +126,8 @@ impl<T: Copy> SizedOutput<T> {
 /// A structure that begins with `uint32_t size`.
 ///
 /// # Safety
-/// Made of integers, doubles and arrays of them only: all zeros are a value, and mean "not given".
+/// Made of integers, doubles, arrays of these and pointers that may be NULL only: all zeros are a value, and
+/// mean "not given".
 pub(crate) unsafe trait Request: Copy {
     /// Where each member after `size` begins: the sizes that end between two members.
     const STARTS: &'static [usize];
@@ -153,7 +154,7 @@ pub(crate) unsafe fn request<T: Request>(pointer: *const T) -> Result<T, Error> 
             .hint_text("set the member size to sizeof of the structure"));
     }
     if size == own {
-        // SAFETY: the caller promises `size` bytes, and any bytes are a `T`.
+        // SAFETY: the caller promises `size` bytes, which are a `T`: any bytes, and the caller's own pointers.
         return Ok(unsafe { pointer.read() });
     }
     // SAFETY: the caller promises `size` bytes.

@@ -104,9 +104,9 @@ pub struct threadcalc_plan_t {
     /// Speeds with their feeds, slowest first; none per revolution, where the feed is the lead.
     pub card: [threadcalc_card_row_t; 8],
     /// The words in order.
-    pub words: [[c_char; 32]; 16],
+    pub words: [[c_char; 32]; 20],
     /// The program lines in order, words separated by blanks.
-    pub blocks: [[c_char; 120]; 4],
+    pub blocks: [[c_char; 160]; 6],
     /// What the next operation must set again.
     pub restore: [[c_char; 32]; 4],
     /// What is doubtful or wrong.
@@ -147,8 +147,8 @@ impl threadcalc_plan_t {
         let (withheld, withheld_count) = fill([0; 5], plan.withheld.iter().flatten().map(|id| id.number()));
         let (card, card_count) =
             fill([threadcalc_card_row_t::default(); 8], plan.card().map(threadcalc_card_row_t::of));
-        let (words, word_count) = fill([[0; 32]; 16], plan.cycle.words().map(fixed_text));
-        let (blocks, block_count) = fill([[0; 120]; 4], plan.cycle.blocks().map(|line| fixed_text(line.as_str())));
+        let (words, word_count) = fill([[0; 32]; 20], plan.cycle.words().map(fixed_text));
+        let (blocks, block_count) = fill([[0; 160]; 6], plan.cycle.blocks().map(|line| fixed_text(line.as_str())));
         let (restore, restore_count) = fill([[0; 32]; 4], plan.cycle.restore().map(fixed_text));
         let (findings, finding_count) =
             fill([threadcalc_finding_t::NONE; 20], plan.findings.iter().map(threadcalc_finding_t::of));
@@ -212,7 +212,7 @@ pub unsafe extern "C" fn threadcalc_plan(
     error: *mut threadcalc_error_t,
 ) -> threadcalc_status {
     guard(error, || {
-        let job = unsafe { request(job) }?.read()?;
+        let job = unsafe { request(job)?.read() }?;
         let place = unsafe { SizedOutput::new(found, found_size) }?;
         place.write(threadcalc_plan_t::of(&plan(&job)?)?);
         Ok(())
@@ -231,7 +231,7 @@ pub unsafe extern "C" fn threadcalc_plan_text(
     error: *mut threadcalc_error_t,
 ) -> threadcalc_status {
     guard(error, || {
-        let plan = plan(&unsafe { request(job) }?.read()?)?;
+        let plan = plan(&unsafe { request(job)?.read() }?)?;
         unsafe { text_out(|sink| sink.display(plan), text, capacity, needed) }?;
         Ok(())
     })
@@ -249,7 +249,7 @@ pub unsafe extern "C" fn threadcalc_plan_json_of_job(
     error: *mut threadcalc_error_t,
 ) -> threadcalc_status {
     guard(error, || {
-        let plan = plan(&unsafe { request(job) }?.read()?)?;
+        let plan = plan(&unsafe { request(job)?.read() }?)?;
         unsafe { text_out(|sink| write_plan(&plan, sink), text, capacity, needed) }?;
         Ok(())
     })

@@ -179,6 +179,9 @@ same_numbers! {
     verdicts_on_the_bottom_have_the_numbers_of_the_core: "BOTTOM_VERDICT" threadcalc_core::BottomVerdict,
     run_outs_have_the_numbers_of_the_core: "RUN_OUT" threadcalc_core::RunOut,
     sides_of_rounding_have_the_numbers_of_the_core: "DEPTH_ROUNDING" threadcalc_core::DepthRounding,
+    units_of_a_dwell_have_the_numbers_of_the_core: "DWELL_UNIT" threadcalc_core::DwellUnit,
+    ways_to_count_a_way_out_have_the_numbers_of_the_core: "RETRACT_IN" threadcalc_core::RetractIn,
+    returns_have_the_numbers_of_the_core: "RETURN_TO" threadcalc_core::ReturnTo,
 }
 
 /// The library's own fault has no code in the core, which cannot panic.

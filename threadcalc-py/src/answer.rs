@@ -70,7 +70,7 @@ macro_rules! by_name {
         }
     )+};
 }
-by_name!(BottomVerdict, ChamferForm, GaugeKind, Suits, Weakest);
+by_name!(BottomVerdict, ChamferForm, DwellUnit, GaugeKind, RetractIn, Suits, Weakest);
 
 /// A class over an answer of the core: a getter for each field that is named, and `repr`.
 macro_rules! answer {

@@ -7,7 +7,7 @@ use threadcalc_core as core;
 /// Something doubtful or wrong that does not keep a result from existing.
 #[pyclass(module = "threadcalc", frozen, eq)]
 #[derive(Clone, PartialEq)]
-pub struct Finding(core::Finding);
+pub struct Finding(pub core::Finding);
 
 /// The findings of an answer as a list.
 pub fn list_findings<const N: usize>(findings: &core::Findings<N>) -> Vec<Finding> {

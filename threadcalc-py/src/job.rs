@@ -4,6 +4,7 @@ use pyo3::prelude::*;
 use pyo3::types::{PyBool, PyBytes, PyDict, PyFloat, PyList, PyMapping, PySet, PyString, PyTuple};
 use threadcalc_core::{self as core, Code, Field, Value};
 
+use crate::cycle::Dialect;
 use crate::error::{ThreadcalcError, raise_key};
 use crate::number::{exact, wrong_type};
 use crate::text::bytes_of;
@@ -35,7 +36,7 @@ fn from_dict(fields: &Bound<'_, PyDict>) -> PyResult<core::Job> {
 }
 
 /// Sets every field of a dict; the fields of `machine`, `screw` and `dialect` are dotted.
-fn set_all(job: &mut core::Job, prefix: &str, fields: &Bound<'_, PyDict>) -> PyResult<()> {
+pub fn set_all(job: &mut core::Job, prefix: &str, fields: &Bound<'_, PyDict>) -> PyResult<()> {
     for (key, value) in fields {
         let Ok(name) = key.cast::<PyString>() else { return Err(wrong_type(&key, Field::Key, "str")) };
         let key = format!("{prefix}{}", name.to_string_lossy());
@@ -59,7 +60,13 @@ fn set(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>) -> PyResult<()>
                 return Ok(());
             }
         }
-        "drill_sets" if is_collection(value) => {
+        "dialect" => {
+            if let Ok(dialect) = value.cast::<Dialect>() {
+                job.dialect = Some(dialect.get().0);
+                return Ok(());
+            }
+        }
+        "drill_sets" | "drill_list" if is_collection(value) => {
             return value.try_iter()?.try_for_each(|name| set_value(job, key, &name?));
         }
         "machine.gears" if is_collection(value) => return set_gears(job, key, value),

@@ -17,6 +17,7 @@ mod bottoming;
 mod comment;
 mod countersink;
 mod cutting;
+mod cycle;
 mod depth;
 mod drill;
 mod engagement;
@@ -60,6 +61,8 @@ mod _threadcalc {
         spindle_speed_feet, starting_forces, surface_speed_m_min, taper_factor, torque_by_chip_area, torque_by_pitch,
         torque_nm,
     };
+    #[pymodule_export]
+    use crate::cycle::{Cycle, Dialect, cycle};
     #[pymodule_export]
     use crate::depth::{Depths, depths};
     #[pymodule_export]

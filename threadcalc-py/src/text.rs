@@ -6,8 +6,8 @@ use pyo3::prelude::*;
 use pyo3::types::{PyBytes, PyString};
 use threadcalc_core::{
     Basis, ChamferForm, Code, DepthRounding, DrillSet, DrilledTo, Error, FeedMode, Field, Form, GaugeReading, Hand,
-    Holder, Hole, IsoTapClass, LimitLetter, Material, PropertyClass, RunOut, Series, Side, Tap, TapKind, TapSetOn,
-    Unit, WrittenAs,
+    Holder, Hole, IsoTapClass, LimitLetter, Material, PropertyClass, ReturnTo, RunOut, Series, Side, Tap, TapKind,
+    TapSetOn, Unit, WrittenAs,
 };
 
 use crate::error::raise_key;
@@ -70,6 +70,7 @@ choice!(
     Material: Key "material",
     PropertyClass: Key "property_class",
     RunOut: RunOut,
+    ReturnTo: ReturnTo,
     Series: Series,
     Side: Side,
     Tap: Tap,

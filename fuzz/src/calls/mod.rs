@@ -3,6 +3,7 @@
 //! Pointers are valid or NULL, lengths and sizes are true; everything else is whatever the input says.
 
 mod depths;
+mod cycles;
 mod drills;
 mod gauges;
 mod input;
@@ -51,6 +52,7 @@ const OPERATIONS: [Operation; 50] = [
 const OPERATIONS: [Operation; 49] = [
 const OPERATIONS: [Operation; 44] = [
 const OPERATIONS: [Operation; 42] = [
+const OPERATIONS: [Operation; 38] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -125,6 +127,7 @@ const OPERATIONS: [Operation; 42] = [
     judged_drills::probable_hole,
     judged_drills::form_hole,
     judged_drills::judge,
+    cycles::cycle,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.

@@ -2,9 +2,10 @@
 
 use threadcalc::*;
 
+use super::cycles::dialect;
 use super::drills::tap_drill_is_sound;
 use super::memory::Exact;
-use super::protocol::{fixed_text, pointer, request, room, sized, succeeded, text as text_of, text_only};
+use super::protocol::{Request, fixed_text, pointer, request, room, sized, succeeded, text as text_of, text_only};
 use super::threads::{finding_is_sound, place_of, text_in, thread_at, thread_in};
 use super::{Input, State};
 
@@ -55,8 +56,8 @@ pub fn taper_depths(state: &mut State, input: &mut Input<'_>) {
 }
 
 /// A job that mostly has all it needs; the input may take a member away or set it to anything.
-fn job(state: &State, input: &mut Input<'_>) -> threadcalc_job_t {
-    // SAFETY: integers and arrays of integers only: all zeros are a value.
+fn job(state: &State, input: &mut Input<'_>, mill: Option<&Request>) -> threadcalc_job_t {
+    // SAFETY: integers, arrays of integers and a pointer: all zeros are a value.
     let mut job: threadcalc_job_t = unsafe { core::mem::zeroed() };
     let ratio = |numerator| threadcalc_ratio_t { numerator, denominator: 1 };
     let flags = input.byte();
@@ -64,7 +65,7 @@ fn job(state: &State, input: &mut Input<'_>) -> threadcalc_job_t {
     (job.unit, job.mode, job.hole, job.tap) = (either(0), either(1), either(2), either(3));
     job.thread = input.thread(state);
     (job.decimals, job.rpm, job.full_thread_depth_mm) = (ratio(3), ratio(650), ratio(20));
-    job.dialect.dialect = i32::from(flags >> 4) % 3;
+    job.dialect = pointer(mill);
     for _ in 0..input.byte() % 8 {
         set(&mut job, state, input);
     }
@@ -73,7 +74,7 @@ fn job(state: &State, input: &mut Input<'_>) -> threadcalc_job_t {
 
 /// Sets one member of a job to what the input says.
 fn set(job: &mut threadcalc_job_t, state: &State, input: &mut Input<'_>) {
-    match input.byte() % 28 {
+    match input.byte() % 22 {
         0 => job.unit = input.choice(),
         1 => job.mode = input.choice(),
         2 => job.hole = input.choice(),
@@ -95,35 +96,13 @@ fn set(job: &mut threadcalc_job_t, state: &State, input: &mut Input<'_>) {
         18 => job.machine_highest_rpm = input.ratio(state),
         19 => job.machine_lowest_rpm = input.ratio(state),
         20 => job.machine_speed_step = input.ratio(state),
-        21 => job.dialect.dialect = input.choice(),
-        22 => job.dialect.needs_spindle_running = input.choice(),
-        23 => write(&mut job.dialect.name, input),
-        24 => write(&mut job.dialect.tap_rh, input),
-        25 => write(&mut job.dialect.tap_lh, input),
-        26 => write(&mut job.dialect.feed_per_revolution, input),
-        _ => (job.dialect.dialect, job.dialect.tap_lh) = (2, code(b"G84.3")),
+        _ => job.dialect = core::ptr::null(),
     }
 }
 
-fn code(text: &[u8]) -> [core::ffi::c_char; 12] {
-    let mut member = [0; 12];
-    member.iter_mut().zip(text).for_each(|(place, byte)| *place = *byte as _);
-    member
-}
-
-/// A code that a control may have, or any bytes, with or without a NUL.
-fn write(member: &mut [core::ffi::c_char], input: &mut Input<'_>) {
-    let text = match input.byte() {
-        0..0x80 => b"G84.2",
-        0x80..0xC0 => &b"G95"[..],
-        length => input.bytes(usize::from(length) % 24),
-    };
-    member.fill(0);
-    member.iter_mut().zip(text).for_each(|(place, byte)| *place = *byte as _);
-}
-
 pub fn plan(state: &mut State, input: &mut Input<'_>) {
-    let asked = job(state, input);
+    let mill = dialect(state, input);
+    let asked = job(state, input, mill.as_ref());
     let asked = request(input, &asked);
     // SAFETY: the pointers are NULL or of live memory of these lengths.
     let call = |found, size, error| unsafe { threadcalc_plan(pointer(asked.as_ref()), found, size, error) };
@@ -157,7 +136,8 @@ fn plan_is_sound(plan: &threadcalc_plan_t) {
 }
 
 pub fn text(state: &mut State, input: &mut Input<'_>) {
-    let asked = job(state, input);
+    let mill = dialect(state, input);
+    let asked = job(state, input, mill.as_ref());
     let asked = request(input, &asked);
     let job = pointer(asked.as_ref());
     // SAFETY: the pointers are NULL or of live memory of these lengths.
@@ -169,7 +149,8 @@ pub fn text(state: &mut State, input: &mut Input<'_>) {
 }
 
 pub fn json(state: &mut State, input: &mut Input<'_>) {
-    let asked = job(state, input);
+    let mill = dialect(state, input);
+    let asked = job(state, input, mill.as_ref());
     let asked = request(input, &asked);
     let job = pointer(asked.as_ref());
     // SAFETY: the pointers are NULL or of live memory of these lengths.

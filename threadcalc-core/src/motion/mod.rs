@@ -11,7 +11,7 @@ use crate::range::{above_zero, within, zero_or_more};
 
 /// Beyond any lead, travel and feed of a machine tool, in mm and mm/min.
 const MOST_LEAD: i64 = 1_000;
-const MOST_TRAVEL: i64 = 10_000;
+pub(crate) const MOST_TRAVEL: i64 = 10_000;
 const MOST_FEED: i64 = 10_000_000;
 /// Spindles between a hand wheel and a grinding spindle, in rpm/s.
 const ACCELERATION: (f64, f64) = (1.0, 1e7);
@@ -145,7 +145,7 @@ fn stroke(rpm: f64, turns: f64, acceleration: Option<f64>) -> (f64, f64) {
     }
 }
 
-fn retract(factor: Ratio) -> Result<Ratio, Error> {
+pub(crate) fn retract(factor: Ratio) -> Result<Ratio, Error> {
     let (least, most) = RETRACT;
     if factor < least || factor > Length::integer(most) {
         return Err(Error::new(crate::Code::OutOfRange, Field::RetractFactor)

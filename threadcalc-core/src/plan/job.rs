@@ -1,9 +1,9 @@
 //! What a plan is asked for.
 
 use crate::cutting::{Gear, Material, TorquePoint};
-use crate::cycle::Dialect;
+use crate::cycle::{Dialect, ReturnTo};
 use crate::depth::{Hole, TapSetOn};
-use crate::drill::{Basis, DrillSets, Tap};
+use crate::drill::{Basis, DrillSets, OwnDrills, Tap};
 use crate::engagement::PropertyClass;
 use crate::error::{Code, Error, Field};
 use crate::feed::{FeedMode, Unit};
@@ -151,7 +151,11 @@ pub struct Job {
     pub over_travel_turns: Option<Ratio>,
     /// The drills to choose from.
     pub drill_sets: DrillSets,
-    /// The drill there is, in mm; instead of `drill_sets` and `percent`.
+    /// The drills that the shop owns, instead of `drill_sets`.
+    pub drill_list: OwnDrills,
+    /// How much larger than the drill its hole is, in mm; the usual oversize if not given.
+    pub oversize_mm: Option<Length>,
+    /// The drill there is, in mm; instead of `drill_sets`, `drill_list` and `percent`.
     pub drill_mm: Option<Length>,
     /// Whether a taper thread's hole is reamed to the taper before it is tapped; no if not given.
     pub taper_reamer: Option<bool>,
@@ -177,6 +181,8 @@ pub struct Job {
     pub peck_mm: Option<Length>,
     /// Wait at the bottom in seconds; 0 if not given.
     pub dwell_s: Option<Ratio>,
+    /// Where the tap returns to; the R plane if not given.
+    pub return_to: Option<ReturnTo>,
     /// Thickness of a plating that the thread is gauged after, in micrometres; 0 if not given.
     pub coating_um: Option<Length>,
     /// Material of the part, for starting values.
@@ -229,6 +235,7 @@ impl Job {
             (self.holder_compression_mm, Field::HolderCompression),
             (self.underfeed_percent, Field::Underfeed),
             (self.over_travel_turns, Field::OverTravel),
+            (self.oversize_mm, Field::Oversize),
             (self.drill_mm, Field::Drill),
             (self.percent, Field::Percent),
             (self.point_angle_deg, Field::PointAngle),

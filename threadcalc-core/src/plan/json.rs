@@ -5,7 +5,7 @@ use serde::ser::{Error as _, Serialize, SerializeStruct, Serializer};
 use super::{CardRow, Job, Machine, Plan, SCHEMA, Screw};
 use crate::cutting::Gear;
 use crate::cycle::Cycle;
-use crate::drill::{DrillSet, TapDrill};
+use crate::drill::{Drill, DrillSet, OwnDrills, TapDrill};
 use crate::feed::Feed;
 use crate::limits::Limits;
 use crate::thread::Thread;
@@ -114,6 +114,7 @@ impl Serialize for TapDrill {
             "within_limits": self.chosen.within_limits,
             "left_to_limit_mm": self.chosen.left_to_limit_mm,
             "alternatives": Array(self.alternatives.iter().flatten()),
+            "probable": self.probable,
         )
     }
 }
@@ -150,6 +151,24 @@ impl Serialize for Numbers<'_> {
             list.serialize_element(&point.torque_nm)?;
         }
         list.end()
+    }
+}
+
+/// A list of drills as a job takes it: names, and "2 in" for a name that is a whole number.
+struct Drills<'a>(&'a OwnDrills);
+
+impl Serialize for Drills<'_> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_seq(self.0.iter().map(|drill| Shown(Named(drill))))
+    }
+}
+
+struct Named(Drill);
+
+impl core::fmt::Display for Named {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        let whole_inches = self.0.set() == Some(DrillSet::Fractional) && self.0.name().as_str().parse::<u8>().is_ok();
+        write!(f, "{}{}", self.0.name(), if whole_inches { " in" } else { "" })
     }
 }
 
@@ -193,6 +212,8 @@ impl Serialize for Job {
             "underfeed_percent": self.underfeed_percent,
             "over_travel_turns": self.over_travel_turns,
             "drill_sets": Array(DrillSet::ALL.iter().filter(|set| self.drill_sets.holds(**set))),
+            "drill_list": Drills(&self.drill_list),
+            "oversize_mm": self.oversize_mm,
             "drill_mm": self.drill_mm,
             "taper_reamer": self.taper_reamer,
             "percent": self.percent,
@@ -206,6 +227,7 @@ impl Serialize for Job {
             "r_plane_mm": self.r_plane_mm,
             "peck_mm": self.peck_mm,
             "dwell_s": self.dwell_s,
+            "return_to": self.return_to,
             "coating_um": self.coating_um,
             "material": self.material,
             "cutting_force_n_mm2": self.cutting_force_n_mm2,

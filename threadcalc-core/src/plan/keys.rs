@@ -2,39 +2,23 @@
 
 use super::job::{Job, Machine, Screw};
 use crate::cutting::Material;
-use crate::cycle::Dialect;
+use crate::cycle::{Dialect, ReturnTo};
 use crate::depth::{Hole, TapSetOn};
-use crate::drill::{Basis, DrillSet, Tap};
+use crate::drill::{Basis, Drill, DrillSet, Tap};
 use crate::engagement::PropertyClass;
 use crate::error::{Code, Error, Field};
 use crate::feed::{FeedMode, Unit};
-use crate::length::{Length, MOST_DECIMALS};
+use crate::length::Length;
 use crate::motion::Holder;
-use crate::named::same_name;
+use crate::named::nearest;
 use crate::number::read_number;
 use crate::tap::{ChamferForm, TapKind};
 use crate::text::Text;
 use crate::thread::Thread;
+use crate::value::{Value, choice, decimals, flag, number, short, text};
 
-/// A value that a door (JSON, Python, command line) hands in for a field of a job.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Value<'a> {
-    /// Text: a name, a designation, or a number as written.
-    Text(&'a [u8]),
-    /// An exact number.
-    Exact(Length),
-    /// A double; it stands for its shortest decimal text.
-    Double(f64),
-    /// Yes or no.
-    Flag(bool),
-    /// A list of exact numbers.
-    Numbers(&'a [Length]),
-    /// Not given.
-    Absent,
-}
-
-/// Every key of a job; those of `machine`, `screw` and `dialect` are dotted.
-const KEYS: [&str; 64] = [
+/// Every key of a job; those of `machine` and `screw` are dotted, those of the dialect are its own.
+const KEYS: [&str; 62] = [
     "schema",
     "thread",
     "unit",
@@ -59,6 +43,8 @@ const KEYS: [&str; 64] = [
     "underfeed_percent",
     "over_travel_turns",
     "drill_sets",
+    "drill_list",
+    "oversize_mm",
     "drill_mm",
     "taper_reamer",
     "percent",
@@ -93,26 +79,23 @@ const KEYS: [&str; 64] = [
     "screw.shear_mpa",
     "screw.engagement_mm",
     "screw.load_n",
+    "return_to",
     "dialect",
-    "dialect.name",
-    "dialect.tap_rh",
-    "dialect.tap_lh",
-    "dialect.feed_per_revolution",
-    "dialect.needs_spindle_running",
 ];
 
 impl Job {
     /// Sets one field by its name: the one place where the doors' names and values are understood.
     ///
     /// Fields of machine, screw and dialect are dotted: `machine.speed_step`, `dialect.tap_lh`. `drill_sets`
-    /// takes one set name at a time and adds it, or several separated by blanks; `machine.gears` takes the
+    /// takes one set name at a time and adds it, or several separated by blanks; `drill_list` takes
+    /// a name or a diameter and adds it, or several names with commas between them; `machine.gears` takes the
     /// numbers of one gear at a time, as a list or as a text with blanks, and adds it.
     ///
     /// # Errors
     /// [`Code::UnknownKey`] with the nearest known key, and for the value [`Code::UnknownValue`],
     /// [`Code::OutOfRange`], or what its reader says.
     pub fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
-        if value == Value::Absent && KEYS.contains(&key) {
+        if value == Value::Absent && known_keys().any(|known| known == key) {
             return Ok(());
         }
         if let Some(key) = key.strip_prefix("machine.") {
@@ -131,7 +114,7 @@ impl Job {
             "thread" => self.thread = Some(Thread::read(text(value, Field::Thread)?)?),
             "unit" => self.unit = Some(choice(value, Field::Unit, Unit::from_name, Unit::CHOICES)?),
             "mode" => self.mode = Some(choice(value, Field::Mode, FeedMode::from_name, FeedMode::CHOICES)?),
-            "decimals" => self.decimals = Some(decimals(value)?),
+            "decimals" => self.decimals = Some(decimals(value, Field::Decimals)?),
             "hole" => self.hole = Some(choice(value, Field::Hole, Hole::from_name, Hole::CHOICES)?),
             "tap" => self.tap = Some(choice(value, Field::Tap, Tap::from_name, Tap::CHOICES)?),
             "tap_kind" => self.tap_kind = Some(choice(value, Field::TapKind, TapKind::from_name, TapKind::CHOICES)?),
@@ -147,7 +130,11 @@ impl Job {
             "material" => self.material = Some(choice(value, Field::Material, Material::from_name, Material::CHOICES)?),
             "taper_reamer" => self.taper_reamer = Some(flag(value, Field::TaperReamer)?),
             "drill_sets" => self.add_drill_sets(text(value, Field::DrillSets)?)?,
+            "drill_list" => self.add_drills(value)?,
             "basis" => self.basis = Some(choice(value, Field::Basis, Basis::from_name, Basis::CHOICES)?),
+            "return_to" => {
+                self.return_to = Some(choice(value, Field::ReturnTo, ReturnTo::from_name, ReturnTo::CHOICES)?)
+            }
             "dialect" => self.dialect = Some(Dialect::built_in(text(value, Field::Dialect)?)?),
             _ => return self.set_dialect(key, value),
         }
@@ -168,6 +155,7 @@ impl Job {
             "holder_compression_mm" => &mut self.holder_compression_mm,
             "underfeed_percent" => &mut self.underfeed_percent,
             "over_travel_turns" => &mut self.over_travel_turns,
+            "oversize_mm" => &mut self.oversize_mm,
             "drill_mm" => &mut self.drill_mm,
             "percent" => &mut self.percent,
             "point_angle_deg" => &mut self.point_angle_deg,
@@ -188,19 +176,24 @@ impl Job {
     }
 
     fn set_dialect(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
+        let own = key.strip_prefix("dialect.").ok_or(unknown("", key))?;
         let mut dialect = self.dialect.unwrap_or(Dialect::unset());
-        match key {
-            "dialect.name" => dialect.name = short(text(value, Field::DialectName)?, Field::DialectName)?,
-            "dialect.tap_rh" => dialect.tap_rh = Some(code(value, Field::DialectTapRight)?),
-            "dialect.tap_lh" => dialect.tap_lh = Some(code(value, Field::DialectTapLeft)?),
-            "dialect.feed_per_revolution" => {
-                dialect.feed_per_revolution = Some(code(value, Field::DialectPerRevolution)?)
-            }
-            "dialect.needs_spindle_running" => dialect.needs_spindle_running = flag(value, Field::DialectSpindle)?,
-            _ => return Err(unknown("", key)),
-        }
+        // The key is told as it stands in a job.
+        let told = |error: Error| if error.code() == Code::UnknownKey { unknown("", key) } else { error };
+        dialect.set(own, value).map_err(told)?;
         self.dialect = Some(dialect);
         Ok(())
+    }
+
+    /// A drill by its diameter or its name, or several names with commas between them.
+    fn add_drills(&mut self, value: Value<'_>) -> Result<(), Error> {
+        match value {
+            Value::Text(names) => names.split(|byte| *byte == b',').try_for_each(|name| self.drill_list.read(name)),
+            _ => {
+                let diameter = number(value, Field::DrillList).map_err(|error| self.drill_list.fault(error))?;
+                self.drill_list.add(Drill::of_diameter(diameter))
+            }
+        }
     }
 
     fn add_drill_sets(&mut self, names: &[u8]) -> Result<(), Error> {
@@ -276,7 +269,7 @@ impl Screw {
 }
 
 fn unknown(prefix: &str, key: &str) -> Error {
-    Error::new(Code::UnknownKey, Field::Key).hint_text(nearest_key(prefix, key))
+    Error::new(Code::UnknownKey, Field::Key).hint_text(nearest(prefix, key, known_keys()))
 }
 
 /// A tap's mark as it stands on the shank: printable ASCII, blanks and all.
@@ -297,83 +290,7 @@ fn check_schema(value: Value<'_>) -> Result<(), Error> {
         .within(super::SCHEMA as f64, super::SCHEMA as f64))
 }
 
-fn text<'a>(value: Value<'a>, field: Field) -> Result<&'a [u8], Error> {
-    match value {
-        Value::Text(text) => Ok(text),
-        _ => Err(Error::new(Code::UnknownValue, field).hint_text("a text")),
-    }
-}
-
-fn number(value: Value<'_>, field: Field) -> Result<Length, Error> {
-    let read = match value {
-        Value::Exact(number) => Ok(number),
-        Value::Double(double) => Length::from_f64(double),
-        Value::Text(text) => read_number(text),
-        Value::Flag(_) | Value::Absent | Value::Numbers(_) => {
-            Err(Error::new(Code::UnknownValue, field).hint_text("a number"))
-        }
-    };
-    read.map_err(|error| error.about(field))
-}
-
-fn flag(value: Value<'_>, field: Field) -> Result<bool, Error> {
-    match value {
-        Value::Flag(flag) => Ok(flag),
-        Value::Text(b"true") => Ok(true),
-        Value::Text(b"false") => Ok(false),
-        _ => Err(Error::new(Code::UnknownValue, field).hint_text("true or false")),
-    }
-}
-
-fn decimals(value: Value<'_>) -> Result<u8, Error> {
-    let given = number(value, Field::Decimals)?;
-    let whole = given.whole().and_then(|whole| u8::try_from(whole).ok()).filter(|whole| *whole <= MOST_DECIMALS);
-    whole.ok_or(Error::new(Code::OutOfRange, Field::Decimals).got(given.to_f64()).within(0.0, f64::from(MOST_DECIMALS)))
-}
-
-fn choice<T>(
-    value: Value<'_>,
-    field: Field,
-    read: impl Fn(&[u8]) -> Option<T>,
-    choices: &'static str,
-) -> Result<T, Error> {
-    let named = match value {
-        Value::Text(text) => read(text),
-        _ => None,
-    };
-    named.ok_or(Error::new(Code::UnknownValue, field).hint_text(choices))
-}
-
-fn short<const N: usize>(text: &[u8], field: Field) -> Result<Text<N>, Error> {
-    let printable = text.iter().all(u8::is_ascii_graphic);
-    let held = core::str::from_utf8(text).ok().filter(|_| printable).and_then(Text::holding);
-    held.ok_or(Error::new(Code::UnknownValue, field).hint_text("a short printable ASCII text without blanks"))
-}
-
-/// A code: one letter and digits, perhaps with a point, `G84`, `G84.2`.
-fn code(value: Value<'_>, field: Field) -> Result<Text<8>, Error> {
-    let written = text(value, field)?;
-    let well_formed = match written {
-        [letter, rest @ ..] => {
-            letter.is_ascii_uppercase() && !rest.is_empty() && rest.iter().all(|b| b.is_ascii_digit() || *b == b'.')
-        }
-        [] => false,
-    };
-    if !well_formed {
-        return Err(Error::new(Code::UnknownValue, field).hint_text("a code such as G84"));
-    }
-    short(written, field)
-}
-
-/// The known key that shares most with the one given: prefix and suffix, in bytes.
-fn nearest_key(prefix: &str, key: &str) -> &'static str {
-    let given = || prefix.bytes().chain(key.bytes());
-    let backwards = || key.bytes().rev().chain(prefix.bytes().rev());
-    let length = prefix.len().saturating_add(key.len());
-    let shared = |known: &str| {
-        let front = known.bytes().zip(given()).take_while(|(a, b)| same_name(&[*a], &[*b])).count();
-        let back = known.bytes().rev().zip(backwards()).take_while(|(a, b)| same_name(&[*a], &[*b])).count();
-        front.saturating_add(back).saturating_mul(2).saturating_sub(known.len().abs_diff(length))
-    };
-    KEYS.iter().copied().max_by_key(|known| shared(known)).unwrap_or("")
+/// Every key, those of the dialect as they stand in a job.
+fn known_keys() -> impl Iterator<Item = &'static str> {
+    KEYS.iter().chain(Dialect::KEYS_IN_JOB).copied()
 }

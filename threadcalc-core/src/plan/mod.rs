@@ -19,14 +19,13 @@ mod json;
 
 pub use card::CardRow;
 pub use job::{Job, MOST_MACHINE_GEARS, Machine, Screw};
-pub use keys::Value;
 pub use sources::Source;
 
 use card::MOST_CARD_ROWS;
 
-use crate::cycle::{Cycle, CycleRequest, cycle};
+use crate::cycle::{Cycle, CycleRequest, ReturnTo, cycle};
 use crate::depth::{Countersunk, Depths, Hole};
-use crate::drill::{Drill, DrillSets, Tap, TapDrill, TapDrillRequest, judge_given, tap_drill};
+use crate::drill::{Drill, DrillSets, Stock, Tap, TapDrill, TapDrillRequest, judge_given, tap_drill};
 use crate::engagement::Engagement;
 use crate::error::{Code, Error, Field};
 use crate::feed::{Feed, FeedMode, Unit, feed, programmed_speed};
@@ -219,15 +218,23 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     };
     findings.extend(&notes);
 
+    // A rigid holder cannot be fed off the lead: that is said already, and no cycle can be written.
+    let off_the_lead = findings.iter().any(|f| f.id() == FindingId::Underfeed && f.severity() == Severity::Error);
     let words = match job.dialect {
+        Some(_) if off_the_lead => None,
         Some(dialect) if !dialect.is_unset() => {
             let request = CycleRequest {
                 dialect: &dialect,
-                hand: thread.hand(),
+                thread: &thread,
                 rpm: programmed,
                 feed: &feed,
                 depth_mm: depths.straight.program_tap_mm,
                 r_plane_mm: job.r_plane_mm.unwrap_or(Length::ZERO),
+                holder,
+                peck_mm: job.peck_mm,
+                dwell_s: job.dwell_s,
+                retract_factor: job.machine.retract_factor,
+                return_to: job.return_to.unwrap_or(ReturnTo::RPlane),
             };
             cycle(&request)?.map_err(|finding| findings.push(finding)).ok()
         }
@@ -291,27 +298,40 @@ fn internal(written: &Thread, notes: &mut Notes) -> Result<Thread, Error> {
 }
 
 fn choose_drill(thread: &Thread, tap: Tap, job: &mut Job, notes: &mut Notes) -> Result<TapDrill, Error> {
+    let taper_reamer = job.taper_reamer.unwrap_or(false);
+    let both = |field| Err(Error::new(Code::Contradiction, field).hint_text("one way to say which drill, not two"));
     if let Some(diameter) = job.drill_mm {
-        let excluded = [(job.percent.is_some(), Field::Percent), (!job.drill_sets.is_none(), Field::DrillSets)];
+        let excluded = [
+            (job.percent.is_some(), Field::Percent),
+            (!job.drill_sets.is_none(), Field::DrillSets),
+            (!job.drill_list.is_empty(), Field::DrillList),
+        ];
         if let Some((_, field)) = excluded.into_iter().find(|(given, _)| *given) {
-            return Err(Error::new(Code::Contradiction, field)
-                .hint_text("drill_mm already says which drill: give one or the other"));
+            return both(field);
         }
-        let reamed = job.taper_reamer.unwrap_or(false);
-        return judge_given(thread, Drill::of_diameter(diameter), tap, job.basis, None, reamed);
+        return judge_given(thread, Drill::of_diameter(diameter), tap, job.basis, job.oversize_mm, taper_reamer);
+    }
+    let (percent, basis) = (job.percent, job.basis);
+    if !job.drill_list.is_empty() {
+        if !job.drill_sets.is_none() {
+            return both(Field::DrillList);
+        }
+        let sets = oversized(Stock::from(&job.drill_list), job.oversize_mm);
+        return tap_drill(thread, &TapDrillRequest { tap, percent, basis, sets, taper_reamer });
     }
     if job.drill_sets.is_none() {
         job.drill_sets = DrillSets::usual(thread.form());
         notes.push(findings::drill_sets_assumed(thread));
     }
-    let request = TapDrillRequest {
-        tap,
-        percent: job.percent,
-        basis: job.basis,
-        sets: job.drill_sets,
-        taper_reamer: job.taper_reamer.unwrap_or(false),
-    };
-    tap_drill(thread, &request)
+    let sets = oversized(Stock::from(job.drill_sets), job.oversize_mm);
+    tap_drill(thread, &TapDrillRequest { tap, percent, basis, sets, taper_reamer })
+}
+
+const fn oversized(stock: Stock<'_>, oversize_mm: Option<Length>) -> Stock<'_> {
+    match oversize_mm {
+        Some(oversize) => stock.with_oversize_mm(oversize),
+        None => stock,
+    }
 }
 
 /// The findings that keep the words back: every error, and an unset dialect.

@@ -129,8 +129,7 @@ impl Plan {
             page.item("", format_args!("  {block}"))?;
         }
         page.label("After")?;
-        let reasons = ["feed mode", "the next cut needs its own F", "spindle direction, the next tool is right-hand"];
-        for (place, (word, reason)) in placed(self.cycle.restore().zip(reasons)) {
+        for (place, (word, reason)) in placed(self.cycle.restore_reasons()) {
             let gap = if place == 0 { "" } else { ";  " };
             page.item(gap, format_args!("{word}: {reason}"))?;
         }

@@ -10,7 +10,7 @@ use threadcalc_core::{
 
 use crate::values::{bytes, config, length, parts, thread};
 
-const KEYS: [&str; 26] = [
+const KEYS: [&str; 30] = [
     "thread",
     "unit",
     "mode",
@@ -37,6 +37,10 @@ const KEYS: [&str; 26] = [
     "dialect.tap_rh",
     "dialect.tap_lh",
     "dialect.feed_per_revolution",
+    "dialect.peck_word",
+    "dialect.dwell_unit",
+    "dialect.return_initial",
+    "dialect.axis_decimals_mm",
 ];
 
 /// A value in any of the ways a door can hand it in.

@@ -1,5 +1,6 @@
 //! What holds for every input: no panic, an error or a result that agrees with itself.
 
+mod cycles;
 mod depths;
 mod engagements;
 mod feeds;

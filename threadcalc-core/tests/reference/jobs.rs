@@ -130,11 +130,12 @@ fn derived(value: Option<f64>) -> Got {
 #[test]
 fn plans_whole_holes() {
     Table::open("whole_plan").check(|row| {
-        let job = job_of_text(row.cell("job"))?;
+        let job = job_of_text(&String::from_utf8(row.bytes("job")).expect("UTF-8"))?;
         let plan = plan(&job)?;
         agrees(&job, &plan, row.cell("id"));
         let (spindle, joint) = (plan.spindle, plan.joint);
         Ok(vec![
+            ("drill", Got::Text(plan.drill.chosen.drill.name().to_string())),
             ("programmed_rpm", Got::Exact(Some(plan.programmed_rpm))),
             ("word", Got::Text(plan.feed.word().into())),
             ("program_tap_mm", Got::Exact(Some(plan.depths.program_tap_mm))),
@@ -152,8 +153,14 @@ fn plans_whole_holes() {
             ("safety_factor", derived(joint.and_then(|joint| joint.safety_factor))),
             ("lost_mm", derived(plan.countersink.map(|sunk| sunk.full_thread_lost_mm))),
             ("not_go_turns", text_of(plan.not_go.map(|rule| rule.most_turns))),
+            ("blocks", blocks_of(&plan)),
             ("withheld", list(plan.withheld.iter().flatten().map(|id| id.name()), " ")),
             ("findings", list(plan.findings.iter().map(graded), " ")),
         ])
     });
+}
+
+fn blocks_of(plan: &Plan) -> Got {
+    let blocks: Vec<_> = plan.cycle.blocks().map(|block| block.to_string()).collect();
+    Got::Text(blocks.join("; "))
 }

@@ -22,7 +22,9 @@ __all__ = [
     "ChamferReading",
     "Comment",
     "Countersunk",
+    "Cycle",
     "Depths",
+    "Dialect",
     "Drill",
     "Engagement",
     "FactorRange",
@@ -66,6 +68,7 @@ __all__ = [
     "chamfers_for_full_thread",
     "chamfers_that_fit",
     "countersink",
+    "cycle",
     "depths",
     "drill_diameter",
     "drills",
@@ -126,9 +129,9 @@ __all__ = [
 _Exact: TypeAlias = int | Fraction | Decimal | str | float
 _Range: TypeAlias = tuple[Fraction | None, Fraction | None]
 _Json: TypeAlias = None | bool | int | float | str | list[_Json] | dict[str, _Json]
-_Gears: TypeAlias = list[list[_Exact]] | list[tuple[_Exact, ...]] | tuple[tuple[_Exact, ...], ...]
+_Gears: TypeAlias = list[_Exact] | list[list[_Exact]] | list[tuple[_Exact, ...]] | tuple[tuple[_Exact, ...], ...]
 _Field: TypeAlias = (
-    None | bool | _Exact | bytes | Thread | list[str] | tuple[str, ...] | set[str] | _Gears | dict[str, _Field]
+    None | bool | _Exact | bytes | Thread | Dialect | list[str] | tuple[str, ...] | set[str] | _Gears | dict[str, _Field]
 )
 _Form: TypeAlias = Literal["metric", "unified", "npt", "nptf", "npsc", "npsm", "npsf", "g", "r", "rp", "rc"]
 _Unit: TypeAlias = Literal["mm", "inch"]
@@ -139,6 +142,10 @@ _Side: TypeAlias = Literal["internal", "external"]
 _Hand: TypeAlias = Literal["right", "left"]
 _Set: TypeAlias = Literal["metric", "number", "letter", "fractional"]
 _Holder: TypeAlias = Literal["rigid", "tension_compression", "floating"]
+_ReturnTo: TypeAlias = Literal["r_plane", "initial"]
+_DwellUnit: TypeAlias = Literal["seconds", "milliseconds"]
+_RetractIn: TypeAlias = Literal["factor", "percent"]
+_DialectLike: TypeAlias = Dialect | str | dict[str, Any]
 _PropertyClass: TypeAlias = Literal["4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9"]
 _Material: TypeAlias = Literal[
     "free_cutting_steel",
@@ -1634,6 +1641,120 @@ class CardRow:
     def __ne__(self, other: object, /) -> bool: ...
 
 @final
+class Dialect:
+    """What a control calls things: a claim about one machine that somebody must have proved there.
+
+    Args:
+        base: The fields to begin with: "rs274ngc" (NISTIR 6556: G84 right hand only, feed per minute
+            only), "unset", another ``Dialect`` or a dict.
+        **fields: The fields below by their names. A code is a letter and digits, "G84"; a word is a
+            letter; "none" says that the control has no such code or word.
+
+    Raises:
+        ThreadcalcError: ``unknown-key`` with the nearest known key, ``unknown-value``, ``out-of-range``.
+
+    >>> mill = Dialect(name="mill-1", tap_rh="G84", tap_lh="G74", peck_word="Q")
+    >>> mill.tap_lh, mill.feed_per_revolution, mill.return_initial
+    ('G74', None, 'G98')
+    >>> Dialect(**mill.to_dict()) == mill
+    True
+    """
+
+    def __new__(cls, base: _DialectLike = "unset", /, **fields: str | bool | int | None) -> Self: ...
+    @property
+    def name(self) -> str:
+        """The shop's own name for it."""
+    @property
+    def tap_rh(self) -> str | None:
+        """Code of the right-hand tapping cycle; None: the control has none."""
+    @property
+    def tap_lh(self) -> str | None:
+        """Code of the left-hand tapping cycle; None: the control has none."""
+    @property
+    def lh_by_spindle_direction(self) -> bool:
+        """Left hand is the right-hand cycle with the spindle turning backwards (M4) before it."""
+    @property
+    def feed_per_minute(self) -> str:
+        """Code of feed per minute, "G94" unless said otherwise."""
+    @property
+    def feed_per_revolution(self) -> str | None:
+        """Code of feed per revolution; None: the control taps by feed per minute only."""
+    @property
+    def needs_spindle_running(self) -> bool:
+        """Whether the spindle must already turn when the cycle starts."""
+    @property
+    def rigid_tap_code(self) -> str | None:
+        """Code that makes the next tapping cycle a synchronised one; None: the cycle itself says it."""
+    @property
+    def rigid_tap_code_has_s(self) -> bool:
+        """Whether that code carries the speed."""
+    @property
+    def peck_word(self) -> str | None:
+        """Letter of a peck's depth; None: no pecks."""
+    @property
+    def peck_code_rh(self) -> str | None:
+        """Code of the right-hand cycle with pecks, where that is a cycle of its own."""
+    @property
+    def peck_code_lh(self) -> str | None:
+        """Code of the left-hand cycle with pecks, where that is a cycle of its own."""
+    @property
+    def dwell_word(self) -> str | None:
+        """Letter of the dwell at the bottom; None: the cycle has no dwell."""
+    @property
+    def dwell_unit(self) -> _DwellUnit | None:
+        """What the dwell is counted in; required for a dwell."""
+    @property
+    def retract_word(self) -> str | None:
+        """Letter of a faster way out; None: out as fast as in."""
+    @property
+    def retract_in(self) -> _RetractIn | None:
+        """What the faster way out is counted in; required for one."""
+    @property
+    def return_r_plane(self) -> str | None:
+        """Code of the return to the R plane, "G99" unless said otherwise; None: the control has none."""
+    @property
+    def return_initial(self) -> str | None:
+        """Code of the return to the height before the cycle, "G98" unless said otherwise."""
+    @property
+    def axis_decimals_mm(self) -> int:
+        """Decimals of axis words in millimetres; 3 unless said otherwise."""
+    @property
+    def axis_decimals_inch(self) -> int:
+        """Decimals of axis words in inches; 4 unless said otherwise."""
+    @property
+    def trailing_point(self) -> bool:
+        """Whether a whole length, feed or dwell in seconds has a point, ``Z-20.``."""
+    def to_json(self) -> str:
+        """The dialect as the text of its JSON."""
+    def to_dict(self) -> dict[str, _Json]:
+        """The dialect as a dict; ``Dialect`` and a job take it back."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Cycle:
+    """The words of one tapped hole at the place the spindle stands, or why there are none."""
+
+    @property
+    def words(self) -> list[str]:
+        """The words in order; empty if refused."""
+    @property
+    def blocks(self) -> list[str]:
+        """The program lines in order; empty if refused."""
+    @property
+    def restore(self) -> list[str]:
+        """What the next operation must set again, and only that.
+
+        The feed mode if it is per revolution, F always, the spindle's direction if it is left-hand or
+        the cycle started the spindle itself.
+        """
+    @property
+    def refused(self) -> Finding | None:
+        """The finding that says why there are no words; None if there are."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
 class Job:
     """One tapped hole: what a plan is asked for.
 
@@ -1646,19 +1767,18 @@ class Job:
             ``chamfer_threads``, ``tap_set_on`` ("front", "centre"), ``tap_centre_mm``, ``projection_mm``.
             Holder: ``holder`` ("rigid", "tension_compression", "floating"), ``holder_extension_mm``,
             ``holder_compression_mm``, ``underfeed_percent``, ``over_travel_turns``.
-            Drill: ``drill_sets`` or ``drill_mm``, ``taper_reamer``, ``percent``, ``basis``,
+            Drill: ``drill_sets`` or ``drill_list`` or ``drill_mm``, ``oversize_mm``, ``taper_reamer``, ``percent``, ``basis``,
             ``point_angle_deg``. Hole and part: ``bottom_clearance_mm``, ``drill_depth_mm``,
             ``part_thickness_mm``, ``countersink_mm``, ``countersink_angle_deg``, ``coating_um``,
             ``material`` or ``cutting_force_n_mm2``, ``part_shear_mpa``, ``hole_count``.
-            Cycle: ``r_plane_mm``, ``peck_mm``, ``dwell_s``.
+            Cycle: ``r_plane_mm``, ``return_to`` ("r_plane", "initial"), ``peck_mm``, ``dwell_s``.
             ``machine``: a dict of ``highest_rpm``, ``lowest_rpm``, ``speed_step``,
             ``axis_feed_limit_mm_min``, ``acceleration_rpm_s``, ``retract_factor``,
             ``least_clearance_turns``, ``gears`` (up to 4 lists: lowest and highest speed, then the torque
             in Nm, or pairs of speed and torque).
             ``screw``: a dict of ``tolerance_class``, ``property_class``, ``tensile_mpa``, ``shear_mpa``,
             ``engagement_mm``, ``load_n``.
-            ``dialect``: "rs274ngc", "unset", or a dict of ``name``, ``tap_rh``, ``tap_lh``,
-            ``feed_per_revolution``, ``needs_spindle_running``.
+            ``dialect``: "rs274ngc", "unset", a ``Dialect`` or a dict of its fields.
 
     Raises:
         ThreadcalcError: ``unknown-key`` with the nearest known key, and what its value's reader says.
@@ -3175,6 +3295,57 @@ def judge_tap(
     [('tap-hand', 'error')]
 
     Source: ISO 2857 and ASME B94.9, from memory; which severity: judgement.
+    """
+
+def cycle(
+    thread: Thread,
+    feed: Feed,
+    *,
+    dialect: _DialectLike,
+    rpm: _Exact,
+    depth_mm: _Exact,
+    r_plane_mm: _Exact,
+    holder: _Holder,
+    return_to: _ReturnTo,
+    peck_mm: _Exact | None = None,
+    dwell_s: _Exact | None = None,
+    retract_factor: _Exact | None = None,
+) -> Cycle:
+    """The words of one tapped hole at the place the spindle stands.
+
+    The tapped depth is rounded deeper, the R plane higher and a peck shallower, to the dialect's
+    decimals. What the dialect lacks is refused with ``code-not-on-control``; pecks are refused with
+    ``peck-tapping`` in a floating holder, and in any that gives if the control needs a code to
+    synchronise.
+
+    Args:
+        thread: The thread: its hand and its lead.
+        feed: The feed, made for the thread's lead and, per minute, for this speed.
+        dialect: A ``Dialect``, the name of a built-in one, or a dict of its fields.
+        rpm: Programmed speed, at most 9 decimals.
+        depth_mm: From the face to the point that the tap's length offset is set on.
+        r_plane_mm: R plane above the face.
+        holder: How the tap is held.
+        return_to: Where the tap returns to.
+        peck_mm: Depth of a peck.
+        dwell_s: Wait at the bottom in seconds, 0 to 60.
+        retract_factor: Speed on the way out over speed on the way in.
+
+    Raises:
+        ThreadcalcError: ``contradiction`` if the feed is that of another speed or lead, if the dialect
+            tells the left hand in two ways, or if two words would have one letter; ``out-of-range`` and
+            ``not-exact`` for numbers that no word can hold; ``missing`` if the dialect does not say what
+            a dwell or a way out is counted in.
+
+    >>> m8 = Thread("M8x1.25-6H")
+    >>> word = feed(m8, 600, unit="mm", mode="per_minute", decimals=3)
+    >>> hole = dict(rpm=600, depth_mm=20, r_plane_mm=5, holder="rigid", return_to="r_plane")
+    >>> cycle(m8, word, dialect="rs274ngc", **hole).blocks
+    ['G17 G21 G90 G94', 'S600 M3', 'G99 G84 Z-20. R5. F750.', 'G80']
+    >>> cycle(m8, word, dialect="rs274ngc", peck_mm=5, **hole).refused.suggestion
+    'rs274ngc has no word for the depth of a peck'
+
+    Source: ISO 6983-1 and NISTIR 6556 (the words); rounding: common practice.
     """
 
 def plan(job: Job | dict[str, Any], /) -> Plan:

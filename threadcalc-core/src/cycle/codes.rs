@@ -1,0 +1,85 @@
+//! The codes and letters of a dialect that a request needs, or what it lacks.
+
+use super::CycleRequest;
+use super::dialect::{CodeText, Dialect, ReturnTo};
+use super::numbers::Numbers;
+use super::words::{Word, word};
+use crate::error::{Code, Error, Field};
+use crate::finding::{Finding, FindingId, Severity};
+use crate::motion::Holder;
+use crate::thread::Hand;
+
+/// The codes of the dialect that the request needs.
+pub(super) struct Codes {
+    pub mode: Word,
+    pub tap: Word,
+    pub return_to: Word,
+}
+
+impl Codes {
+    pub(super) fn of(request: &CycleRequest<'_>, numbers: &Numbers) -> Result<Result<Self, Finding>, Error> {
+        let dialect = request.dialect;
+        if dialect.lh_by_spindle_direction && (dialect.tap_lh.is_some() || dialect.peck_code_lh.is_some()) {
+            return Err(Error::new(Code::Contradiction, Field::DialectLeftBySpindle)
+                .hint_text("the spindle's direction or a code of its own tells the left hand, not both"));
+        }
+        let pecks = numbers.peck.is_some();
+        let Some(tap) = dialect.tapping_code(request.thread.hand(), pecks) else {
+            return Ok(Err(lacks(dialect, cycle_of(request.thread.hand(), pecks))));
+        };
+        let Some(mode) = dialect.feed_code(request.feed.mode()) else {
+            return Ok(Err(lacks(dialect, "feed per revolution")));
+        };
+        if pecks && !meets_thread_again(request) {
+            return Ok(Err(Finding::new(FindingId::PeckTapping)
+                .with_severity(Severity::Error)
+                .with_evidence("holder")
+                .with_suggestion("a rigid holder and a synchronised cycle")));
+        }
+        let missing = [
+            (pecks && dialect.peck_word.is_none(), "word for the depth of a peck"),
+            (numbers.dwell_s.is_some() && dialect.dwell_word.is_none(), "word for a dwell at the bottom"),
+            (numbers.retract_factor.is_some() && dialect.retract_word.is_none(), "word for a faster way out"),
+        ];
+        if let Some((_, what)) = missing.into_iter().find(|(is_missing, _)| *is_missing) {
+            return Ok(Err(lacks(dialect, what)));
+        }
+        let Some(return_to) = dialect.return_code(request.return_to) else {
+            return Ok(Err(lacks(
+                dialect,
+                match request.return_to {
+                    ReturnTo::RPlane => "code for the return to the R plane",
+                    ReturnTo::Initial => "code for the return to the initial height",
+                },
+            )));
+        };
+        let held = |code: CodeText| word(code.as_str());
+        Ok(Ok(Self { mode: held(mode), tap: held(tap), return_to: held(return_to) }))
+    }
+}
+
+/// Whether spindle and axis stay together from peck to peck.
+fn meets_thread_again(request: &CycleRequest<'_>) -> bool {
+    match request.holder {
+        Holder::Rigid => true,
+        Holder::TensionCompression => request.dialect.rigid_tap_code.is_none(),
+        Holder::Floating => false,
+    }
+}
+
+const fn cycle_of(hand: Hand, pecks: bool) -> &'static str {
+    match (hand, pecks) {
+        (Hand::Right, false) => "right-hand tapping cycle",
+        (Hand::Left, false) => "left-hand tapping cycle",
+        (Hand::Right, true) => "right-hand tapping cycle with pecks",
+        (Hand::Left, true) => "left-hand tapping cycle with pecks",
+    }
+}
+
+fn lacks(dialect: &Dialect, what: &str) -> Finding {
+    Finding::new(FindingId::CodeNotOnControl)
+        .with_evidence("dialect")
+        .with_suggestion(if dialect.name.is_empty() { "it" } else { dialect.name.as_str() })
+        .with_suggestion(" has no ")
+        .with_suggestion(what)
+}

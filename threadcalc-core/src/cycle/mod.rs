@@ -1,0 +1,226 @@
+//! The words of a tapping cycle under a dialect, and what must be restored after it.
+
+mod codes;
+mod dialect;
+mod keys;
+mod numbers;
+mod words;
+
+pub(crate) use dialect::axis_decimals;
+pub use dialect::{CodeText, Dialect, DwellUnit, LetterText, RetractIn, ReturnTo};
+pub use words::Cycle;
+
+use crate::error::{Code, Error, Field};
+use crate::feed::{Feed, FeedMode, Unit};
+use crate::finding::Finding;
+use crate::length::{Length, Ratio};
+use crate::motion::Holder;
+use crate::thread::{Hand, Thread};
+use codes::Codes;
+use numbers::Numbers;
+use words::{Word, number_word, word};
+
+/// What a tapping cycle is made of. Lengths in millimetres, whatever the unit of the feed.
+#[derive(Clone, Copy, Debug)]
+pub struct CycleRequest<'a> {
+    /// The control's dialect.
+    pub dialect: &'a Dialect,
+    /// The thread: its hand and its lead.
+    pub thread: &'a Thread,
+    /// The feed, made for the thread's lead and, per minute, for this speed.
+    pub feed: &'a Feed,
+    /// Programmed speed, at most 9 decimals.
+    pub rpm: Ratio,
+    /// From the face to the point that the tap's length offset is set on.
+    pub depth_mm: Length,
+    /// R plane above the face.
+    pub r_plane_mm: Length,
+    /// How the tap is held.
+    pub holder: Holder,
+    /// Depth of a peck; None: in one stroke.
+    pub peck_mm: Option<Length>,
+    /// Wait at the bottom in seconds, 0 to 60; None or 0: none.
+    pub dwell_s: Option<Ratio>,
+    /// Speed on the way out over speed on the way in; None or 1: out as fast as in.
+    pub retract_factor: Option<Ratio>,
+    /// Where the tap returns to.
+    pub return_to: ReturnTo,
+}
+
+/// The words of one tapped hole at the place the spindle stands, or the finding that says why there are none.
+///
+/// ```text
+/// G17 G21 G90 G94              plane, unit, absolute, feed mode
+/// S600 M3                      M3 or M4 where the control needs it
+/// M135 S600                    where a rigid holder needs a code of its own
+/// G99 G84 Z-20. R5. F750.      the tapping cycle; peck, dwell and way out before F
+/// G80
+/// ```
+///
+/// The tapped depth is rounded deeper, the R plane higher and a peck shallower, to the dialect's decimals.
+/// What the dialect lacks is refused with [`FindingId::CodeNotOnControl`]. Pecks are refused with
+/// [`FindingId::PeckTapping`] where the tap would not meet its thread again: in a floating holder, and in
+/// any that gives if the control needs a code to synchronise, since that code is for rigid holders.
+///
+/// # Errors
+/// [`Code::Contradiction`] if the feed is that of another speed or lead, if the dialect tells the left hand
+/// in two ways, or if two words would have one letter; [`Code::OutOfRange`] and [`Code::NotExact`] for
+/// numbers that no word can hold; [`Code::Missing`] if the dialect does not say what a dwell or a way out is
+/// counted in.
+///
+/// # Example
+/// ```
+/// use threadcalc_core::*;
+///
+/// let (thread, rpm) = (Thread::read(b"M8x1.25-6H")?, Length::integer(600));
+/// let feed = feed(thread.lead_mm(), Some(rpm), Unit::Mm, FeedMode::PerMinute, 3)?;
+/// let mut request = CycleRequest {
+///     dialect: &Dialect::rs274ngc(),
+///     thread: &thread,
+///     feed: &feed,
+///     rpm,
+///     depth_mm: Length::integer(20),
+///     r_plane_mm: Length::integer(5),
+///     holder: Holder::Rigid,
+///     peck_mm: None,
+///     dwell_s: None,
+///     retract_factor: None,
+///     return_to: ReturnTo::RPlane,
+/// };
+/// let words = cycle(&request)?.expect("G84 is on the control");
+/// assert!(words.blocks().any(|line| line.as_str() == "G99 G84 Z-20. R5. F750."));
+/// request.peck_mm = Some(Length::integer(5));
+/// let lacks = cycle(&request)?.expect_err("no pecks");
+/// assert_eq!(lacks.suggestion(), "rs274ngc has no word for the depth of a peck");
+/// # Ok::<(), threadcalc_core::Error>(())
+/// ```
+///
+/// # Source
+/// ISO 6983-1 (G17, G80, G84, G90, G94, G95); NISTIR 6556 (G20, G21, G98, G99); rounding: common practice.
+pub fn cycle(request: &CycleRequest<'_>) -> Result<Result<Cycle, Finding>, Error> {
+    let numbers = Numbers::of(request)?;
+    let codes = match Codes::of(request, &numbers)? {
+        Ok(codes) => codes,
+        Err(finding) => return Ok(Err(finding)),
+    };
+    let dialect = request.dialect;
+    let left = request.thread.hand() == Hand::Left;
+
+    let mut cycle = Cycle::default();
+    cycle.line(&[
+        word("G17"),
+        word(if request.feed.unit() == Unit::Mm { "G21" } else { "G20" }),
+        word("G90"),
+        codes.mode,
+    ]);
+    let turns = dialect.needs_spindle_running || dialect.lh_by_spindle_direction;
+    let speed = number_word("S", request.rpm, false, Field::Rpm)?;
+    let rigid = dialect.rigid_tap_code.filter(|_| request.holder == Holder::Rigid);
+    let speed_in_rigid = rigid.is_some() && dialect.rigid_tap_code_has_s;
+    if turns {
+        cycle.line(&[speed, word(if left { "M4" } else { "M3" })]);
+    } else if !speed_in_rigid {
+        cycle.line(&[speed]);
+    }
+    if let Some(code) = rigid {
+        cycle.line(&[word(code.as_str()), if speed_in_rigid { speed } else { Word::new() }]);
+    }
+    cycle.line(&tapping_line(request, &numbers, &codes)?);
+    cycle.line(&[word("G80")]);
+
+    if request.feed.mode() == FeedMode::PerRevolution {
+        cycle.restore_later(word(dialect.feed_per_minute.as_str()), "feed mode, the tap's is per revolution");
+    }
+    cycle.restore_later(word("F"), "the next cut needs its own F");
+    if left {
+        cycle.restore_later(word("M3"), "spindle direction, the next tool is right-hand");
+    } else if !turns {
+        cycle.restore_later(word("M3"), "spindle, the cycle starts and stops it itself");
+    }
+    Ok(Ok(cycle))
+}
+
+/// Return, cycle, Z, R, what the dialect has letters for, and F last.
+fn tapping_line(request: &CycleRequest<'_>, numbers: &Numbers, codes: &Codes) -> Result<[Word; 8], Error> {
+    let dialect = request.dialect;
+    let point = dialect.trailing_point;
+    let in_seconds = dialect.dwell_unit == Some(DwellUnit::Seconds);
+    let own = [
+        Own { letter: dialect.peck_word, number: numbers.peck, point, field: Field::Peck },
+        Own {
+            letter: dialect.dwell_word,
+            number: counted_dwell(dialect, numbers.dwell_s)?,
+            point: point && in_seconds,
+            field: Field::Dwell,
+        },
+        Own {
+            letter: dialect.retract_word,
+            number: counted_retract(dialect, numbers.retract_factor)?,
+            point: false,
+            field: Field::RetractFactor,
+        },
+    ];
+    check_letters(own)?;
+    let [peck, dwell, out] = own.map(Own::word);
+    let z = number_word("Z", numbers.depth.negative(), point, Field::Depth)?;
+    let r = number_word("R", numbers.r_plane, point, Field::RPlane)?;
+    let feed = request.feed.word();
+    let feed = if point { feed } else { feed.strip_suffix('.').unwrap_or(feed) };
+    Ok([codes.return_to, codes.tap, z, r, peck?, dwell?, out?, word(feed)])
+}
+
+/// A word whose letter is the dialect's own.
+#[derive(Clone, Copy)]
+struct Own {
+    letter: Option<LetterText>,
+    number: Option<Length>,
+    point: bool,
+    field: Field,
+}
+
+impl Own {
+    fn word(self) -> Result<Word, Error> {
+        match (self.letter, self.number) {
+            (Some(letter), Some(number)) => number_word(letter.as_str(), number, self.point, self.field),
+            _ => Ok(Word::new()),
+        }
+    }
+}
+
+/// No two words of one line have one letter: a control would take one of them, or stop.
+fn check_letters(own: [Own; 3]) -> Result<(), Error> {
+    let letter = |own: Own| own.letter.filter(|_| own.number.is_some());
+    let [peck, dwell, out] = own.map(letter);
+    let free = |letter: LetterText| matches!(letter.as_str().as_bytes(), [byte] if keys::is_free(*byte));
+    let alike = |a: Option<LetterText>, b: Option<LetterText>| a.is_some() && a == b;
+    let taken = [peck, dwell, out].into_iter().flatten().any(|letter| !free(letter));
+    if taken || alike(peck, dwell) || alike(dwell, out) || alike(peck, out) {
+        return Err(Error::new(Code::Contradiction, Field::Dialect)
+            .hint_text("peck, dwell and way out need a letter each, and none that the cycle has already"));
+    }
+    Ok(())
+}
+
+fn counted_dwell(dialect: &Dialect, seconds: Option<Ratio>) -> Result<Option<Ratio>, Error> {
+    let Some(seconds) = seconds else { return Ok(None) };
+    match dialect.dwell_unit {
+        None => Err(Error::new(Code::Missing, Field::DialectDwellUnit).hint_text(DwellUnit::CHOICES)),
+        Some(DwellUnit::Seconds) => Ok(Some(seconds)),
+        Some(DwellUnit::Milliseconds) => {
+            let counted = seconds.times(Length::integer(1_000))?;
+            let fraction = Error::new(Code::NotExact, Field::Dwell)
+                .got(seconds.to_f64())
+                .hint_text("the control counts whole milliseconds");
+            counted.whole().map(|_| Some(counted)).ok_or(fraction)
+        }
+    }
+}
+
+fn counted_retract(dialect: &Dialect, factor: Option<Ratio>) -> Result<Option<Ratio>, Error> {
+    let Some(factor) = factor else { return Ok(None) };
+    match dialect.retract_in {
+        None => Err(Error::new(Code::Missing, Field::DialectRetractIn).hint_text(RetractIn::CHOICES)),
+        Some(RetractIn::Factor) => Ok(Some(factor)),
+        Some(RetractIn::Percent) => factor.times(Length::integer(100)).map(Some),
+    }
+}
