@@ -141,12 +141,10 @@ pub(crate) const SIZES: [UnifiedSize; 71] = [
 /// Whether the diameters rise strictly.
 const fn sorted(mut sizes: &[UnifiedSize]) -> bool {
     while let [first, rest @ ..] = sizes {
-        if let [second, ..] = rest
-            && first.diameter_e4_in >= second.diameter_e4_in
-        {
-            return false;
+        match rest {
+            [second, ..] if first.diameter_e4_in >= second.diameter_e4_in => return false,
+            _ => sizes = rest,
         }
-        sizes = rest;
     }
     true
 }

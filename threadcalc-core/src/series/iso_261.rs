@@ -159,12 +159,10 @@ pub(crate) const SIZES: [MetricSize; 106] = [
 /// Whether the diameters rise strictly.
 const fn sorted(mut sizes: &[MetricSize]) -> bool {
     while let [first, rest @ ..] = sizes {
-        if let [second, ..] = rest
-            && first.diameter_um >= second.diameter_um
-        {
-            return false;
+        match rest {
+            [second, ..] if first.diameter_um >= second.diameter_um => return false,
+            _ => sizes = rest,
         }
-        sizes = rest;
     }
     true
 }
