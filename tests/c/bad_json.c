@@ -29,7 +29,7 @@ void bad_json(void)
     (void)refused(THREADCALC_STATUS_UNKNOWN_KEY, TEXT(GOOD_JSON ",\"drill_set\":[\"metric\"]}"));
     /* The message names the key; a NUL in it ends no message. */
     (void)refused(THREADCALC_STATUS_UNKNOWN_KEY, TEXT(GOOD_JSON ",\"\\u0000speed\":1}"));
-    (void)refused(THREADCALC_STATUS_UNSUPPORTED_FIELD, TEXT(GOOD_JSON ",\"machine\":{\"gears\":[[0,600]]}}"));
+    (void)refused(THREADCALC_STATUS_OUT_OF_RANGE, TEXT(GOOD_JSON ",\"machine\":{\"gears\":[[0,600]]}}"));
     (void)refused(bad, TEXT(GOOD_JSON ",\"rpm\":600}"));
     (void)refused(bad, TEXT(GOOD_JSON ",\"schema\":1}"));
     CHECK(refused(bad, TEXT("")) == 0);
