@@ -2,8 +2,8 @@
 
 use super::Job;
 use crate::error::Error;
-use crate::feed::{Feed, FeedMode, Unit, exact_speeds, feed, programmed_speed};
-use crate::length::{Length, Ratio, Rounding};
+use crate::feed::{Feed, FeedMode, Unit, feed, nearest_exact_speeds, programmed_speed};
+use crate::length::{Length, Ratio};
 
 /// A speed and the feed that belongs to it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -29,37 +29,15 @@ pub(super) fn card(
     unit: Unit,
     decimals: u8,
 ) -> Result<[Option<CardRow>; MOST_CARD_ROWS], Error> {
-    let whole = |speed: Option<Ratio>, rounding| {
-        speed.and_then(|speed| speed.round_to(0, rounding).ok()).map(|decimal| decimal.units())
-    };
-    let lowest = whole(job.machine.lowest_rpm, Rounding::Up).unwrap_or(1).max(1);
-    let highest = whole(job.machine.highest_rpm, Rounding::Down).unwrap_or(i64::MAX);
     let step = job.machine.speed_step.unwrap_or(Length::ONE);
-    let reachable = |speed: &i64| Length::integer(*speed).over(step).is_ok_and(|steps| steps.whole().is_some());
-    let exact = |lowest: i64, highest: i64| -> Option<Ratio> {
-        let speeds = exact_speeds(lead_mm, rpm, unit, decimals, 64, lowest, Some(highest)).ok()?;
-        speeds.into_iter().find(reachable).map(Length::integer)
-    };
-    let planned = rpm.round_to(0, Rounding::Down)?.units();
-    // Of a speed that is no whole number the whole one below is a speed of its own.
-    let below = if rpm.whole().is_some() { planned.saturating_sub(1) } else { planned };
+    let (lowest, highest) = (job.machine.lowest_rpm, job.machine.highest_rpm);
+    let (below, above) =
+        nearest_exact_speeds(lead_mm, rpm, unit, decimals, step, lowest, highest).unwrap_or((None, None));
     let slower = |numerator| -> Option<Ratio> {
         let speed = rpm.times(Length::new(numerator, 4).ok()?).ok()?;
-        programmed_speed(speed, step, job.machine.lowest_rpm, job.machine.highest_rpm).ok()
+        programmed_speed(speed, step, lowest, highest).ok()
     };
-    // A pair of a speed far away from the job's is no help at the machine: within half and double.
-    let near = |speed: &Ratio| {
-        speed.times(Length::integer(2)).is_ok_and(|twice| twice >= rpm)
-            && rpm.times(Length::integer(2)).is_ok_and(|twice| *speed <= twice)
-    };
-    let mut speeds = [
-        slower(2),
-        slower(3),
-        exact(lowest, below).filter(near),
-        Some(rpm),
-        exact(planned.saturating_add(1), highest).filter(near),
-        None,
-    ];
+    let mut speeds = [slower(2), slower(3), below.map(Length::integer), Some(rpm), above.map(Length::integer), None];
     speeds.sort_unstable_by_key(|speed| (speed.is_none(), *speed));
     let mut rows = [None; MOST_CARD_ROWS];
     let mut last = None;

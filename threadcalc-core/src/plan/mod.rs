@@ -205,7 +205,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     let cut_mm = hole::depth_in_metal(&job, &depths.straight);
     let lead_error = feed.lead_error()?;
     let axial_error = feed.axial_error_mm(cut_mm)?;
-    let limits = drill.limits.or(thread.limits().ok());
+    let limits = drill.limits.or_else(|| thread.limits().ok());
     findings::of_feed(&mut findings, mode, holder, lead_error, axial_error, limits.as_ref());
     hole::of_depth(&mut findings, &thread, &job, &depths)?;
     let spindle = spindle::spindle(&thread, &job, programmed, tap, holder, &depths.straight, &mut findings)?;
