@@ -2,7 +2,9 @@
 
 use core::fmt::{self, Write};
 
+use crate::feed::Unit;
 use crate::length::{Decimal, Length, Rounding};
+use crate::number_key::NumberKey;
 use crate::text::{Text, write_f64};
 
 /// The widest line.
@@ -147,6 +149,61 @@ impl fmt::Display for Inches {
     }
 }
 
+/// An exact value in full, or at six decimals where it has more.
+pub(super) struct Exactly(pub Length);
+
+impl fmt::Display for Exactly {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self.0.as_decimal().filter(|decimal| decimal.decimals() <= 6) {
+            Some(decimal) => fmt::Display::fmt(&decimal, f),
+            None => Fixed(self.0, 6).fmt(f),
+        }
+    }
+}
+
+/// The unit as it stands behind a number.
+pub(super) const fn short(unit: Unit) -> &'static str {
+    match unit {
+        Unit::Mm => "mm",
+        Unit::Inch => "in",
+    }
+}
+
+/// A diameter, or a range of them, in the unit it is printed in, then in the other one.
+pub(super) struct Both {
+    pub low: Length,
+    pub high: Option<Length>,
+    pub first: Unit,
+    /// Decimals of the inches, where these come first; three of millimetres, four of inches otherwise.
+    pub decimals: u8,
+}
+
+impl fmt::Display for Both {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let in_unit = |f: &mut fmt::Formatter<'_>, unit: Unit, decimals| {
+            let value = |mm: Length| Fixed(mm.over(unit.in_mm()).unwrap_or(mm), decimals);
+            write!(f, "{}", value(self.low))?;
+            if let Some(high) = self.high {
+                write!(f, " to {}", value(high))?;
+            }
+            write!(f, " {}", short(unit))
+        };
+        let (second, decimals) = match self.first {
+            Unit::Mm => {
+                in_unit(f, Unit::Mm, 3)?;
+                (Unit::Inch, 4)
+            }
+            Unit::Inch => {
+                in_unit(f, Unit::Inch, self.decimals)?;
+                (Unit::Mm, 3)
+            }
+        };
+        f.write_str(" (")?;
+        in_unit(f, second, decimals)?;
+        f.write_str(")")
+    }
+}
+
 /// A derived double at a number of decimals, for reading.
 pub(super) struct Shown(pub f64, pub u8);
 
@@ -176,6 +233,33 @@ impl fmt::Display for Plain {
     }
 }
 
+/// The units that the names of numbers end in, the longer first.
+const ENDINGS: [(&str, &str); 11] = [
+    ("_n_mm2", " N/mm2"),
+    ("_mm_min", " mm/min"),
+    ("_mm", " mm"),
+    ("_um", " um"),
+    ("_rpm", " rpm"),
+    ("_deg", " deg"),
+    ("_nm", " Nm"),
+    ("_mpa", " MPa"),
+    ("_threads", " threads"),
+    ("_turns", " turns"),
+    ("_percent", " %"),
+];
+
+/// A finding's number by its name and with its unit: `r plane 5 mm`.
+pub(super) struct Measure(pub NumberKey, pub f64);
+
+impl fmt::Display for Measure {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let name = self.0.name();
+        let ending = ENDINGS.iter().find_map(|(ending, unit)| Some((name.strip_suffix(ending)?, *unit)));
+        let (name, unit) = ending.unwrap_or((name, ""));
+        write!(f, "{} {}{unit}", Words(name), Plain(self.1))
+    }
+}
+
 /// A signed exact value at a number of decimals.
 pub(super) struct Signed(pub Length, pub u8);
 
@@ -188,11 +272,11 @@ impl fmt::Display for Signed {
     }
 }
 
-/// A name with blanks for its underscores.
+/// A name with blanks for its underscores and dashes.
 pub(super) struct Words(pub &'static str);
 
 impl fmt::Display for Words {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.0.chars().try_for_each(|letter| f.write_char(if letter == '_' { ' ' } else { letter }))
+        self.0.chars().try_for_each(|letter| f.write_char(if matches!(letter, '_' | '-') { ' ' } else { letter }))
     }
 }

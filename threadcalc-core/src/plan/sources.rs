@@ -25,25 +25,25 @@ impl Plan {
             Some(("profile", of_profile(form))),
             self.limits.map(|limits| ("limits", limits.source)),
             Some(("drill", of_drill(form, self.job.tap == Some(Tap::Form)))),
-            Some(("feed", "derived: lead x programmed speed, rounded half to even")),
+            Some(("feed", "derived: lead x speed, half to even")),
             Some((
                 "depths",
                 if taper {
-                    "ASME B1.20.1-1983 and ISO 7-1:1994 (hand-tight length); ASME B94.9-2008 (projection)"
+                    "ASME B1.20.1-1983 and ISO 7-1:1994 (hand-tight), ASME B94.9-2008 (projection)"
                 } else {
-                    "common practice; chamfers: DIN 2197"
+                    "common practice, chamfers DIN 2197"
                 },
             )),
             self.spindle
                 .torque
-                .map(|_| ("spindle.torque", "a tap maker's published formula kc P2 D / 8000; band: common practice")),
+                .map(|_| ("spindle.torque", "kc P2 D / 8000 as a tap maker publishes it, band common practice")),
             Some(("spindle.time", "derived: constant acceleration")),
             self.tap_class.map(|_| ("tap_class", "ISO 2857, from memory")),
             self.tap_limit.map(|_| ("tap_limit", "ASME B94.9, from memory")),
-            self.joint.map(|_| ("joint", "FED-STD-H28/2B and ASME B1.1 appendix B; ISO 898-1 (stress area of M)")),
-            Some(("gauges", "ISO 1502 and ASME B1.2 for what a gauge checks, from memory; sizes: the limits")),
+            self.joint.map(|_| ("joint", "FED-STD-H28/2B, ASME B1.1 appendix B, ISO 898-1 (stress area of M)")),
+            Some(("gauges", "ISO 1502 and ASME B1.2 (what each checks), from memory; sizes: the limits")),
             self.not_go.map(|rule| ("not_go", rule.standard)),
-            Some(("words", "ISO 6983-1; codes of the cycle: the dialect")),
+            Some(("words", "ISO 6983-1, codes of the cycle: the dialect")),
         ];
         parts.into_iter().flatten().map(|(part, source)| Source { part, source })
     }
@@ -62,7 +62,7 @@ const fn of_thread(form: Form) -> &'static str {
 
 const fn of_profile(form: Form) -> &'static str {
     match form {
-        Form::Metric => "ISO 68-1:1998; stress area: ISO 898-1",
+        Form::Metric => "ISO 68-1:1998, stress area ISO 898-1",
         Form::Unified => "ASME B1.1-2003",
         other => of_thread(other),
     }
@@ -70,9 +70,9 @@ const fn of_profile(form: Form) -> &'static str {
 
 fn of_drill(form: Form, formed: bool) -> &'static str {
     match form {
-        _ if formed => "hole D - 0.68 P x percent / 100: tap makers' published formula, common practice",
-        Form::Npt | Form::Nptf => "ASME B94.9-2008 (direct tapping); with taper reamer: common practice",
+        _ if formed => "D - 0.68 P x percent / 100 as tap makers publish it, common practice",
+        Form::Npt | Form::Nptf => "ASME B94.9-2008 (direct tapping), with taper reamer common practice",
         Form::Rc => "common practice",
-        _ => "ISO 2306 (D - P); percent: Machinery's Handbook 31",
+        _ => "ISO 2306 (D - P), percent Machinery's Handbook 31",
     }
 }

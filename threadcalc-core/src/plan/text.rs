@@ -2,20 +2,23 @@
 
 use core::fmt;
 
-use super::page::{Fixed, Inches, Page, Shown, Signed, Words};
+use super::page::{Both, Exactly, Fixed, Inches, Page, Shown, Signed, Words, short};
 use super::{CardRow, Plan};
 use crate::depth::Hole;
-use crate::drill::{Alternative, Basis, Tap, WithinLimits, percent_thread};
+use crate::drill::{Alternative, Basis, Drill, DrillSet, Tap, WithinLimits, percent_thread, probable_hole_mm};
 use crate::feed::{FeedMode, Unit};
+use crate::finding::Severity;
 use crate::form::Form;
 use crate::length::{Length, Rounding};
-use crate::text::placed;
+use crate::taper_depth::TaperDepths;
+use crate::text::{Text, placed};
 use crate::thread::{Hand, Series, Thread};
 
 impl fmt::Display for Plan {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let mut page = Page::new(f);
         self.headline(&mut page)?;
+        self.stop_line(&mut page)?;
         self.thread_lines(&mut page)?;
         self.limit_lines(&mut page)?;
         self.drill_lines(&mut page)?;
@@ -53,24 +56,34 @@ impl Plan {
                 }
             ),
         )?;
+        let machine = match self.unit() {
+            Unit::Mm => "METRIC machine",
+            Unit::Inch => "INCH machine",
+        };
+        page.item("   ", format_args!("{machine}"))?;
         let hole = self.job.hole.map_or("", Hole::name);
         match self.job.full_thread_depth_mm {
             Some(depth) => page.item("   ", format_args!("{hole}, {depth} mm full thread"))?,
             None => page.item("   ", format_args!("{hole}, taper 1:16"))?,
         }
-        if let Some(material) = self.job.material {
-            page.item("   ", format_args!("{}", Words(material.name())))?;
+        match self.job.material {
+            Some(material) => page.item("   ", format_args!("{}", Words(material.name()))),
+            None => Ok(()),
         }
-        page.item(
-            "   ",
-            format_args!(
-                "{}",
-                match self.unit() {
-                    Unit::Mm => "METRIC machine",
-                    Unit::Inch => "INCH machine",
-                }
-            ),
-        )
+    }
+
+    /// What keeps the words back stands at the top: whoever reads on has to know it.
+    fn stop_line(&self, page: &mut Page<'_>) -> fmt::Result {
+        if !self.findings.has_error() {
+            return Ok(());
+        }
+        page.label("STOP")?;
+        page.phrase("", "do not cut: no cycle words while these stand (see Findings):")?;
+        let errors = self.findings.iter().filter(|finding| finding.severity() == Severity::Error);
+        for (place, finding) in placed(errors) {
+            page.item(if place == 0 { " " } else { ", " }, format_args!("{}", finding.id()))?;
+        }
+        Ok(())
     }
 
     fn thread_lines(&self, page: &mut Page<'_>) -> fmt::Result {
@@ -94,45 +107,55 @@ impl Plan {
 
     fn limit_lines(&self, page: &mut Page<'_>) -> fmt::Result {
         page.label("Limits")?;
-        let Some(limits) = &self.limits else {
-            return page.sentence(if self.taper.is_some() {
-                "a taper thread's size is its depth: see Depths and Gauge"
-            } else {
-                "the limits of this class are not sourced: take them from the standard"
-            });
-        };
-        // The standard's own decimals where it is in inches, four where it is not.
-        let decimals = if limits.native_unit == Unit::Inch { limits.decimals } else { 4 };
-        let inches = |length: Length| Fixed(length.over(Length::INCH).unwrap_or(length), decimals);
-        for (what, range) in [("pitch dia", limits.pitch_diameter_mm), ("minor dia", limits.minor_mm)] {
-            if let (Some(low), Some(high)) = range {
-                page.item("", format_args!("{what} {} to {} mm", Fixed(low, 3), Fixed(high, 3)))?;
-                page.item(" ", format_args!("({} to {} in)", inches(low), inches(high)))?;
+        if let Some(taper) = &self.taper {
+            return self.size_is_depth(page, taper);
+        }
+        let unknown = "the limits of this class are not sourced: take them from the standard";
+        let Some(limits) = &self.limits else { return page.sentence(unknown) };
+        // The standard's own decimals where it is in inches; pitch diameters have four there.
+        let decimals = limits.decimals;
+        let ranges =
+            [("pitch dia", limits.pitch_diameter_mm, decimals.max(4)), ("minor dia", limits.minor_mm, decimals)];
+        let known = ranges.into_iter().filter_map(|(what, (low, high), decimals)| Some((what, low?, high?, decimals)));
+        if known.clone().next().is_none() {
+            return page.sentence(unknown);
+        }
+        for (place, (what, low, high, decimals)) in placed(known) {
+            if place > 0 {
                 page.next_line()?;
             }
+            let range = Both { low, high: Some(high), first: limits.native_unit, decimals };
+            page.item("", format_args!("{what} {range}"))?;
         }
-        page.item("", format_args!("{}", limits.source))?;
-        page.item(" ", format_args!("({})", limits.confidence))?;
         if self.job.tap == Some(Tap::Form) {
             page.next_line()?;
-            page.sentence("of a cut thread: a form tap makes its own minor diameter, do not test it by these")?;
+            page.sentence("minor dia of a cut thread: a form tap makes its own, do not test it by this")?;
         }
         Ok(())
+    }
+
+    /// What a taper thread has in place of limits.
+    fn size_is_depth(&self, page: &mut Page<'_>, taper: &TaperDepths) -> fmt::Result {
+        if let Some(face) = self.thread.pipe().ok().and_then(|pipe| pipe.pitch_diameter_gauge_plane_mm) {
+            page.item("", format_args!("pitch dia {} mm at the face, gauged flush", Fixed(face, 3)))?;
+            page.next_line()?;
+        }
+        page.item("", format_args!("SIZE IS DEPTH: one turn deeper ({} mm)", Fixed(self.thread.pitch_mm(), 3)))?;
+        page.item(" ", format_args!("is {} mm larger", Fixed(taper.diameter_per_turn_mm, 3)))
     }
 
     fn drill_lines(&self, page: &mut Page<'_>) -> fmt::Result {
         let chosen = &self.drill.chosen;
         page.label("Drill")?;
-        drill_name(page, chosen)?;
+        page.item("", format_args!("{}", DrillName(&chosen.drill)))?;
         let tap = self.job.tap.unwrap_or(Tap::Cut);
         match self.drill.basis {
             Some(basis) => {
-                let percent = |basis| {
-                    percent_thread(&self.thread, chosen.drill.diameter_mm(), tap, Some(basis)).unwrap_or(f64::NAN)
-                };
+                let drill = chosen.drill.diameter_mm();
+                let percent = |basis| percent_thread(&self.thread, drill, tap, Some(basis)).map_err(|_| fmt::Error);
                 let asked = if basis == Basis::FiveEighthsH { " (asked)" } else { "" };
-                page.item("   ", format_args!("{} % of 1.299P", Shown(percent(Basis::ThreeQuartersH), 1)))?;
-                page.item(" ", format_args!("= {} % of 1.0825P{asked}", Shown(percent(Basis::FiveEighthsH), 1)))?;
+                page.item("   ", format_args!("{} % of 1.299P", Shown(percent(Basis::ThreeQuartersH)?, 1)))?;
+                page.item(" ", format_args!("= {} % of 1.0825P{asked}", Shown(percent(Basis::FiveEighthsH)?, 1)))?;
             }
             None if tap == Tap::Form => {
                 page.item("   ", format_args!("{} % of a form tap's 0.68P", Shown(chosen.percent, 1)))?;
@@ -144,25 +167,70 @@ impl Plan {
             None => page.item("   ", format_args!("{} % of the thread's own height", Shown(chosen.percent, 1)))?,
         }
         if chosen.percent.is_finite() {
-            page.next_line()?;
-            page.item("", format_args!("{}", verdict(chosen)))?;
+            page.item("   ", format_args!("{}", verdict(chosen)))?;
         }
         if let Some(left) = chosen.left_to_limit_mm.filter(|left| !left.is_negative()) {
-            page.item(", ", format_args!("{} mm left to the largest minor diameter for oversize", Fixed(left, 3)))?;
-        }
-        for other in self.drill.alternatives.iter().flatten() {
             page.next_line()?;
-            drill_name(page, other)?;
+            page.item("", format_args!("{} mm left to the largest minor dia for oversize", Fixed(left, 3)))?;
+        }
+        self.probable_line(page)?;
+        if self.taper.is_some() {
+            return self.beside_a_taper(page);
+        }
+        self.alternatives_table(page)
+    }
+
+    /// `as drills cut: 6.750 + 0.075 = 6.825 mm, 72.3 %, 0.087 mm left: OK`.
+    fn probable_line(&self, page: &mut Page<'_>) -> fmt::Result {
+        let drill = self.drill.chosen.drill.diameter_mm();
+        let Some(probable) = &self.drill.probable else { return Ok(()) };
+        let Ok(oversize) = probable.hole_mm.minus(drill) else { return Ok(()) };
+        page.next_line()?;
+        let what = if self.job.oversize_mm.is_some() { "as you say drills cut" } else { "as drills cut" };
+        page.item("", format_args!("{what}: {} + {} =", Fixed(drill, 3), Fixed(oversize, 3)))?;
+        page.item(" ", format_args!("{} mm, {} %", Fixed(probable.hole_mm, 3), Shown(probable.percent, 1)))?;
+        match probable.left_to_limit_mm {
+            Some(left) if left.is_negative() => {
+                page.item(", ", format_args!("{} mm OVER maximum", Fixed(left.magnitude(), 3)))
+            }
+            Some(left) => page.item(", ", format_args!("{} mm left: OK", Fixed(left, 3))),
+            None => Ok(()),
+        }
+    }
+
+    fn alternatives_table(&self, page: &mut Page<'_>) -> fmt::Result {
+        let outside = |other: &Alternative| other.within_limits == WithinLimits::No;
+        let chosen = self.drill.chosen.drill.diameter_mm();
+        for other in self.drill.alternatives.iter().flatten() {
+            // Of the drills outside the limits the nearest on each side says it all.
+            let own = other.drill.diameter_mm();
+            let nearer = |drill: Length| (drill > own && drill < chosen) || (drill < own && drill > chosen);
+            let mut others = self.drill.alternatives.iter().flatten();
+            if outside(other) && others.any(|other| outside(other) && nearer(other.drill.diameter_mm())) {
+                continue;
+            }
+            page.next_line()?;
+            page.item("", format_args!("{}", DrillName(&other.drill)))?;
             if other.percent.is_finite() {
-                page.column(42)?;
-                page.item("", format_args!("{} %", Shown(other.percent, 1)))?;
+                page.right(47, format_args!("{} %", Shown(other.percent, 1)))?;
             }
-            if other.within_limits != WithinLimits::DoesNotApply {
-                page.item("  ", format_args!("{}", verdict(other)))?;
+            page.item("  ", format_args!("{}", verdict(other)))?;
+            let (WithinLimits::Yes, Some(left)) = (other.within_limits, other.left_to_limit_mm) else { continue };
+            page.item(", ", format_args!("{} mm left", Fixed(left, 3)))?;
+            let hole = probable_hole_mm(&other.drill, self.job.oversize_mm);
+            if hole.and_then(|hole| hole.minus(own)).is_ok_and(|oversize| oversize > left) {
+                page.item(": ", format_args!("too little"))?;
             }
-            if let (WithinLimits::Yes, Some(left)) = (other.within_limits, other.left_to_limit_mm) {
-                page.item(", ", format_args!("{} mm left", Fixed(left, 3)))?;
-            }
+        }
+        Ok(())
+    }
+
+    /// The neighbours of a taper thread's drill: there is nothing to judge them by.
+    fn beside_a_taper(&self, page: &mut Page<'_>) -> fmt::Result {
+        page.next_line()?;
+        page.item("", format_args!("next to it"))?;
+        for (place, other) in placed(self.drill.alternatives.iter().flatten()) {
+            page.item(if place == 0 { " " } else { ", " }, format_args!("{}", DrillName(&other.drill)))?;
         }
         Ok(())
     }
@@ -172,22 +240,29 @@ impl Plan {
         let unit = self.unit();
         let lead = self.thread.lead_mm();
         let under = self.job.underfeed_percent.filter(|percent| *percent != Length::ZERO);
+        let dialect = self.job.dialect;
+        let over = if unit == Unit::Inch { " / 25.4" } else { "" };
         match self.feed.mode() {
             FeedMode::PerMinute => {
-                page.item("", format_args!("{unit} per minute (G94): {}", self.feed))?;
-                let over = if unit == Unit::Inch { " / 25.4" } else { "" };
+                let code = dialect.map_or(Text::holding("G94"), |dialect| Some(dialect.feed_per_minute));
+                page.item("", format_args!("{unit} per minute ({}): {}", code.unwrap_or_default(), self.feed))?;
                 page.item("   ", format_args!("{} x {lead}{over}", self.programmed_rpm))?;
             }
             FeedMode::PerRevolution => {
-                page.item("", format_args!("{unit} per revolution (G95): {}", self.feed))?;
-                page.item("   ", format_args!("the lead, {lead} mm"))?;
+                let code = dialect.and_then(|dialect| dialect.feed_per_revolution).or(Text::holding("G95"));
+                page.item("", format_args!("{unit} per revolution ({}): {}", code.unwrap_or_default(), self.feed))?;
+                page.item("   ", format_args!("the lead, {lead} mm{over}"))?;
             }
         }
         if let Some(percent) = under {
             page.item(" ", format_args!("less {percent} % under-feed"))?;
         }
         let exact = self.feed.exact().map_err(|_| fmt::Error)?;
-        page.item(" ", format_args!("= {}", Fixed(exact, 6)))?;
+        let each = match self.feed.mode() {
+            FeedMode::PerMinute => "/min",
+            FeedMode::PerRevolution => "",
+        };
+        page.item(" ", format_args!("= {} {}{each}", Exactly(exact), short(unit)))?;
         page.next_line()?;
         self.lead_error_line(page)?;
         self.card_lines(page)
@@ -197,7 +272,7 @@ impl Plan {
         let under = self.job.underfeed_percent.is_some_and(|percent| percent != Length::ZERO);
         let what = if under { "lead fed" } else { "lead cut" };
         if self.lead_error == Length::ZERO {
-            return page.item("", format_args!("{what} exact: {} mm", self.lead_cut_mm));
+            return page.item("", format_args!("{what} {} mm, exact", self.lead_cut_mm));
         }
         page.item("", format_args!("{what} {} mm", Fixed(self.lead_cut_mm, 6)))?;
         // Percent to 6 decimals are the units of the error to 8: the product itself might not fit.
@@ -207,9 +282,9 @@ impl Plan {
         page.item(", ", format_args!("error {sign}{percent} %"))?;
         let depth = self.depth();
         if self.axial_error_mm.magnitude() < Length::parts(1, 10_000) {
-            return page.item(", ", format_args!("under 0.0001 mm in {depth} mm"));
+            return page.item(", ", format_args!("under 0.0001 mm in {} mm", Exactly(depth)));
         }
-        page.item(", ", format_args!("{} mm in {depth} mm", Signed(self.axial_error_mm, 4)))
+        page.item(", ", format_args!("{} mm in {} mm", Signed(self.axial_error_mm, 4), Exactly(depth)))
     }
 
     fn card_lines(&self, page: &mut Page<'_>) -> fmt::Result {
@@ -218,13 +293,15 @@ impl Plan {
             return page.sentence("F stays when S changes: it is the lead");
         }
         page.next_line()?;
-        page.item("", format_args!("S and F go together (* this plan):"))?;
+        let all_exact = self.card().all(|row| row.exact);
+        let also = if all_exact { ", all exact" } else { "" };
+        page.item("", format_args!("S and F go together (* this plan{also}):"))?;
         for (place, row) in placed(self.card()) {
             if place % 3 == 0 {
                 page.next_line()?;
             }
             let CardRow { rpm, feed, exact, planned } = row;
-            let mark = if *exact { " exact" } else { "" };
+            let mark = if *exact && !all_exact { " exact" } else { "" };
             let here = if *planned { "*" } else { "" };
             page.column([11, 34, 57].get(place % 3).copied().unwrap_or(11))?;
             page.item("", format_args!("S{rpm} {feed}{mark}{here}"))?;
@@ -246,7 +323,7 @@ fn series_words(thread: &Thread) -> &'static str {
     }
 }
 
-/// `pitch = lead 127/70 mm = 1.814286 mm = 1/14 in = 0.071429 in`.
+/// `pitch = lead 127/70 mm = 1.814286 mm (1/14 in)`, `pitch = lead 1.25 mm (0.049213 in)`.
 fn length_in_both(page: &mut Page<'_>, what: &str, length: Length) -> fmt::Result {
     page.item("", format_args!("{what} {length} mm"))?;
     if length.as_decimal().is_none() {
@@ -254,28 +331,32 @@ fn length_in_both(page: &mut Page<'_>, what: &str, length: Length) -> fmt::Resul
     }
     // A fraction too odd for inches in 64 bits is shown in millimetres alone.
     let Ok(inches) = length.over(Length::INCH) else { return Ok(()) };
-    page.item(" ", format_args!("= {inches} in"))?;
-    if inches.as_decimal().is_none() {
-        page.item(" ", format_args!("= {} in", Fixed(inches, 6)))?;
+    if inches.numerator() == 1 {
+        return page.item(" ", format_args!("({inches} in)"));
     }
-    Ok(())
+    page.item(" ", format_args!("({} in)", Fixed(inches, 6)))
 }
 
-fn drill_name(page: &mut Page<'_>, judged: &Alternative) -> fmt::Result {
-    let diameter = judged.drill.diameter_mm();
-    let name = judged.drill.name();
-    let is_diameter = judged.drill.set().is_none_or(|set| set == crate::drill::DrillSet::Metric);
-    if is_diameter {
-        return page.item("", format_args!("{} mm ({} in)", Fixed(diameter, 3), Inches(diameter)));
+/// `13/64 = 5.159 mm (0.2031 in)`, a metric drill by its diameter alone.
+struct DrillName<'a>(&'a Drill);
+
+impl fmt::Display for DrillName<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if self.0.set().is_some_and(|set| set != DrillSet::Metric) {
+            write!(f, "{} = ", self.0.name())?;
+        }
+        let diameter = self.0.diameter_mm();
+        write!(f, "{} mm ({} in)", Fixed(diameter, 3), Inches(diameter))
     }
-    page.item("", format_args!("{name} = {} mm ({} in)", Fixed(diameter, 3), Inches(diameter)))
 }
 
-const fn verdict(judged: &Alternative) -> &'static str {
+fn verdict(judged: &Alternative) -> &'static str {
     match (judged.within_limits, judged.left_to_limit_mm) {
         (WithinLimits::Yes, _) => "in limits",
         (WithinLimits::No, Some(left)) if left.is_negative() => "OVER maximum",
         (WithinLimits::No, _) => "UNDER minimum",
-        (WithinLimits::DoesNotApply, _) => "not judged by minor-diameter limits",
+        // A form tap that is asked for more than there is room for jams.
+        (WithinLimits::DoesNotApply, _) if judged.percent > 100.0 => "TOO FULL",
+        (WithinLimits::DoesNotApply, _) => "",
     }
 }

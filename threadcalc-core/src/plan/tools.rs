@@ -3,12 +3,13 @@
 use core::fmt;
 
 use super::Plan;
-use super::page::{Fixed, Page, Shown, Words};
+use super::page::{Both, Exactly, Fixed, Page, Shown, Words};
 use crate::drill::Tap;
 use crate::engagement::Weakest;
+use crate::feed::Unit;
 use crate::gauge::GaugeKind;
 use crate::motion::Holder;
-use crate::tap::{Suits, TapKind};
+use crate::tap::{IsoTap, Suits, TapKind};
 use crate::text::placed;
 use crate::thread::Hand;
 
@@ -20,15 +21,21 @@ impl Plan {
             page.item("", format_args!("LEFT-HAND"))?;
         }
         page.item(" ", format_args!("{} tap for {}", tap.name(), self.thread))?;
-        if let Some(class) = self.tap_class.and_then(|tap| tap.class) {
-            page.item(", ", format_args!("ISO 2857 class {}", class.name()))?;
+        match self.tap_class {
+            Some(IsoTap { class: Some(class), .. }) => page.item(", ", format_args!("ISO 2857 class {class}"))?,
+            Some(IsoTap { class: None, closing_mm }) if closing_mm.is_positive() => {
+                page.item(", ", format_args!("SPECIAL, pitch dia {} mm larger", Exactly(closing_mm)))?
+            }
+            _ => {}
         }
         if let Some(limit) = self.tap_limit {
             page.item(", ", format_args!("limit {limit} or larger"))?;
         }
         if let Some(threads) = self.job.chamfer_threads {
             match self.job.chamfer_form {
-                Some(form) => page.item(", ", format_args!("chamfer form {form} = {threads} threads at most"))?,
+                Some(form) => {
+                    page.item(", ", format_args!("chamfer {} = {threads} threads at most", Words(form.name())))?
+                }
                 None => page.item(", ", format_args!("chamfer {threads} threads at most"))?,
             }
         }
@@ -44,7 +51,7 @@ impl Plan {
         let Some(hole) = self.job.hole.filter(|_| self.taper.is_none()) else { return Ok(()) };
         page.next_line()?;
         if let Some(kind) = self.job.tap_kind {
-            page.item("", format_args!("{}:", Words(kind.name())))?;
+            page.item("", format_args!("{},", Words(kind.name())))?;
             return page.phrase(" ", kind.advice(hole).reason);
         }
         let mut suited = TapKind::ALL.iter().filter(|kind| kind.tap() == tap && kind.advice(hole).suits == Suits::Well);
@@ -66,21 +73,48 @@ impl Plan {
 
     fn torque_line(&self, page: &mut Page<'_>) -> fmt::Result {
         let Some(torque) = self.spindle.torque else { return Ok(()) };
-        let decimals = if torque.high_nm < 10.0 { 2 } else { 0 };
+        // A band as wide as its number bears no more digits.
+        let decimals = match torque.high_nm {
+            high if high < 1.0 => 2,
+            high if high < 10.0 => 1,
+            _ => 0,
+        };
         let nm = |value| Shown(value, decimals);
         page.next_line()?;
-        page.item(
-            "",
-            format_args!("torque about {} Nm ({} to {}),", nm(torque.likely_nm), nm(torque.low_nm), nm(torque.high_nm)),
-        )?;
-        page.item(" ", format_args!("worn tap {} Nm", nm(torque.worn_nm)))?;
-        if let Some(power) = self.spindle.power_kw {
-            page.item("; ", format_args!("{} kW", Shown(power, 3)))?;
+        let (likely, low, high) = (nm(torque.likely_nm), nm(torque.low_nm), nm(torque.high_nm));
+        page.item("", format_args!("torque about {likely} Nm ({low} to {high}), worn tap {} Nm", nm(torque.worn_nm)))?;
+        match self.spindle.power_kw {
+            Some(power) if power < 0.01 => page.item("; ", format_args!("under 0.01 kW"))?,
+            Some(power) => page.item("; ", format_args!("{} kW", Shown(power, 2)))?,
+            None => {}
         }
-        if let Some(held) = self.spindle.gear.and_then(|gear| gear.torque_nm) {
-            page.item("; ", format_args!("this spindle {} Nm here", Shown(held, 1)))?;
+        self.gear_line(page, torque.worn_nm)
+    }
+
+    /// Which gear to use, and whether it holds the tap until it is worn.
+    fn gear_line(&self, page: &mut Page<'_>, worn_nm: f64) -> fmt::Result {
+        let Some(fit) = self.spindle.gear else { return Ok(()) };
+        page.next_line()?;
+        let (Some(place), Some(held)) = (fit.gear, fit.torque_nm) else {
+            return page.item("", format_args!("NO GEAR of this spindle runs S{}", self.programmed_rpm));
+        };
+        let gears = self.job.machine.gears.iter().flatten();
+        let count = gears.clone().count();
+        if let Some(gear) = gears.clone().nth(place).filter(|_| count > 1) {
+            let (lowest, highest) = (gear.lowest_rpm(), gear.highest_rpm());
+            page.item("", format_args!("gear {} of {count}, {lowest} to {highest} rpm:", place.saturating_add(1)))?;
+        } else {
+            page.item("", format_args!("this spindle:"))?;
         }
-        Ok(())
+        page.item(" ", format_args!("{} Nm there,", Shown(held, 1)))?;
+        page.phrase(
+            " ",
+            match (fit.is_enough, held >= worn_nm) {
+                (true, true) => "enough for a worn tap too",
+                (true, false) => "enough for a new tap, NOT for a worn one",
+                (false, _) => "NOT ENOUGH",
+            },
+        )
     }
 
     fn time_line(&self, page: &mut Page<'_>) -> fmt::Result {
@@ -98,10 +132,21 @@ impl Plan {
 
     fn holder_line(&self, page: &mut Page<'_>) -> fmt::Result {
         page.next_line()?;
-        page.item("", format_args!("holder {}", Words(self.job.holder.unwrap_or(Holder::Rigid).name())))?;
-        let Some(travel) = self.spindle.holder_travel else { return Ok(()) };
-        page.item(": ", format_args!("drawn out {} mm,", Fixed(travel.extension_mm, 2)))?;
-        page.item(" ", format_args!("pushed in {} mm", Fixed(travel.compression_mm, 2)))
+        page.item("", format_args!("holder: {}", Words(self.job.holder.unwrap_or(Holder::Rigid).name())))?;
+        let Some(travel) = self.spindle.holder_travel else {
+            return page.item(", ", format_args!("so the spindle must be synchronised"));
+        };
+        let moves = [
+            ("drawn out", travel.extension_mm, self.job.holder_extension_mm),
+            ("pushed in", travel.compression_mm, self.job.holder_compression_mm),
+        ];
+        for (what, way, room) in moves {
+            page.item(", ", format_args!("{what} {} mm", Fixed(way, 2)))?;
+            if let Some(room) = room {
+                page.item(" ", format_args!("of {} mm", Fixed(room, 2)))?;
+            }
+        }
+        Ok(())
     }
 
     pub(super) fn gauge_lines(&self, page: &mut Page<'_>) -> fmt::Result {
@@ -112,13 +157,8 @@ impl Plan {
         if let Some(taper) = &self.taper {
             page.item(" ", format_args!("taper plug, hand tight, notch to face: flush,"))?;
             let turns = taper.gauge_tolerance_turns;
-            page.item(
-                " ",
-                format_args!(
-                    "{turns} turn either way ({} mm on diameter a turn)",
-                    Fixed(taper.diameter_per_turn_mm, 3)
-                ),
-            )?;
+            let pitch = Fixed(self.thread.pitch_mm(), 2);
+            page.item(" ", format_args!("{turns} turn ({pitch} mm) either way"))?;
             return page.phrase("; ", "first hole stands out one turn: gauge it, then go deeper");
         }
         let turns = self.depth().to_f64() / self.thread.lead_mm().to_f64();
@@ -135,36 +175,48 @@ impl Plan {
         let cut = self.job.tap != Some(Tap::Form);
         if let (true, Some(low), Some(high)) = (cut, pin(GaugeKind::PlainPlugGo), pin(GaugeKind::PlainPlugNotGo)) {
             page.next_line()?;
-            page.item("", format_args!("plain pin {} mm enters, {} mm does not", Fixed(low, 3), Fixed(high, 3)))?;
+            let (first, decimals) = self.limits.map_or((Unit::Mm, 3), |limits| (limits.native_unit, limits.decimals));
+            let pin = |diameter| Both { low: diameter, high: None, first, decimals };
+            page.item("", format_args!("plain pin {} enters,", pin(low)))?;
+            page.item(" ", format_args!("{} does not", pin(high)))?;
         }
         Ok(())
     }
 
     pub(super) fn joint_lines(&self, page: &mut Page<'_>) -> fmt::Result {
-        let Some(joint) = &self.joint else { return Ok(()) };
+        let (Some(joint), Some(screw)) = (&self.joint, &self.job.screw) else { return Ok(()) };
         let kilonewtons = |newtons: f64| Shown(newtons / 1000.0, 1);
         let gives = match joint.weakest {
-            Weakest::Screw => "the screw breaks first",
-            Weakest::External => "the screw's threads strip first",
-            Weakest::Internal => "the hole's threads strip first",
+            Weakest::Screw => "THE SCREW BREAKS FIRST",
+            Weakest::External => "THE SCREW'S THREADS STRIP FIRST",
+            Weakest::Internal => "THE HOLE'S THREADS STRIP FIRST",
         };
         page.label("Joint")?;
+        if let Some(class) = screw.property_class {
+            page.item("", format_args!("screw {}", class.name()))?;
+        }
+        if let Some(length) = screw.engagement_mm.or(self.job.full_thread_depth_mm) {
+            page.item(" ", format_args!("engaged {} mm", Exactly(length)))?;
+        }
+        if let Some(sunk) = &self.countersink {
+            page.item(" ", format_args!("less the countersink's {} mm", Shown(sunk.full_thread_lost_mm, 2)))?;
+        }
+        page.phrase(": ", gives)?;
+        page.next_line()?;
         let loads = [
             ("screw breaks at", joint.tensile_load_n),
-            ("hole strips at", joint.internal_strip_load_n),
-            ("screw's threads at", joint.external_strip_load_n),
+            ("its threads strip at", joint.external_strip_load_n),
+            ("the hole's at", joint.internal_strip_load_n),
         ];
         for (place, (what, load)) in placed(loads.into_iter()) {
             page.item(if place == 0 { "" } else { ", " }, format_args!("{what} {} kN", kilonewtons(load)))?;
         }
         page.next_line()?;
-        page.phrase("", gives)?;
-        page.item(
-            "; ",
-            format_args!("engagement so that the screw breaks: {} mm", Shown(joint.required_length_mm, 2)),
-        )?;
-        if let Some(factor) = joint.safety_factor {
-            page.item("; ", format_args!("safety factor {}", Shown(factor, 2)))?;
+        page.item("", format_args!("engagement at which screw and thread are even:"))?;
+        page.item(" ", format_args!("{} mm", Shown(joint.required_length_mm, 2)))?;
+        if let (Some(factor), Some(load)) = (joint.safety_factor, screw.load_n) {
+            let load = Shown(load.to_f64() / 1000.0, 2);
+            page.item("; ", format_args!("the weakest carries {} times the load of {load} kN", Shown(factor, 2)))?;
         }
         page.next_line()?;
         page.sentence("static load along the axis only; the joint is the engineer's")

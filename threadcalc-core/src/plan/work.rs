@@ -3,22 +3,23 @@
 use core::fmt;
 
 use super::Plan;
-use super::page::{Fixed, Inches, Page, Plain, Shown};
-use crate::cycle::axis_decimals;
-use crate::depth::{DepthRounding, Hole, TapSetOn, program_depth_of_derived};
+use super::page::{Fixed, Inches, Measure, Page, Shown, Words};
+use crate::cycle::{ReturnTo, axis_decimals};
+use crate::depth::{DepthRounding, Hole, TapSetOn, program_depth, program_depth_of_derived};
 use crate::feed::Unit;
 use crate::finding::{Finding, FindingId, Severity};
-use crate::length::{Length, Rounding};
+use crate::length::Length;
 use crate::taper_depth::TaperDepths;
 use crate::text::{Text, placed};
 use crate::thread::Hand;
 
-/// Printed once, at the foot.
-const CAUTIONS: [&str; 8] = [
+/// Printed once, at the foot; one line each where words allow.
+const CAUTIONS: [&str; 9] = [
     "The tap maker's data for this tap and the machine's manual come first.",
     "S and F belong together per minute. Change one, change both.",
-    "Know how this machine stops and backs a tap out before you press start.",
-    "Prove out: guards shut, above the part, single block, rapid reduced. Gauge the first hole before the second.",
+    "Know how this machine stops and backs a tap out before pressing start.",
+    "Prove out: guards shut, above the part, single block, rapid reduced.",
+    "Gauge the first hole before the second.",
     "Dry run by raising the work offset. Do not change R or the tool length over a tapped hole.",
     "A broken tap is glass-hard: goggles, and an agreed method to get it out.",
     "Pressure, gas, lifting and structural joints: the numbers are geometry; local codes and licensed practice decide.",
@@ -34,61 +35,79 @@ impl Plan {
             Some(TapSetOn::Centre) => "its centre's tip",
             _ => "its front",
         };
-        page.label("Depths")?;
-        page.item("", format_args!("from the face, tap set on {set_on}"))?;
-        page.right(60, format_args!("mm"))?;
-        page.right(69, format_args!("in"))?;
-        page.right(80, format_args!("program"))?;
-        let decimals = axis_decimals(self.unit());
-        let in_program = |mm: Length| mm.over(self.unit().in_mm()).and_then(|v| v.round_to(decimals, Rounding::Up));
+        depth_head(page, set_on)?;
         let chamfer = self.job.chamfer_threads.unwrap_or(Length::ZERO);
-        let through = self.job.hole == Some(Hole::Through);
-
         depth_row(page, format_args!("full thread, drawing minimum"), Some(self.depth()))?;
         depth_row(page, format_args!("+ chamfer {chamfer} threads = TAP"), Some(self.depths.program_tap_mm))?;
-        if let Ok(z) = in_program(self.depths.program_tap_mm) {
-            page.right(80, format_args!("Z-{z}"))?;
-        }
+        self.program_tap(page)?;
         if self.depths.tap_mm != self.depths.program_tap_mm {
             depth_row(page, format_args!("+ male centre = END OF TAP"), Some(self.depths.tap_mm))?;
         }
+        let through = self.job.hole == Some(Hole::Through);
         let coasts = self.job.over_travel_turns.is_some_and(|turns| turns != Length::ZERO);
         let room = match (through, coasts) {
             (true, _) => "thickness + clearance",
             (false, true) => "+ coasting, stop and chips",
             (false, false) => "+ stop and chips",
         };
-        depth_row(page, format_args!("{room} = DRILL FULL DIA"), Some(self.depths.full_diameter_mm))?;
-        if let (Some(diameter), Some(sunk)) = (self.job.countersink_mm, &self.countersink) {
-            let angle = self.job.countersink_angle_deg.unwrap_or(Length::ZERO);
-            page.next_line()?;
-            page.item("", format_args!("countersink {diameter} mm at {angle} deg takes"))?;
-            page.item(" ", format_args!("{} mm of the full thread", Shown(sunk.full_thread_lost_mm, 3)))?;
-        }
-        self.drill_point_lines(page)
+        let what = if self.job.drill_depth_mm.is_some() { "full dia wanted" } else { "DRILL FULL DIA" };
+        depth_row(page, format_args!("{room} = {what}"), Some(self.depths.full_diameter_mm))?;
+        self.drill_point_row(page)?;
+        self.r_plane_row(page)?;
+        let (Some(diameter), Some(sunk)) = (self.job.countersink_mm, &self.countersink) else { return Ok(()) };
+        let angle = self.job.countersink_angle_deg.unwrap_or(Length::ZERO);
+        page.next_line()?;
+        page.item("", format_args!("countersink {diameter} mm at {angle} deg takes"))?;
+        page.item(" ", format_args!("{} mm of the full thread", Shown(sunk.full_thread_lost_mm, 3)))
     }
 
-    fn drill_point_lines(&self, page: &mut Page<'_>) -> fmt::Result {
+    /// How the tap's depth stands in the program: to the dialect's decimals, as the cycle has it.
+    fn program_tap(&self, page: &mut Page<'_>) -> fmt::Result {
+        match program_depth(self.depths.program_tap_mm, self.unit(), self.axis_decimals(), DepthRounding::Deeper) {
+            Ok(depth) => page.right(80, format_args!("Z-{}", Fixed(depth.value, self.axis_decimals()))),
+            Err(_) => Ok(()),
+        }
+    }
+
+    fn axis_decimals(&self) -> u8 {
+        match (self.job.dialect, self.unit()) {
+            (Some(dialect), Unit::Mm) => dialect.axis_decimals_mm,
+            (Some(dialect), Unit::Inch) => dialect.axis_decimals_inch,
+            (None, unit) => axis_decimals(unit),
+        }
+    }
+
+    fn drill_point_row(&self, page: &mut Page<'_>) -> fmt::Result {
+        // What is drilled already needs no program.
+        if let Some(drilled) = self.job.drill_depth_mm {
+            return depth_row(page, format_args!("DRILLED ALREADY, FULL DIA"), Some(drilled));
+        }
         let angle = self.job.point_angle_deg.unwrap_or(Length::ZERO);
         depth_row(page, format_args!("+ point {angle} deg = DRILL POINT"), None)?;
         let point = self.depths.drill_point_mm;
         page.right(60, format_args!("{}", Shown(point, 3)))?;
         page.right(69, format_args!("{}", Shown(point / 25.4, 4)))?;
-        page.right(80, format_args!("Z-{}", deeper(point, self.unit()).as_str()))?;
+        let decimals = self.axis_decimals();
+        match program_depth_of_derived(point, self.unit(), decimals, DepthRounding::Deeper) {
+            Ok(depth) => page.right(80, format_args!("Z-{}", Fixed(depth.value, decimals))),
+            // Beyond any travel.
+            Err(_) => Ok(()),
+        }
+    }
+
+    fn r_plane_row(&self, page: &mut Page<'_>) -> fmt::Result {
         let r_plane = self.job.r_plane_mm.unwrap_or(Length::ZERO);
         let turns = r_plane.to_f64() / self.thread.lead_mm().to_f64();
-        page.next_line()?;
-        page.item("", format_args!("R plane {} mm ({} in)", Fixed(r_plane, 3), Inches(r_plane)))?;
-        page.item(" ", format_args!("= {} turns above the face", Shown(turns, 1)))
+        depth_row(page, format_args!("R plane above the face, {} turns", Shown(turns, 1)), Some(r_plane))?;
+        match program_depth(r_plane, self.unit(), self.axis_decimals(), DepthRounding::Deeper) {
+            Ok(depth) => page.right(80, format_args!("R{}", Fixed(depth.value, self.axis_decimals()))),
+            Err(_) => Ok(()),
+        }
     }
 
     /// Size is depth: the rows of a taper hole, with turns.
     fn taper_lines(&self, page: &mut Page<'_>, taper: &TaperDepths) -> fmt::Result {
-        page.label("Depths")?;
-        page.item("", format_args!("from the face, tap set on its small end"))?;
-        page.right(60, format_args!("mm"))?;
-        page.right(69, format_args!("in"))?;
-        page.right(80, format_args!("program"))?;
+        depth_head(page, "its small end")?;
         let turns = |depth: Length| Shown(depth.to_f64() / self.thread.pitch_mm().to_f64(), 2);
         let hand_tight = taper.hand_tight_mm;
         depth_row(page, format_args!("hand tight, {} turns", turns(hand_tight)), Some(hand_tight))?;
@@ -98,12 +117,10 @@ impl Plan {
             Some(taper.tap_mm),
         )?;
         depth_row(page, format_args!("FIRST HOLE, one turn shallow"), Some(taper.first_hole_mm))?;
-        let unit = self.unit();
-        if let Ok(program) = self.depths.program_tap_mm.over(unit.in_mm()) {
-            page.right(80, format_args!("Z-{}", Fixed(program, axis_decimals(unit))))?;
-        }
+        self.program_tap(page)?;
         depth_row(page, format_args!("+ trim and chips = DRILL FULL DIA"), Some(taper.full_diameter_mm))?;
-        self.drill_point_lines(page)?;
+        self.drill_point_row(page)?;
+        self.r_plane_row(page)?;
         page.next_line()?;
         page.item("", format_args!("tap through its ring {} mm", Fixed(taper.projection_mm, 3)))?;
         match taper.projection_tolerance_mm {
@@ -115,6 +132,9 @@ impl Plan {
     pub(super) fn cycle_lines(&self, page: &mut Page<'_>) -> fmt::Result {
         page.label("Cycle")?;
         if self.cycle.words().next().is_none() {
+            if self.findings.has_error() {
+                return page.sentence("NO WORDS while STOP above stands");
+            }
             page.item("", format_args!("NO WORDS while these stand (see Findings):"))?;
             for (place, id) in placed(self.withheld.iter().flatten()) {
                 page.item(if place == 0 { " " } else { ", " }, format_args!("{id}"))?;
@@ -138,115 +158,173 @@ impl Plan {
 
     pub(super) fn look_lines(&self, page: &mut Page<'_>) -> fmt::Result {
         page.label("LOOK")?;
-        match self.thread.hand() {
-            Hand::Left => {
-                page.sentence("1 A left-hand tap in a right-hand cycle breaks on touch: its shank must say LH.")?
-            }
-            Hand::Right => {
-                page.sentence("1 The shank must name")?;
-                page.item(" ", format_args!("{};", self.thread.without_class()))?;
-                match self.job.chamfer_threads {
-                    Some(chamfer) => page.item(" ", format_args!("count the chamfer: at most {chamfer} threads."))?,
-                    None => page.phrase(" ", "measure how far it projects through its ring gauge.")?,
-                }
-            }
-        }
+        self.look_at_the_tap(page)?;
         page.next_line()?;
         match self.job.hole {
-            Some(Hole::Through) => {
-                let below = self.findings.iter().find(|finding| finding.id() == FindingId::TapComesOut);
-                match below.and_then(|finding| finding.numbers().next()) {
-                    Some((_, below)) => {
-                        page.item("", format_args!("2 The tap comes out {} mm below:", Shown(below, 3)))?;
-                        page.sentence("vice, parallels, table.")?;
-                    }
-                    None => page.sentence("2 The drill comes out below: vice, parallels, table.")?,
-                }
-            }
-            _ => {
-                let point = self.depths.drill_point_mm;
-                page.item("", format_args!("2 The hole reaches {} mm:", Shown(point, 2)))?;
-                match self.job.part_thickness_mm {
-                    Some(thickness) => {
-                        let floor = thickness.to_f64() - point;
-                        page.item(" ", format_args!("{} mm of floor are left.", Shown(floor, 2)))?;
-                    }
-                    None => page.sentence("part thickness was not given, leave a floor.")?,
-                }
-            }
+            Some(Hole::Through) => self.look_below(page)?,
+            _ => self.look_at_the_floor(page)?,
         }
         page.next_line()?;
         if self.cycle.words().next().is_none() {
             return page.sentence("3 The control's unit and feed mode must be those named above.");
         }
-        page.sentence("3 G99 leaves the tap at R: look for clamps on the way to the next hole.")
+        let (r_plane, initial) = (
+            "3 The cycle leaves the tap at R: look for clamps on the way to the next hole.",
+            "3 The cycle returns to the height it began at: begin above every clamp.",
+        );
+        page.sentence(if self.job.return_to == Some(ReturnTo::Initial) { initial } else { r_plane })
+    }
+
+    fn look_at_the_tap(&self, page: &mut Page<'_>) -> fmt::Result {
+        let thread = self.thread.without_class();
+        match self.thread.hand() {
+            Hand::Left => page.sentence("1 LEFT HAND, the wrong tap breaks on touch: its shank must say LH and")?,
+            Hand::Right => page.sentence("1 The shank must say")?,
+        }
+        page.item(" ", format_args!("{thread}"))?;
+        let class = self.tap_class.and_then(|tap| tap.class).map(|class| class.name());
+        match (class, self.thread.tolerance_class()) {
+            (Some(class), _) if self.is_plated() => page.item(", ", format_args!("ISO{class} for the plating"))?,
+            (Some(class), Some(written)) => page.item(", ", format_args!("{} or ISO{class}", written.as_str()))?,
+            _ => {}
+        }
+        match self.job.chamfer_threads {
+            Some(chamfer) => page.item("; ", format_args!("count the chamfer: at most {chamfer} threads."))?,
+            None => page.phrase("; ", "measure how far it projects through its ring gauge.")?,
+        }
+        Ok(())
+    }
+
+    pub(super) fn is_plated(&self) -> bool {
+        self.job.coating_um.is_some_and(Length::is_positive)
+    }
+
+    fn look_below(&self, page: &mut Page<'_>) -> fmt::Result {
+        let below = self.findings.iter().find(|finding| finding.id() == FindingId::TapComesOut);
+        match below.and_then(|finding| finding.numbers().next()) {
+            Some((_, below)) => {
+                page.item("", format_args!("2 The tap comes out {} mm below:", Shown(below, 2)))?;
+                page.sentence("vice, parallels, table.")
+            }
+            None => page.sentence("2 The drill comes out below: vice, parallels, table."),
+        }
+    }
+
+    fn look_at_the_floor(&self, page: &mut Page<'_>) -> fmt::Result {
+        if let Some(drilled) = self.job.drill_depth_mm {
+            page.item("", format_args!("2 Measure the drilled hole, {drilled} mm to the end of full diameter,"))?;
+            return page.sentence("and blow the chips out.");
+        }
+        let point = self.depths.drill_point_mm;
+        page.item("", format_args!("2 The hole reaches {} mm:", Shown(point, 2)))?;
+        let floor = self.job.part_thickness_mm.map(|thickness| thickness.to_f64() - point);
+        match floor {
+            Some(floor) if floor <= 0.0 => page.sentence("the point comes through the part."),
+            Some(floor) => page.item(" ", format_args!("{} mm of floor are left.", Shown(floor, 2))),
+            None => page.sentence("part thickness was not given, leave a floor."),
+        }
     }
 
     pub(super) fn finding_lines(&self, page: &mut Page<'_>) -> fmt::Result {
-        page.label("Findings")?;
         let of = |severity| self.findings.iter().filter(move |finding| finding.severity() == severity);
-        if self.findings.iter().next().is_none() {
-            return page.item("", format_args!("none"));
-        }
+        let assumed = |finding: &&Finding| finding.id().name().ends_with("-assumed");
+        let told = of(Severity::Error).chain(of(Severity::Warning)).chain(of(Severity::Info).filter(|f| !assumed(f)));
+        page.label("Findings")?;
         let mut first = true;
-        for finding in of(Severity::Error).chain(of(Severity::Warning)) {
+        for finding in told {
             if !first {
                 page.next_line()?;
             }
             first = false;
             finding_sentence(page, finding)?;
         }
-        // What was assumed needs its number, not its story.
-        for (place, finding) in placed(of(Severity::Info)) {
-            if place == 0 && !first {
-                page.next_line()?;
+        if first {
+            page.item("", format_args!("none"))?;
+        }
+        for (place, finding) in placed(of(Severity::Info).filter(assumed)) {
+            if place == 0 {
+                page.label("Assumed")?;
             }
-            let mark = if place == 0 { "info " } else { "" };
-            page.item("; ", format_args!("{mark}{}", finding.id()))?;
-            for (_, value) in finding.numbers() {
-                page.item(" ", format_args!("{}", Plain(value)))?;
-            }
-            if !finding.suggestion().is_empty() {
-                page.item(" ", format_args!("({})", finding.suggestion()))?;
-            }
+            assumption(page, if place == 0 { "" } else { "; " }, finding)?;
         }
         Ok(())
     }
 
     pub(super) fn foot(&self, page: &mut Page<'_>) -> fmt::Result {
+        page.label("Cautions")?;
+        for (place, caution) in placed(CAUTIONS.into_iter()) {
+            if place > 0 {
+                page.next_line()?;
+            }
+            page.sentence(caution)?;
+        }
         page.open(" Not checked: ")?;
         for (place, what) in placed(self.not_checked()) {
             page.item(if place == 0 { "" } else { "; " }, format_args!("{what}"))?;
         }
         page.open(" Sources: ")?;
         for (place, source) in placed(self.sources()) {
-            page.item(if place == 0 { "" } else { "; " }, format_args!("{}:", source.part))?;
+            // A part inside a part is known by its own name.
+            let part = source.part.strip_prefix("spindle.").unwrap_or(source.part);
+            page.phrase(if place == 0 { "" } else { "; " }, part)?;
             page.phrase(" ", source.source)?;
-        }
-        page.label("Cautions")?;
-        for caution in CAUTIONS {
-            page.next_line()?;
-            page.sentence(caution)?;
+            if let Some(limits) = self.limits.filter(|_| part == "limits") {
+                page.item(" ", format_args!("({})", limits.confidence))?;
+            }
         }
         page.end_line()
     }
 }
 
-/// `ERROR drill-outside-limits: the hole is outside the minor-diameter limits, drill_mm 8.5`.
+/// `ERROR drill-outside-limits: the hole is outside the minor-diameter limits, drill 8.5 mm`; of an info its
+/// numbers and its advice say what it is, if it has any.
 fn finding_sentence(page: &mut Page<'_>, finding: &Finding) -> fmt::Result {
     let severity = match finding.severity() {
         Severity::Error => "ERROR",
         other => other.name(),
     };
     page.item("", format_args!("{severity} {}:", finding.id()))?;
-    page.phrase(" ", finding.message())?;
+    let bare = finding.numbers().next().is_none() && finding.suggestion().is_empty();
+    let mut gap = " ";
+    if finding.severity() != Severity::Info || bare {
+        page.phrase(gap, finding.message())?;
+        gap = ", ";
+    }
     for (key, value) in finding.numbers() {
-        page.item(", ", format_args!("{} {}", key.name(), Plain(value)))?;
+        page.item(gap, format_args!("{}", Measure(key, value)))?;
+        gap = ", ";
+    }
+    // The suggestion may bring its own separator.
+    let suggestion = finding.suggestion().strip_prefix("; ").unwrap_or(finding.suggestion());
+    if suggestion.is_empty() {
+        return Ok(());
+    }
+    page.phrase(if gap == " " { gap } else { "; " }, suggestion)
+}
+
+/// `point angle 118 deg`, `holder rigid`: what was assumed, without its story.
+fn assumption(page: &mut Page<'_>, gap: &str, finding: &Finding) -> fmt::Result {
+    if finding.numbers().next().is_none() {
+        let name = finding.id().name();
+        let what = name.strip_suffix("-assumed").unwrap_or(name);
+        page.item(gap, format_args!("{}", Words(what)))?;
+        return page.item(" ", format_args!("{}", finding.suggestion()));
+    }
+    for (place, (key, value)) in placed(finding.numbers()) {
+        page.item(if place == 0 { gap } else { ", " }, format_args!("{}", Measure(key, value)))?;
     }
     if finding.suggestion().is_empty() {
         return Ok(());
     }
-    page.phrase("; ", finding.suggestion())
+    page.item(" ", format_args!("({})", finding.suggestion()))
+}
+
+fn depth_head(page: &mut Page<'_>, set_on: &str) -> fmt::Result {
+    page.label("Depths")?;
+    page.item("", format_args!("from the face, tap set on {set_on}"))?;
+    page.right(60, format_args!("mm"))?;
+    page.right(69, format_args!("in"))?;
+    page.right(80, format_args!("program"))
 }
 
 fn depth_row(page: &mut Page<'_>, what: fmt::Arguments<'_>, depth: Option<Length>) -> fmt::Result {
@@ -255,10 +333,4 @@ fn depth_row(page: &mut Page<'_>, what: fmt::Arguments<'_>, depth: Option<Length
     let Some(depth) = depth else { return Ok(()) };
     page.right(60, format_args!("{}", Fixed(depth, 3)))?;
     page.right(69, format_args!("{}", Inches(depth)))
-}
-
-/// A derived depth in the program's unit, rounded to the deeper side; nothing beyond any travel.
-fn deeper(depth_mm: f64, unit: Unit) -> Text<24> {
-    let found = program_depth_of_derived(depth_mm, unit, axis_decimals(unit), DepthRounding::Deeper);
-    found.map_or(Text::new(), |depth| depth.text)
 }
