@@ -33,5 +33,13 @@ for name in tap_hole feed port; do
         fi
     done
 done
+# The demo shop's ten holes need JSON, which C has not.
+check rust plan_shop cargo run -q --example plan_shop
+check python plan_shop build/venv/bin/python examples/python/plan_shop.py
+if cmp examples/rust/plan_shop.expected.txt examples/python/plan_shop.expected.txt; then
+    passed=$((passed + 1))
+else
+    failed=$((failed + 1))
+fi
 echo "examples: $passed passed, $failed failed"
 [ "$failed" -eq 0 ]

@@ -41,20 +41,21 @@ fn the_left_hand_hole_of_the_worked_example() {
     assert_eq!(plan.cycle.restore().collect::<Vec<_>>(), ["F", "M3"]);
     let text = plan.to_string();
     for line in [
-        "M10x1-6H-LH   LEFT HAND   blind, 18 mm full thread   INCH machine",
+        "M10x1-6H-LH   LEFT HAND   INCH machine   blind, 18 mm full thread",
         "minor dia 8.917 to 9.153 mm",
         "9.000 mm (0.3543 in)   77.0 % of 1.299P = 92.4 % of 1.0825P",
-        "T = 9.093 mm (0.3580 in)         69.8 %  in limits, 0.060 mm left",
+        "as drills cut: 9.000 + 0.075 = 9.075 mm, 71.2 %, 0.078 mm left: OK",
+        "T = 9.093 mm (0.3580 in)         69.8 %  0.060 mm left: too little",
         "S480 = 15.1 m/min = 49 ft/min",
-        "480 x 1 / 25.4 = 18.897638",
+        "480 x 1 / 25.4 = 18.897638 in/min",
         "lead cut 0.999998 mm, error -0.0002 %, under 0.0001 mm in 18 mm",
         "S240 F9.4488           S360 F14.1732          S381 F15. exact",
         "S480 F18.8976*         S508 F20. exact",
         "21.000   0.8268   Z-0.8268",
         "24.000   0.9449",
         "26.704   1.0513   Z-1.0514",
-        "R plane 5.080 mm (0.2000 in) = 5.1 turns above the face",
-        "plain pin 8.917 mm enters, 9.153 mm does not",
+        "R plane above the face, 5.1 turns 5.080 0.2000 R0.2000",
+        "plain pin 8.917 mm (0.3511 in) enters, 9.153 mm (0.3604 in) does not",
         "its shank must say LH",
     ] {
         let words = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
@@ -102,13 +103,120 @@ fn a_formed_hole_is_not_gauged_by_the_cut_threads_limits() {
     assert!(!text.contains("plain pin") && text.contains("a form tap makes its own minor diameter"));
 }
 
+/// The words of a printed page, one blank apart.
+fn words_of(plan: &Plan) -> String {
+    plan.to_string().split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// 1/4-20 UNC-2B: ASME B1.1 prints 0.2175 to 0.2224 and 0.196 to 0.207.
+#[test]
+fn pitch_diameters_in_inches_have_four_decimals_and_stand_first() {
+    let text = words_of(&planned(&[("thread", "1/4-20 UNC-2B"), ("unit", "inch"), ("decimals", "4")]));
+    assert!(text.contains("pitch dia 0.2175 to 0.2224 in (5.524 to 5.649 mm)"), "{text}");
+    assert!(text.contains("minor dia 0.196 to 0.207 in (4.978 to 5.258 mm)"), "{text}");
+}
+
+/// What the page says of Z and R is what the cycle says, whatever decimals the control's axes have.
+#[test]
+fn the_pages_depths_have_the_decimals_of_the_dialect() {
+    let text = words_of(&planned(&[
+        ("thread", "M8x1.25-6H"),
+        ("full_thread_depth_mm", "16.013"),
+        ("dialect.axis_decimals_mm", "1"),
+    ]));
+    assert!(text.contains("G84 Z-19.8 R5. F750."), "{text}");
+    assert!(text.contains("= TAP 19.763 0.7781 Z-19.8"), "{text}");
+}
+
+#[test]
+fn the_page_looks_where_the_tap_returns_to() {
+    let up = words_of(&planned(&[("thread", "M8x1.25-6H"), ("return_to", "initial")]));
+    assert!(up.contains("G98 G84") && up.contains("3 The cycle returns to the height it began at"), "{up}");
+    let near = words_of(&planned(&[("thread", "M8x1.25-6H")]));
+    assert!(near.contains("G99 G84") && near.contains("3 The tap stops at R"), "{near}");
+}
+
+/// The feed mode's code is that of the control, not G94.
+#[test]
+fn the_page_names_the_controls_own_feed_code() {
+    let text = words_of(&planned(&[
+        ("thread", "M8x1.25-6H"),
+        ("dialect.feed_per_minute", "G98"),
+        ("dialect.return_r_plane", "none"),
+        ("dialect.return_initial", "none"),
+    ]));
+    assert!(text.contains("mm per minute (G98): F750."), "{text}");
+}
+
+#[test]
+fn a_plan_that_is_withheld_says_stop_before_any_number() {
+    let plan = planned(&[("thread", "M10-6H"), ("full_thread_depth_mm", "16"), ("drill_depth_mm", "20")]);
+    let text = plan.to_string();
+    let second = text.lines().nth(1).unwrap_or_default();
+    assert_eq!(second, " STOP     no cycle words, do not cut (see Findings): tap-bottoms");
+    // A hole that is drilled already is not drilled again.
+    assert!(!text.contains("DRILL POINT") && words_of(&plan).contains("DRILLED ALREADY, FULL DIA 20.000"), "{text}");
+}
+
+/// The gear by its place, its range and whether a worn tap, at twice the torque, still turns.
+#[test]
+fn the_page_says_which_gear_to_use() {
+    // M20: kc 2500 x 2.5 squared x 20 / 8000 = 39.0625 Nm, 58.6 at the most, 78.1 worn.
+    let fields =
+        [("thread", "M20-6H"), ("rpm", "150"), ("full_thread_depth_mm", "30"), ("material", "structural_steel")];
+    let text = words_of(&planned(
+        &[&fields[..], &[("machine.gears", "100 4000 20"), ("machine.gears", "20 500 70")]].concat(),
+    ));
+    assert!(
+        text.contains("gear 2 of 2, 20 to 500 rpm: 70 Nm there, enough for a new tap, NOT for a worn one"),
+        "{text}"
+    );
+    let none = words_of(&planned(&[&fields[..], &[("machine.gears", "200 4000 20")]].concat()));
+    assert!(none.contains("NO GEAR of this spindle runs S150"), "{none}");
+}
+
+/// Every page keeps to 80 columns and has neither an empty value nor a number that is none.
+#[test]
+fn no_page_has_an_empty_value() {
+    let more: [&[(&str, &str)]; 5] = [
+        &[],
+        &[("tap", "form"), ("material", "aluminium"), ("hole", "through"), ("hole_count", "12")],
+        &[("unit", "inch"), ("decimals", "4"), ("mode", "per_revolution"), ("dialect", "unset"), ("coating_um", "5")],
+        &[("material", "copper_alloy"), ("machine.gears", "50 2000 0.5"), ("machine.acceleration_rpm_s", "900")],
+        &[
+            ("holder", "tension_compression"),
+            ("underfeed_percent", "3"),
+            ("over_travel_turns", "0.5"),
+            ("oversize_mm", "0"),
+        ],
+    ];
+    let mut pages = 0;
+    for thread in standard_threads(None, None) {
+        let text = thread.to_string();
+        for fields in more {
+            let fields = [&[("thread", text.as_str())], fields].concat();
+            let made = if thread.form().is_taper() { asked_without_depth(&fields) } else { asked(&fields) };
+            let Ok(plan) = made else { continue };
+            pages += 1;
+            let page = plan.to_string();
+            for line in page.lines() {
+                let poor = ["NaN", "?", "inf ", " mm,  ", "Z- ", "= mm", "( in)", "()", ": ;", ",,", ";;"];
+                let found = poor.iter().find(|poor| line.contains(*poor));
+                assert!(found.is_none() && !line.trim().is_empty() && !line.ends_with("Z-"), "{line:?} in\n{page}");
+                assert!(line.len() <= 80, "{line:?} in\n{page}");
+            }
+        }
+    }
+    assert!(pages > 1000, "{pages}");
+}
+
 #[test]
 fn a_suggestion_wider_than_a_line_wraps() {
     let text = planned(&[("thread", "1/8-27 NPSC"), ("percent", "90")]).to_string();
     let wide: Vec<_> = text.lines().filter(|line| line.chars().count() > 80).collect();
     assert!(wide.is_empty(), "{wide:?}");
     let words = text.split_whitespace().collect::<Vec<_>>().join(" ");
-    assert!(words.contains("pipe-family (straight, for couplings: not NPT (taper), NPSM or NPSF;"), "{text}");
+    assert!(words.contains("pipe-family: straight, for couplings: not NPT (taper), NPSM or NPSF;"), "{text}");
 }
 
 /// The tap of the worked example goes 12.36 turns deep for basic size; the first hole one less.
@@ -123,7 +231,9 @@ fn the_taper_hole_of_the_worked_example() {
         "+ trim and chips = DRILL FULL DIA           21.678   0.8535",
         "+ point 118 deg = DRILL POINT               25.013   0.9848",
         "mm per minute (G94): F282.222",
-        "1 turn either way (0.088 mm on diameter a turn)",
+        "1 turn (1.41 mm) either way",
+        "pitch dia 12.487 mm at the face, gauged flush",
+        "SIZE IS DEPTH: one turn deeper (1.411 mm) is 0.088 mm larger",
     ] {
         assert!(text.contains(line), "{line}\n{text}");
     }

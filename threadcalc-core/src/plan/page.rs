@@ -91,6 +91,13 @@ impl<'a> Page<'a> {
         words(text).zip(gaps).try_for_each(|(word, gap)| self.item(gap, format_args!("{word}")))
     }
 
+    /// The same for words with numbers among them.
+    pub(super) fn flow(&mut self, separator: &str, text: fmt::Arguments<'_>) -> fmt::Result {
+        let mut held = Text::<160>::new();
+        held.write_fmt(text)?;
+        self.phrase(separator, held.as_str())
+    }
+
     /// Pads the line to a column, for tables.
     pub(super) fn column(&mut self, column: usize) -> fmt::Result {
         while self.line.as_str().len() < column {
@@ -149,14 +156,14 @@ impl fmt::Display for Inches {
     }
 }
 
-/// An exact value in full, or at six decimals where it has more.
-pub(super) struct Exactly(pub Length);
+/// An exact value in full, or at a number of decimals where it has more.
+pub(super) struct Exactly(pub Length, pub u8);
 
 impl fmt::Display for Exactly {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.0.as_decimal().filter(|decimal| decimal.decimals() <= 6) {
+        match self.0.as_decimal().filter(|decimal| decimal.decimals() <= self.1) {
             Some(decimal) => fmt::Display::fmt(&decimal, f),
-            None => Fixed(self.0, 6).fmt(f),
+            None => Fixed(self.0, self.1).fmt(f),
         }
     }
 }
@@ -209,6 +216,10 @@ pub(super) struct Shown(pub f64, pub u8);
 
 impl fmt::Display for Shown {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        // Saying nothing is better than a nought that nobody computed.
+        if !self.0.is_finite() {
+            return f.write_str("?");
+        }
         let power = crate::length::power_of_ten(self.1).map_err(|_| fmt::Error)?;
         let scaled = libm::rint(self.0 * power as f64);
         // Saturating: a number too large for this is past any reading.
@@ -256,7 +267,10 @@ impl fmt::Display for Measure {
         let name = self.0.name();
         let ending = ENDINGS.iter().find_map(|(ending, unit)| Some((name.strip_suffix(ending)?, *unit)));
         let (name, unit) = ending.unwrap_or((name, ""));
-        write!(f, "{} {}{unit}", Words(name), Plain(self.1))
+        // The shop's letter is a capital.
+        let name = if self.0 == NumberKey::RPlaneMm { "R plane" } else { name };
+        let value = if libm::fabs(self.1) < 0.1 { self.1 } else { libm::rint(self.1 * 1e4) / 1e4 };
+        write!(f, "{} {}{unit}", Words(name), Plain(value))
     }
 }
 

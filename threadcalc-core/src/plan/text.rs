@@ -78,7 +78,7 @@ impl Plan {
             return Ok(());
         }
         page.label("STOP")?;
-        page.phrase("", "do not cut: no cycle words while these stand (see Findings):")?;
+        page.item("", format_args!("no cycle words, do not cut (see Findings):"))?;
         let errors = self.findings.iter().filter(|finding| finding.severity() == Severity::Error);
         for (place, finding) in placed(errors) {
             page.item(if place == 0 { " " } else { ", " }, format_args!("{}", finding.id()))?;
@@ -91,7 +91,7 @@ impl Plan {
         page.label("Thread")?;
         page.item("", format_args!("dia {} mm ({} in)", thread.major_mm(), Inches(thread.major_mm())))?;
         if let Some(per_inch) = thread.threads_per_inch() {
-            page.item("   ", format_args!("{per_inch} threads per inch"))?;
+            page.item("   ", format_args!("{per_inch} TPI"))?;
         }
         let plural = if thread.starts() == 1 { "" } else { "s" };
         page.item("   ", format_args!("{} start{plural}", thread.starts()))?;
@@ -129,7 +129,7 @@ impl Plan {
         }
         if self.job.tap == Some(Tap::Form) {
             page.next_line()?;
-            page.sentence("minor dia of a cut thread: a form tap makes its own, do not test it by this")?;
+            page.sentence("a form tap makes its own minor diameter: do not test it by this one")?;
         }
         Ok(())
     }
@@ -160,18 +160,19 @@ impl Plan {
             None if tap == Tap::Form => {
                 page.item("   ", format_args!("{} % of a form tap's 0.68P", Shown(chosen.percent, 1)))?;
             }
+            None if self.job.taper_reamer == Some(true) => page.item("   ", format_args!("then the taper reamer"))?,
             None if self.taper.is_some() => {
-                let reamed = self.job.taper_reamer == Some(true);
-                page.item("   ", format_args!("{}", if reamed { "then the taper reamer" } else { "no taper reamer" }))?;
+                let near = self.taper.map_or(Length::ZERO, |taper| taper.hand_tight_mm);
+                page.item("   ", format_args!("no reamer: full threads for about {} mm", Fixed(near, 1)))?;
             }
             None => page.item("   ", format_args!("{} % of the thread's own height", Shown(chosen.percent, 1)))?,
         }
-        if chosen.percent.is_finite() {
-            page.item("   ", format_args!("{}", verdict(chosen)))?;
+        if chosen.percent.is_finite() && !verdict(chosen).is_empty() {
+            page.next_line()?;
+            page.item("", format_args!("{}", verdict(chosen)))?;
         }
         if let Some(left) = chosen.left_to_limit_mm.filter(|left| !left.is_negative()) {
-            page.next_line()?;
-            page.item("", format_args!("{} mm left to the largest minor dia for oversize", Fixed(left, 3)))?;
+            page.item(", ", format_args!("{} mm left to the largest minor dia for oversize", Fixed(left, 3)))?;
         }
         self.probable_line(page)?;
         if self.taper.is_some() {
@@ -214,13 +215,14 @@ impl Plan {
             if other.percent.is_finite() {
                 page.right(47, format_args!("{} %", Shown(other.percent, 1)))?;
             }
-            page.item("  ", format_args!("{}", verdict(other)))?;
-            let (WithinLimits::Yes, Some(left)) = (other.within_limits, other.left_to_limit_mm) else { continue };
-            page.item(", ", format_args!("{} mm left", Fixed(left, 3)))?;
+            let (WithinLimits::Yes, Some(left)) = (other.within_limits, other.left_to_limit_mm) else {
+                page.item("  ", format_args!("{}", verdict(other)))?;
+                continue;
+            };
             let hole = probable_hole_mm(&other.drill, self.job.oversize_mm);
-            if hole.and_then(|hole| hole.minus(own)).is_ok_and(|oversize| oversize > left) {
-                page.item(": ", format_args!("too little"))?;
-            }
+            let over = hole.and_then(|hole| hole.minus(own)).is_ok_and(|oversize| oversize > left);
+            let (before, behind) = if over { ("", ": too little") } else { ("in limits, ", "") };
+            page.item("  ", format_args!("{before}{} mm left{behind}", Fixed(left, 3)))?;
         }
         Ok(())
     }
@@ -262,7 +264,10 @@ impl Plan {
             FeedMode::PerMinute => "/min",
             FeedMode::PerRevolution => "",
         };
-        page.item(" ", format_args!("= {} {}{each}", Exactly(exact), short(unit)))?;
+        // The lead in its own unit needs no sum.
+        if self.feed.mode() == FeedMode::PerMinute || unit == Unit::Inch || exact != lead {
+            page.item(" ", format_args!("= {} {}{each}", Exactly(exact, 6), short(unit)))?;
+        }
         page.next_line()?;
         self.lead_error_line(page)?;
         self.card_lines(page)
@@ -282,9 +287,9 @@ impl Plan {
         page.item(", ", format_args!("error {sign}{percent} %"))?;
         let depth = self.depth();
         if self.axial_error_mm.magnitude() < Length::parts(1, 10_000) {
-            return page.item(", ", format_args!("under 0.0001 mm in {} mm", Exactly(depth)));
+            return page.item(", ", format_args!("under 0.0001 mm in {} mm", Exactly(depth, 3)));
         }
-        page.item(", ", format_args!("{} mm in {} mm", Signed(self.axial_error_mm, 4), Exactly(depth)))
+        page.item(", ", format_args!("{} mm in {} mm", Signed(self.axial_error_mm, 4), Exactly(depth, 3)))
     }
 
     fn card_lines(&self, page: &mut Page<'_>) -> fmt::Result {

@@ -4,10 +4,12 @@ use core::fmt;
 
 use super::Plan;
 use super::page::{Both, Exactly, Fixed, Page, Shown, Words};
+use crate::cutting::{FORMING_FACTOR, TAPER_FACTOR};
 use crate::drill::Tap;
 use crate::engagement::Weakest;
 use crate::feed::Unit;
 use crate::gauge::GaugeKind;
+use crate::length::Length;
 use crate::motion::Holder;
 use crate::tap::{IsoTap, Suits, TapKind};
 use crate::text::placed;
@@ -22,9 +24,9 @@ impl Plan {
         }
         page.item(" ", format_args!("{} tap for {}", tap.name(), self.thread))?;
         match self.tap_class {
-            Some(IsoTap { class: Some(class), .. }) => page.item(", ", format_args!("ISO 2857 class {class}"))?,
+            Some(IsoTap { class: Some(class), .. }) => page.item(", ", format_args!("ISO class {class}"))?,
             Some(IsoTap { class: None, closing_mm }) if closing_mm.is_positive() => {
-                page.item(", ", format_args!("SPECIAL, pitch dia {} mm larger", Exactly(closing_mm)))?
+                page.item(", ", format_args!("SPECIAL, pitch dia {} mm larger", Exactly(closing_mm, 4)))?
             }
             _ => {}
         }
@@ -37,6 +39,14 @@ impl Plan {
                     page.item(", ", format_args!("chamfer {} = {threads} threads at most", Words(form.name())))?
                 }
                 None => page.item(", ", format_args!("chamfer {threads} threads at most"))?,
+            }
+        }
+        if self.is_plated() {
+            let plating = self.job.coating_um.unwrap_or(Length::ZERO);
+            page.next_line()?;
+            page.item("", format_args!("for {plating} um of plating"))?;
+            if let Some(tap) = self.tap_class {
+                page.item("", format_args!(", which closes the pitch dia by {} mm", Exactly(tap.closing_mm, 4)))?;
             }
         }
         if let Some(mark) = &self.job.tap_mark {
@@ -83,6 +93,14 @@ impl Plan {
         page.next_line()?;
         let (likely, low, high) = (nm(torque.likely_nm), nm(torque.low_nm), nm(torque.high_nm));
         page.item("", format_args!("torque about {likely} Nm ({low} to {high}), worn tap {} Nm", nm(torque.worn_nm)))?;
+        let factor = if self.job.tap == Some(Tap::Form) {
+            Some(("form", FORMING_FACTOR))
+        } else {
+            self.taper.map(|_| ("taper", TAPER_FACTOR))
+        };
+        if let Some((what, factor)) = factor {
+            page.item(", ", format_args!("{what} tap at {} times", Shown(factor.start, 1)))?;
+        }
         match self.spindle.power_kw {
             Some(power) if power < 0.01 => page.item("; ", format_args!("under 0.01 kW"))?,
             Some(power) => page.item("; ", format_args!("{} kW", Shown(power, 2)))?,
@@ -106,7 +124,7 @@ impl Plan {
         } else {
             page.item("", format_args!("this spindle:"))?;
         }
-        page.item(" ", format_args!("{} Nm there,", Shown(held, 1)))?;
+        page.item(" ", format_args!("{} Nm there,", Shown(held, if held < 10.0 { 1 } else { 0 })))?;
         page.phrase(
             " ",
             match (fit.is_enough, held >= worn_nm) {
@@ -132,9 +150,9 @@ impl Plan {
 
     fn holder_line(&self, page: &mut Page<'_>) -> fmt::Result {
         page.next_line()?;
-        page.item("", format_args!("holder: {}", Words(self.job.holder.unwrap_or(Holder::Rigid).name())))?;
+        page.item("", format_args!("holder {}", Words(self.job.holder.unwrap_or(Holder::Rigid).name())))?;
         let Some(travel) = self.spindle.holder_travel else {
-            return page.item(", ", format_args!("so the spindle must be synchronised"));
+            return page.item(": ", format_args!("the spindle must be synchronised"));
         };
         let moves = [
             ("drawn out", travel.extension_mm, self.job.holder_extension_mm),
@@ -153,6 +171,9 @@ impl Plan {
         page.label("Gauge")?;
         if self.thread.hand() == Hand::Left {
             page.item("", format_args!("LEFT-HAND gauges, turn anticlockwise."))?;
+        }
+        if self.is_plated() {
+            page.item(" ", format_args!("AFTER PLATING:"))?;
         }
         if let Some(taper) = &self.taper {
             page.item(" ", format_args!("taper plug, hand tight, notch to face: flush,"))?;
@@ -177,8 +198,7 @@ impl Plan {
             page.next_line()?;
             let (first, decimals) = self.limits.map_or((Unit::Mm, 3), |limits| (limits.native_unit, limits.decimals));
             let pin = |diameter| Both { low: diameter, high: None, first, decimals };
-            page.item("", format_args!("plain pin {} enters,", pin(low)))?;
-            page.item(" ", format_args!("{} does not", pin(high)))?;
+            page.flow("", format_args!("plain pin {} enters, {} does not", pin(low), pin(high)))?;
         }
         Ok(())
     }
@@ -196,27 +216,30 @@ impl Plan {
             page.item("", format_args!("screw {}", class.name()))?;
         }
         if let Some(length) = screw.engagement_mm.or(self.job.full_thread_depth_mm) {
-            page.item(" ", format_args!("engaged {} mm", Exactly(length)))?;
+            page.item(" ", format_args!("engaged {} mm", Exactly(length, 3)))?;
         }
         if let Some(sunk) = &self.countersink {
-            page.item(" ", format_args!("less the countersink's {} mm", Shown(sunk.full_thread_lost_mm, 2)))?;
+            page.item(" ", format_args!("less {} mm of countersink", Shown(sunk.full_thread_lost_mm, 2)))?;
         }
-        page.phrase(": ", gives)?;
+        if let Some(shear) = self.job.part_shear_mpa {
+            page.item("; ", format_args!("part {shear} MPa in shear"))?;
+        }
         page.next_line()?;
+        page.item("", format_args!("{gives}:"))?;
         let loads = [
-            ("screw breaks at", joint.tensile_load_n),
-            ("its threads strip at", joint.external_strip_load_n),
-            ("the hole's at", joint.internal_strip_load_n),
+            ("screw", joint.tensile_load_n),
+            ("its threads", joint.external_strip_load_n),
+            ("the hole's threads", joint.internal_strip_load_n),
         ];
         for (place, (what, load)) in placed(loads.into_iter()) {
-            page.item(if place == 0 { "" } else { ", " }, format_args!("{what} {} kN", kilonewtons(load)))?;
+            page.item(if place == 0 { " " } else { ", " }, format_args!("{what} {} kN", kilonewtons(load)))?;
         }
         page.next_line()?;
-        page.item("", format_args!("engagement at which screw and thread are even:"))?;
-        page.item(" ", format_args!("{} mm", Shown(joint.required_length_mm, 2)))?;
+        page.item("", format_args!("screw and threads are even at {} mm engaged", Shown(joint.required_length_mm, 2)))?;
         if let (Some(factor), Some(load)) = (joint.safety_factor, screw.load_n) {
+            page.next_line()?;
             let load = Shown(load.to_f64() / 1000.0, 2);
-            page.item("; ", format_args!("the weakest carries {} times the load of {load} kN", Shown(factor, 2)))?;
+            page.item("", format_args!("the weakest carries {} times the load of {load} kN", Shown(factor, 2)))?;
         }
         page.next_line()?;
         page.sentence("static load along the axis only; the joint is the engineer's")

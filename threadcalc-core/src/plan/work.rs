@@ -2,13 +2,14 @@
 
 use core::fmt;
 
-use super::Plan;
 use super::page::{Fixed, Inches, Measure, Page, Shown, Words};
+use super::{Plan, Source};
 use crate::cycle::{ReturnTo, axis_decimals};
 use crate::depth::{DepthRounding, Hole, TapSetOn, program_depth, program_depth_of_derived};
 use crate::feed::Unit;
 use crate::finding::{Finding, FindingId, Severity};
 use crate::length::Length;
+use crate::tap::IsoTap;
 use crate::taper_depth::TaperDepths;
 use crate::text::{Text, placed};
 use crate::thread::Hand;
@@ -21,9 +22,9 @@ const CAUTIONS: [&str; 9] = [
     "Prove out: guards shut, above the part, single block, rapid reduced.",
     "Gauge the first hole before the second.",
     "Dry run by raising the work offset. Do not change R or the tool length over a tapped hole.",
-    "A broken tap is glass-hard: goggles, and an agreed method to get it out.",
+    "A broken tap is glass-hard: goggles, and an agreed way to get it out.",
     "Pressure, gas, lifting and structural joints: the numbers are geometry; local codes and licensed practice decide.",
-    "No findings means: nothing wrong in what was given. It does not mean safe.",
+    "No findings means nothing wrong in what was given, not that it is safe.",
 ];
 
 impl Plan {
@@ -165,11 +166,14 @@ impl Plan {
             _ => self.look_at_the_floor(page)?,
         }
         page.next_line()?;
+        if self.findings.has_error() {
+            return page.sentence("3 Mend what STOP names before anything is cut.");
+        }
         if self.cycle.words().next().is_none() {
             return page.sentence("3 The control's unit and feed mode must be those named above.");
         }
         let (r_plane, initial) = (
-            "3 The cycle leaves the tap at R: look for clamps on the way to the next hole.",
+            "3 The tap stops at R: look for clamps on the way to the next hole.",
             "3 The cycle returns to the height it began at: begin above every clamp.",
         );
         page.sentence(if self.job.return_to == Some(ReturnTo::Initial) { initial } else { r_plane })
@@ -178,21 +182,24 @@ impl Plan {
     fn look_at_the_tap(&self, page: &mut Page<'_>) -> fmt::Result {
         let thread = self.thread.without_class();
         match self.thread.hand() {
-            Hand::Left => page.sentence("1 LEFT HAND, the wrong tap breaks on touch: its shank must say LH and")?,
+            Hand::Left => page.sentence("1 The wrong hand breaks on touch: its shank must say LH:")?,
             Hand::Right => page.sentence("1 The shank must say")?,
         }
-        page.item(" ", format_args!("{thread}"))?;
-        let class = self.tap_class.and_then(|tap| tap.class).map(|class| class.name());
-        match (class, self.thread.tolerance_class()) {
-            (Some(class), _) if self.is_plated() => page.item(", ", format_args!("ISO{class} for the plating"))?,
-            (Some(class), Some(written)) => page.item(", ", format_args!("{} or ISO{class}", written.as_str()))?,
+        page.flow(" ", format_args!("{thread}"))?;
+        match (self.tap_class, self.thread.tolerance_class()) {
+            (Some(IsoTap { class: Some(class), .. }), _) if self.is_plated() => {
+                page.flow(", ", format_args!("ISO{class} for the plating"))?
+            }
+            (Some(IsoTap { class: Some(class), .. }), Some(written)) => {
+                page.flow(", ", format_args!("{} or ISO{class}", written.as_str()))?
+            }
+            (Some(_), _) if self.is_plated() => page.phrase(", ", "and its special size")?,
             _ => {}
         }
         match self.job.chamfer_threads {
-            Some(chamfer) => page.item("; ", format_args!("count the chamfer: at most {chamfer} threads."))?,
-            None => page.phrase("; ", "measure how far it projects through its ring gauge.")?,
+            Some(chamfer) => page.flow("; ", format_args!("count the chamfer: at most {chamfer} threads.")),
+            None => page.phrase("; ", "measure how far it projects through its ring gauge."),
         }
-        Ok(())
     }
 
     pub(super) fn is_plated(&self) -> bool {
@@ -263,12 +270,20 @@ impl Plan {
             page.item(if place == 0 { "" } else { "; " }, format_args!("{what}"))?;
         }
         page.open(" Sources: ")?;
+        let mut gap = "";
         for (place, source) in placed(self.sources()) {
-            // A part inside a part is known by its own name.
-            let part = source.part.strip_prefix("spindle.").unwrap_or(source.part);
-            page.phrase(if place == 0 { "" } else { "; " }, part)?;
+            let same = |other: &Source| other.source == source.source;
+            if self.sources().take(place).any(|other| same(&other)) {
+                continue;
+            }
+            for (place, Source { part, .. }) in placed(self.sources().filter(same)) {
+                // A part inside a part is known by its own name.
+                let part = part.strip_prefix("spindle.").unwrap_or(part);
+                page.item(if place == 0 { gap } else { ", " }, format_args!("{}", Words(part)))?;
+            }
+            gap = "; ";
             page.phrase(" ", source.source)?;
-            if let Some(limits) = self.limits.filter(|_| part == "limits") {
+            if let Some(limits) = self.limits.filter(|_| source.part == "limits") {
                 page.item(" ", format_args!("({})", limits.confidence))?;
             }
         }
