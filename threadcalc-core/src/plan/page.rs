@@ -176,13 +176,14 @@ pub(super) const fn short(unit: Unit) -> &'static str {
     }
 }
 
-/// A diameter, or a range of them, in the unit it is printed in, then in the other one.
+/// A diameter, or a range of them, in the unit that comes first, then in the other one if both are wanted.
 pub(super) struct Both {
     pub low: Length,
     pub high: Option<Length>,
     pub first: Unit,
     /// Decimals of the inches, where these come first; three of millimetres, four of inches otherwise.
     pub decimals: u8,
+    pub both: bool,
 }
 
 impl fmt::Display for Both {
@@ -205,6 +206,9 @@ impl fmt::Display for Both {
                 (Unit::Mm, 3)
             }
         };
+        if !self.both {
+            return Ok(());
+        }
         f.write_str(" (")?;
         in_unit(f, second, decimals)?;
         f.write_str(")")

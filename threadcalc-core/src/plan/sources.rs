@@ -25,25 +25,23 @@ impl Plan {
             Some(("profile", of_profile(form))),
             self.limits.map(|limits| ("limits", limits.source)),
             Some(("drill", of_drill(form, self.job.tap == Some(Tap::Form)))),
-            Some(("feed", "derived: lead x speed, half to even")),
+            Some(("feed", "derived: lead x speed, rounded half to even")),
             Some((
                 "depths",
-                if taper {
-                    "ASME B1.20.1-1983 and ISO 7-1:1994 (hand-tight), ASME B94.9-2008 (projection)"
-                } else {
-                    "common practice, chamfers DIN 2197"
+                match form {
+                    Form::Rc => "ISO 7-1:1994 (gauge length)",
+                    _ if taper => "ASME B1.20.1-1983 (L1), ASME B94.9-2008 (projection)",
+                    _ => "common practice, chamfers DIN 2197",
                 },
             )),
-            self.spindle
-                .torque
-                .map(|_| ("spindle.torque", "kc P2 D / 8000 as a tap maker publishes it, band common practice")),
+            self.spindle.torque.map(|_| ("spindle.torque", "kc P2 D / 8000 of a tap maker, band common practice")),
             Some(("spindle.time", "derived: constant acceleration")),
             self.tap_class.map(|_| ("tap_class", "ISO 2857, from memory")),
             self.tap_limit.map(|_| ("tap_limit", "ASME B94.9, from memory")),
             self.joint.map(|_| ("joint", "FED-STD-H28/2B, ASME B1.1 appendix B, ISO 898-1 (stress area of M)")),
-            Some(("gauges", "ISO 1502 and ASME B1.2 (what each checks), from memory; sizes: the limits")),
+            Some(("gauges", "ISO 1502 and ASME B1.2, from memory")),
             self.not_go.map(|rule| ("not_go", rule.standard)),
-            Some(("words", "ISO 6983-1, codes of the cycle: the dialect")),
+            Some(("words", "ISO 6983-1 and the dialect")),
         ];
         parts.into_iter().flatten().map(|(part, source)| Source { part, source })
     }
@@ -70,8 +68,8 @@ const fn of_profile(form: Form) -> &'static str {
 
 fn of_drill(form: Form, formed: bool) -> &'static str {
     match form {
-        _ if formed => "D - 0.68 P x percent / 100 as tap makers publish it, common practice",
-        Form::Npt | Form::Nptf => "ASME B94.9-2008 (direct tapping), with taper reamer common practice",
+        _ if formed => "D - 0.68 P x percent / 100 of tap makers, common practice",
+        Form::Npt | Form::Nptf => "ASME B94.9-2008, with taper reamer common practice",
         Form::Rc => "common practice",
         _ => "ISO 2306 (D - P), percent Machinery's Handbook 31",
     }

@@ -124,7 +124,7 @@ impl Plan {
             if place > 0 {
                 page.next_line()?;
             }
-            let range = Both { low, high: Some(high), first: limits.native_unit, decimals };
+            let range = Both { low, high: Some(high), first: limits.native_unit, decimals, both: true };
             page.item("", format_args!("{what} {range}"))?;
         }
         if self.job.tap == Some(Tap::Form) {
@@ -171,7 +171,7 @@ impl Plan {
             page.next_line()?;
             page.item("", format_args!("{}", verdict(chosen)))?;
         }
-        if let Some(left) = chosen.left_to_limit_mm.filter(|left| !left.is_negative()) {
+        if let (WithinLimits::Yes, Some(left)) = (chosen.within_limits, chosen.left_to_limit_mm) {
             page.item(", ", format_args!("{} mm left to the largest minor dia for oversize", Fixed(left, 3)))?;
         }
         self.probable_line(page)?;
@@ -190,7 +190,11 @@ impl Plan {
         let what = if self.job.oversize_mm.is_some() { "as you say drills cut" } else { "as drills cut" };
         page.item("", format_args!("{what}: {} + {} =", Fixed(drill, 3), Fixed(oversize, 3)))?;
         page.item(" ", format_args!("{} mm, {} %", Fixed(probable.hole_mm, 3), Shown(probable.percent, 1)))?;
+        let least = self.drill.limits.and_then(|limits| limits.minor_mm.0);
         match probable.left_to_limit_mm {
+            Some(_) if least.is_some_and(|least| probable.hole_mm < least) => {
+                page.item(", ", format_args!("still UNDER minimum"))
+            }
             Some(left) if left.is_negative() => {
                 page.item(", ", format_args!("{} mm OVER maximum", Fixed(left.magnitude(), 3)))
             }

@@ -60,6 +60,9 @@ impl Plan {
     fn kind_line(&self, page: &mut Page<'_>, tap: Tap) -> fmt::Result {
         let Some(hole) = self.job.hole.filter(|_| self.taper.is_none()) else { return Ok(()) };
         page.next_line()?;
+        if tap == Tap::Form {
+            return page.phrase("", TapKind::Form.advice(hole).reason);
+        }
         if let Some(kind) = self.job.tap_kind {
             page.item("", format_args!("{},", Words(kind.name())))?;
             return page.phrase(" ", kind.advice(hole).reason);
@@ -150,7 +153,12 @@ impl Plan {
 
     fn holder_line(&self, page: &mut Page<'_>) -> fmt::Result {
         page.next_line()?;
-        page.item("", format_args!("holder {}", Words(self.job.holder.unwrap_or(Holder::Rigid).name())))?;
+        let holder = match self.job.holder {
+            None | Some(Holder::Rigid) => "rigid",
+            Some(Holder::TensionCompression) => "tension/compression",
+            Some(Holder::Floating) => "floating",
+        };
+        page.item("", format_args!("holder {holder}"))?;
         let Some(travel) = self.spindle.holder_travel else {
             return page.item(": ", format_args!("the spindle must be synchronised"));
         };
@@ -178,8 +186,12 @@ impl Plan {
         if let Some(taper) = &self.taper {
             page.item(" ", format_args!("taper plug, hand tight, notch to face: flush,"))?;
             let turns = taper.gauge_tolerance_turns;
-            let pitch = Fixed(self.thread.pitch_mm(), 2);
-            page.item(" ", format_args!("{turns} turn ({pitch} mm) either way"))?;
+            let plural = if turns == Length::ONE { "" } else { "s" };
+            page.item(" ", format_args!("{turns} turn{plural}"))?;
+            if let Ok(way) = turns.times(self.thread.pitch_mm()) {
+                page.item(" ", format_args!("({} mm)", Fixed(way, 2)))?;
+            }
+            page.phrase(" ", "either way")?;
             return page.phrase("; ", "first hole stands out one turn: gauge it, then go deeper");
         }
         let turns = self.depth().to_f64() / self.thread.lead_mm().to_f64();
@@ -197,8 +209,10 @@ impl Plan {
         if let (true, Some(low), Some(high)) = (cut, pin(GaugeKind::PlainPlugGo), pin(GaugeKind::PlainPlugNotGo)) {
             page.next_line()?;
             let (first, decimals) = self.limits.map_or((Unit::Mm, 3), |limits| (limits.native_unit, limits.decimals));
-            let pin = |diameter| Both { low: diameter, high: None, first, decimals };
-            page.flow("", format_args!("plain pin {} enters, {} does not", pin(low), pin(high)))?;
+            // The other unit only where the machine has it.
+            let pin = |low| Both { low, high: None, first, decimals, both: first != self.unit() };
+            page.item("", format_args!("plain pin {} enters,", pin(low)))?;
+            page.item(" ", format_args!("{} does not", pin(high)))?;
         }
         Ok(())
     }

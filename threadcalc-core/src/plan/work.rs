@@ -2,7 +2,7 @@
 
 use core::fmt;
 
-use super::page::{Fixed, Inches, Measure, Page, Shown, Words};
+use super::page::{Fixed, Inches, Measure, Page, Plain, Shown, Words};
 use super::{Plan, Source};
 use crate::cycle::{ReturnTo, axis_decimals};
 use crate::depth::{DepthRounding, Hole, TapSetOn, program_depth, program_depth_of_derived};
@@ -39,7 +39,15 @@ impl Plan {
         depth_head(page, set_on)?;
         let chamfer = self.job.chamfer_threads.unwrap_or(Length::ZERO);
         depth_row(page, format_args!("full thread, drawing minimum"), Some(self.depth()))?;
-        depth_row(page, format_args!("+ chamfer {chamfer} threads = TAP"), Some(self.depths.program_tap_mm))?;
+        // A centre that the tap is set on goes down with it.
+        let centre = self.job.tap_centre_mm.filter(|_| self.job.tap_set_on == Some(TapSetOn::Centre));
+        let tap = Some(self.depths.program_tap_mm);
+        match centre.filter(|centre| centre.is_positive()) {
+            Some(centre) => {
+                depth_row(page, format_args!("+ chamfer {chamfer} threads, centre {centre} mm = TAP"), tap)?
+            }
+            None => depth_row(page, format_args!("+ chamfer {chamfer} threads = TAP"), tap)?,
+        }
         self.program_tap(page)?;
         if self.depths.tap_mm != self.depths.program_tap_mm {
             depth_row(page, format_args!("+ male centre = END OF TAP"), Some(self.depths.tap_mm))?;
@@ -196,6 +204,9 @@ impl Plan {
             (Some(_), _) if self.is_plated() => page.phrase(", ", "and its special size")?,
             _ => {}
         }
+        if let Some(limit) = self.tap_limit {
+            page.flow(", ", format_args!("{limit} or larger for the plating"))?;
+        }
         match self.job.chamfer_threads {
             Some(chamfer) => page.flow("; ", format_args!("count the chamfer: at most {chamfer} threads.")),
             None => page.phrase("; ", "measure how far it projects through its ring gauge."),
@@ -210,7 +221,7 @@ impl Plan {
         let below = self.findings.iter().find(|finding| finding.id() == FindingId::TapComesOut);
         match below.and_then(|finding| finding.numbers().next()) {
             Some((_, below)) => {
-                page.item("", format_args!("2 The tap comes out {} mm below:", Shown(below, 2)))?;
+                page.item("", format_args!("2 The tap comes out {} mm below:", Plain(below)))?;
                 page.sentence("vice, parallels, table.")
             }
             None => page.sentence("2 The drill comes out below: vice, parallels, table."),
