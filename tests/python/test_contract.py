@@ -299,7 +299,7 @@ def test_a_job_takes_nested_fields_objects_and_lists() -> None:
     job = JOB | {"thread": special, "machine": {"speed_step": 10, "highest_rpm": "637.5"}, "drill_sets": ["metric"]}
     plan = tc.plan(job)
     assert plan.thread.pitch_mm == Fraction(1, 3) and plan.programmed_rpm == 630
-    gears = [[20, 700, 120], (20, 4000, 100, 20, 4000, "2.5")]
+    gears = [[20, 700, 120], (20, 4000, 20, 100, 4000, "2.5")]
     plan = tc.plan(JOB | {"material": "aluminium", "machine": {"gears": gears}, "screw": {"tensile_mpa": 800}, "part_shear_mpa": 200})
     assert plan.spindle.gear is not None and plan.joint is not None
     assert tc.plan(plan.job.to_dict()).spindle == plan.spindle
