@@ -38,7 +38,7 @@ fn the_left_hand_hole_of_the_worked_example() {
     ]);
     let blocks: Vec<String> = plan.cycle.blocks().map(|line| line.to_string()).collect();
     assert_eq!(blocks, ["G17 G20 G90 G94", "S480", "G99 G74 Z-0.8268 R0.2 F18.8976", "G80"]);
-    assert_eq!(plan.cycle.restore().collect::<Vec<_>>(), ["F", "M3"]);
+    assert_eq!(plan.cycle.restore().collect::<Vec<_>>(), ["G94", "F", "M3"]);
     let text = plan.to_string();
     for line in [
         "M10x1-6H-LH   LEFT HAND   blind, 18 mm full thread   INCH machine",

@@ -11,7 +11,7 @@ pub use dialect::{CodeText, Dialect, DwellUnit, LetterText, RetractIn, ReturnTo}
 pub use words::Cycle;
 
 use crate::error::{Code, Error, Field};
-use crate::feed::{Feed, FeedMode, Unit};
+use crate::feed::{Feed, Unit};
 use crate::finding::Finding;
 use crate::length::{Length, Ratio};
 use crate::motion::Holder;
@@ -128,15 +128,10 @@ pub fn cycle(request: &CycleRequest<'_>) -> Result<Result<Cycle, Finding>, Error
     cycle.line(&tapping_line(request, &numbers, &codes)?);
     cycle.line(&[word("G80")]);
 
-    if request.feed.mode() == FeedMode::PerRevolution {
-        cycle.restore_later(word(dialect.feed_per_minute.as_str()), "feed mode, the tap's is per revolution");
-    }
+    // All three, also where one would still hold: the next tool's programmer does not know what came before.
+    cycle.restore_later(word(dialect.feed_per_minute.as_str()), "feed mode");
     cycle.restore_later(word("F"), "the next cut needs its own F");
-    if left {
-        cycle.restore_later(word("M3"), "spindle direction, the next tool is right-hand");
-    } else if !turns {
-        cycle.restore_later(word("M3"), "spindle, the cycle starts and stops it itself");
-    }
+    cycle.restore_later(word("M3"), "spindle direction, the next tool is right-hand");
     Ok(Ok(cycle))
 }
 

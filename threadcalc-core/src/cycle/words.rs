@@ -42,8 +42,7 @@ impl Cycle {
         })
     }
 
-    /// What the next operation must set again, and only that: the feed mode if it is per revolution, F
-    /// always, the spindle's direction if it is left-hand or the cycle started the spindle itself.
+    /// What the next operation must set again: feed mode, F, spindle direction.
     pub fn restore(&self) -> impl Iterator<Item = &str> {
         self.restore.iter().flatten().map(|(word, _)| word.as_str())
     }

@@ -1747,11 +1747,7 @@ class Cycle:
         """The program lines in order; empty if refused."""
     @property
     def restore(self) -> list[str]:
-        """What the next operation must set again, and only that.
-
-        The feed mode if it is per revolution, F always, the spindle's direction if it is left-hand or
-        the cycle started the spindle itself.
-        """
+        """What the next operation must set again: feed mode, F, spindle direction."""
     @property
     def refused(self) -> Finding | None:
         """The finding that says why there are no words; None if there are."""
