@@ -160,7 +160,7 @@ fn tapping_line(request: &CycleRequest<'_>, numbers: &Numbers, codes: &Codes) ->
     let z = number_word("Z", numbers.depth.negative(), point, Field::Depth)?;
     let r = number_word("R", numbers.r_plane, point, Field::RPlane)?;
     let feed = request.feed.word();
-    let feed = if point { feed } else { feed.strip_suffix('.').unwrap_or(feed) };
+    let feed = if point { feed } else { feed.strip_suffix(".").unwrap_or(feed) };
     Ok([codes.return_to, codes.tap, z, r, peck?, dwell?, out?, word(feed)])
 }
 

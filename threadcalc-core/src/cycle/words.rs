@@ -2,7 +2,7 @@
 
 use crate::error::{Code, Error, Field};
 use crate::length::Length;
-use crate::text::Text;
+use crate::text::{Text, placed};
 
 /// A word of a program.
 pub(super) type Word = Text<24>;
@@ -53,15 +53,14 @@ impl Cycle {
     }
 
     pub(super) fn line(&mut self, words: &[Word]) {
-        let mut count = u8::try_from(self.words().count()).unwrap_or(u8::MAX);
-        for word in words.iter().filter(|word| !word.is_empty()) {
-            if let Some(place) = self.words.get_mut(usize::from(count)) {
-                *place = *word;
-                count = count.saturating_add(1);
-            }
+        let free = self.words.iter_mut().filter(|place| place.is_empty());
+        for (place, word) in free.zip(words.iter().filter(|word| !word.is_empty())) {
+            *place = *word;
         }
+        let first_free = placed(self.words.iter()).find(|(_, word)| word.is_empty());
+        let held = first_free.map_or(MOST_WORDS, |(place, _)| place);
         if let Some(end) = self.ends.iter_mut().find(|end| **end == 0) {
-            *end = count;
+            *end = u8::try_from(held).unwrap_or(u8::MAX);
         }
     }
 
