@@ -58,9 +58,10 @@ pub struct CycleRequest<'a> {
 /// ```
 ///
 /// The tapped depth is rounded deeper, the R plane higher and a peck shallower, to the dialect's decimals.
-/// What the dialect lacks is refused with [`FindingId::CodeNotOnControl`]. Pecks are refused with
-/// [`FindingId::PeckTapping`] where the tap would not meet its thread again: in a floating holder, and in
-/// any that gives if the control needs a code to synchronise, since that code is for rigid holders.
+/// What the dialect lacks is refused with [`CodeNotOnControl`](crate::FindingId::CodeNotOnControl). Pecks are
+/// refused with [`PeckTapping`](crate::FindingId::PeckTapping) where the tap would not meet its thread again:
+/// in a floating holder, and in any that gives if the control needs a code to synchronise, since that code
+/// is for rigid holders.
 ///
 /// # Errors
 /// [`Code::Contradiction`] if the feed is that of another speed or lead, if the dialect tells the left hand
