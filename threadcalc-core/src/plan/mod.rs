@@ -30,7 +30,7 @@ use crate::engagement::Engagement;
 use crate::error::{Code, Error, Field};
 use crate::feed::{Feed, FeedMode, Unit, feed, programmed_speed};
 use crate::finding::{FindingId, Findings, Severity};
-use crate::gauge::{Gauges, NotGoRule, gauges, not_go_rule};
+use crate::gauge::{Gauges, NotGoRule, gauges_with, not_go_rule};
 use crate::length::{Length, Ratio};
 use crate::limits::Limits;
 use crate::profile::Profile;
@@ -262,7 +262,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
         tap_class,
         tap_limit,
         joint,
-        gauges: gauges(&thread)?,
+        gauges: gauges_with(&thread, limits.as_ref())?,
         not_go: not_go_rule(&thread).ok(),
         cycle: words.filter(|_| withheld.iter().all(Option::is_none)).unwrap_or_default(),
         withheld,
