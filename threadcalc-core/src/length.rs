@@ -143,6 +143,9 @@ impl Length {
         if denominator == 0 {
             return Err(Error::new(Code::OutOfRange, Field::Length).hint_text("a denominator cannot be 0"));
         }
+        if let (Ok(numerator), Ok(denominator)) = (i64::try_from(numerator), i64::try_from(denominator)) {
+            return Self::from_parts(numerator, denominator);
+        }
         let (top, bottom) = (numerator.unsigned_abs(), denominator.unsigned_abs());
         let negative = (numerator < 0) != (denominator < 0);
         if let (Ok(top), Ok(bottom)) = (u64::try_from(top), u64::try_from(bottom)) {
@@ -153,9 +156,18 @@ impl Length {
         Self::of_lowest(lowest(top)?, lowest(bottom)?, negative)
     }
 
+    /// The same of parts that fit, where the denominator is not 0.
+    fn from_parts(numerator: i64, denominator: i64) -> Result<Self, Error> {
+        let negative = (numerator < 0) != (denominator < 0);
+        Self::from_magnitudes(numerator.unsigned_abs(), denominator.unsigned_abs(), negative)
+    }
+
     /// `top / bottom`, where `bottom` is not 0.
     fn from_magnitudes(top: u64, bottom: u64, negative: bool) -> Result<Self, Error> {
         let divisor = gcd64(top, bottom);
+        if divisor == 1 {
+            return Self::of_lowest(top, bottom, negative);
+        }
         let lowest = |value: u64| value.checked_div(divisor).ok_or(OVERFLOW);
         Self::of_lowest(lowest(top)?, lowest(bottom)?, negative)
     }
@@ -232,6 +244,9 @@ impl Length {
     /// # Errors
     /// [`Code::Overflow`] if it does not fit.
     pub fn plus(self, other: Self) -> Result<Self, Error> {
+        if other.numerator == 0 {
+            return Ok(self);
+        }
         // Decimals of many places need no search for a common divisor; of few, the search is short.
         if self.denominator().max(other.denominator()) > 100 {
             if let (Some(left), Some(right)) = (self.picometres(), other.picometres()) {
@@ -258,6 +273,12 @@ impl Length {
     /// # Errors
     /// [`Code::Overflow`] if it does not fit.
     pub fn times(self, other: Self) -> Result<Self, Error> {
+        if other == Self::ONE {
+            return Ok(self);
+        }
+        if self.numerator == 0 || other.numerator == 0 {
+            return Ok(Self::ZERO);
+        }
         Self::from_wide(wide(self.numerator, other.numerator), wide(self.denominator(), other.denominator()))
     }
 
@@ -266,6 +287,9 @@ impl Length {
     /// # Errors
     /// [`Code::OutOfRange`] if `other` is 0, [`Code::Overflow`] if the quotient does not fit.
     pub fn over(self, other: Self) -> Result<Self, Error> {
+        if other == Self::ONE {
+            return Ok(self);
+        }
         Self::from_wide(wide(self.numerator, other.denominator()), wide(self.denominator(), other.numerator))
     }
 

@@ -3,28 +3,46 @@
 use super::Length;
 use crate::error::Error;
 
+/// Up to here every whole number is a double.
+const EXACT: u64 = 1 << 53;
+
+fn is_double(value: &i64) -> bool {
+    value.unsigned_abs() <= EXACT
+}
+
 impl Length {
     /// The nearest double to the difference; no common divisor is sought for it.
     ///
     /// # Errors
     /// [`Overflow`](crate::Code::Overflow) if the difference does not fit.
     pub(crate) fn minus_to_f64(self, other: Self) -> Result<f64, Error> {
-        const EXACT: u64 = 1 << 53;
-        let fits = |value: &i64| value.unsigned_abs() <= EXACT;
-        let bottom = self.denominator().checked_mul(other.denominator()).filter(fits);
+        let bottom = self.denominator().checked_mul(other.denominator()).filter(is_double);
         let left = self.numerator.checked_mul(other.denominator());
         let right = other.numerator.checked_mul(self.denominator());
-        let top = left.zip(right).and_then(|(left, right)| left.checked_sub(right)).filter(fits);
+        let top = left.zip(right).and_then(|(left, right)| left.checked_sub(right)).filter(is_double);
         match (top, bottom) {
             (Some(top), Some(bottom)) => Ok(top as f64 / bottom as f64),
             _ => Ok(self.minus(other)?.to_f64()),
         }
     }
 
+    /// The nearest double to the quotient; no common divisor is sought for it.
+    ///
+    /// # Errors
+    /// Those of [`Length::over`].
+    pub(crate) fn over_to_f64(self, other: Self) -> Result<f64, Error> {
+        let top = self.numerator.checked_mul(other.denominator()).filter(is_double);
+        let bottom = self.denominator().checked_mul(other.numerator).filter(is_double);
+        match (top, bottom) {
+            // 0 over a negative number is 0 without a sign, as the exact number is.
+            (Some(top), Some(bottom)) if top != 0 && bottom != 0 => Ok(top as f64 / bottom as f64),
+            _ => Ok(self.over(other)?.to_f64()),
+        }
+    }
+
     /// The nearest double, correctly rounded (ties to even), on every platform.
     #[must_use]
     pub fn to_f64(self) -> f64 {
-        const EXACT: u64 = 1 << 53;
         let (top, bottom) = (self.numerator.unsigned_abs(), self.denominator().unsigned_abs());
         let magnitude =
             if top <= EXACT && bottom <= EXACT { top as f64 / bottom as f64 } else { divide_wide(top, bottom) };

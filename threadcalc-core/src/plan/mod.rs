@@ -204,7 +204,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     let depths = hole::plan_depths(&thread, &drill, &mut job, hole, holder, &mut findings, &mut notes)?;
     let cut_mm = hole::depth_in_metal(&job, &depths.straight);
     let lead_error = feed.lead_error()?;
-    let axial_error = feed.axial_error_mm(cut_mm)?;
+    let axial_error = Feed::axial_error_of(lead_error, cut_mm)?;
     let limits = drill.limits.or_else(|| thread.limits().ok());
     findings::of_feed(&mut findings, mode, holder, lead_error, axial_error, limits.as_ref());
     hole::of_depth(&mut findings, &thread, &job, &depths)?;
