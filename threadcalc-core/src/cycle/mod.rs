@@ -124,13 +124,13 @@ pub fn cycle(request: &CycleRequest<'_>) -> Result<Result<Cycle, Finding>, Error
         cycle.line(&[speed]);
     }
     if let Some(code) = rigid {
-        cycle.line(&[word(code.as_str()), if speed_in_rigid { speed } else { Word::new() }]);
+        cycle.line(&[code.widened(), if speed_in_rigid { speed } else { Word::new() }]);
     }
     cycle.line(&tapping_line(request, &numbers, &codes)?);
     cycle.line(&[word("G80")]);
 
     // All three, also where one would still hold: the next tool's programmer does not know what came before.
-    cycle.restore_later(word(dialect.feed_per_minute.as_str()), "feed mode");
+    cycle.restore_later(dialect.feed_per_minute.widened(), "feed mode");
     cycle.restore_later(word("F"), "the next cut needs its own F");
     cycle.restore_later(word("M3"), "spindle direction, the next tool is right-hand");
     Ok(Ok(cycle))

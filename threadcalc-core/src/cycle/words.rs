@@ -1,8 +1,8 @@
 //! Words, lines, and what has to be restored: the shape of a cycle.
 
 use crate::error::{Code, Error, Field};
-use crate::length::Length;
-use crate::text::{Text, placed};
+use crate::length::{Length, str_from};
+use crate::text::{Text, digits};
 
 /// A word of a program.
 pub(super) type Word = Text<24>;
@@ -25,7 +25,7 @@ pub struct Cycle {
 impl Cycle {
     /// The words in order.
     pub fn words(&self) -> impl Iterator<Item = &str> {
-        self.words.iter().map(Text::as_str).filter(|word| !word.is_empty())
+        self.words.iter().filter(|word| !word.is_empty()).map(Text::as_str)
     }
 
     /// The program lines in order, words separated by blanks.
@@ -53,14 +53,16 @@ impl Cycle {
     }
 
     pub(super) fn line(&mut self, words: &[Word]) {
-        let free = self.words.iter_mut().filter(|place| place.is_empty());
-        for (place, word) in free.zip(words.iter().filter(|word| !word.is_empty())) {
-            *place = *word;
+        // The lines that are there end one behind the other; a line that is not there ends at 0.
+        let mut count = self.ends.iter().copied().fold(0, u8::max);
+        for word in words.iter().filter(|word| !word.is_empty()) {
+            if let Some(place) = self.words.get_mut(usize::from(count)) {
+                *place = *word;
+                count = count.saturating_add(1);
+            }
         }
-        let first_free = placed(self.words.iter()).find(|(_, word)| word.is_empty());
-        let held = first_free.map_or(MOST_WORDS, |(place, _)| place);
         if let Some(end) = self.ends.iter_mut().find(|end| **end == 0) {
-            *end = u8::try_from(held).unwrap_or(u8::MAX);
+            *end = count;
         }
     }
 
@@ -79,8 +81,11 @@ pub(super) fn word(text: &str) -> Word {
 pub(super) fn number_word(letter: &str, value: Length, point: bool, field: Field) -> Result<Word, Error> {
     let fails = |code| Error::new(code, field).got(value.to_f64()).hint_text("a number of at most 9 decimals");
     let decimal = value.as_decimal().ok_or(fails(Code::NotExact))?;
-    let tail = if point && value.whole().is_some() { "." } else { "" };
+    let mut buffer = [0; 32];
+    let start = digits(&mut buffer, decimal.units().unsigned_abs(), decimal.decimals(), decimal.decimals() > 0);
+    let sign = if decimal.units() < 0 { "-" } else { "" };
+    let tail = if point && decimal.decimals() == 0 { "." } else { "" };
     let mut text = Word::new();
-    core::fmt::write(&mut text, format_args!("{letter}{decimal}{tail}")).map_err(|_| fails(Code::Overflow))?;
-    Ok(text)
+    let fits = [letter, sign, str_from(&buffer, start), tail].into_iter().all(|part| text.push(part));
+    if fits { Ok(text) } else { Err(fails(Code::Overflow)) }
 }
