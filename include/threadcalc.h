@@ -3224,7 +3224,7 @@ typedef struct {
      */
     char blocks[6][160];
     /**
-     * What the next operation must set again, and only that.
+     * What the next operation must set again: feed mode, F, spindle direction.
      */
     char restore[4][32];
 } threadcalc_cycle_t;

@@ -10,6 +10,7 @@ int main(void)
     const char *designation = "7/16-14 UNC-2B";
     static char text[16384];
     threadcalc_job_t job = THREADCALC_JOB_INIT;
+    threadcalc_dialect_t dialect = THREADCALC_DIALECT_INIT;
     threadcalc_error_t error;
     size_t needed;
 
@@ -28,7 +29,8 @@ int main(void)
     job.hole = THREADCALC_HOLE_BLIND;
     job.full_thread_depth_mm = (threadcalc_ratio_t){20, 1};
     job.tap = THREADCALC_TAP_CUT;
-    job.dialect.dialect = THREADCALC_DIALECT_RS274NGC;
+    dialect.base = THREADCALC_DIALECT_RS274NGC;
+    job.dialect = &dialect;
     if (threadcalc_plan_text(&job, text, sizeof text, &needed, &error)) {
         fprintf(stderr, "%s\n", error.message);
         return 1;

@@ -166,6 +166,7 @@ int main(void)
     bad_motions();
     bad_cycles();
     bad_json();
+    bad_jobs();
     bad_taps();
     bad_gauges();
     bad_depths();

@@ -51,6 +51,7 @@ void bad_strengths(void);
 void bad_motions(void);
 void bad_cycles(void);
 void bad_json(void);
+void bad_jobs(void);
 void bad_taps(void);
 void bad_gauges(void);
 void bad_depths(void);

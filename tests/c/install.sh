@@ -134,6 +134,7 @@ refused 'a header with a function less (shared)' \
 refused 'a header with a function less (static)' \
     no_more_no_less "$out/short.h" "$libraries/libthreadcalc.a" --extern-only
 count 'the installed header is the committed one' cmp include/threadcalc.h "$moved/include/threadcalc.h"
+count 'the installed schemas are the committed ones' diff -r -x install-manifest.txt schema "$moved/share/threadcalc"
 count 'no installed text names a place' names_no_place
 count 'the static library is small' at_most 4000000 "$libraries/libthreadcalc.a"
 count 'the shared library is small' at_most 2000000 "$libraries/libthreadcalc.so.$(cut -d. -f3 <<<"$soname").$version"

@@ -93,6 +93,89 @@ static threadcalc_ratio_t parts(uint64_t count, int64_t in_one)
     return value;
 }
 
+static threadcalc_ratio_t one_of(uint64_t place, uint64_t first, uint64_t second)
+{
+    const uint64_t choices[] = {0, first, second};
+    return parts(choices[place], place ? 1 : 0);
+}
+
+static void draw_machine(threadcalc_job_t *job)
+{
+    static const int64_t gears[2][3] = {{20, 600, 40}, {20, 4000, 8}};
+    int32_t place;
+    job->machine_acceleration_rpm_s = one_of(pick(3), 500, 4000);
+    job->machine_axis_feed_limit_mm_min = one_of(pick(3), 1000, 4000);
+    job->machine_gear_count = (int32_t)pick(3);
+    for (place = 0; place < job->machine_gear_count; place++) {
+        threadcalc_gear_t *gear = &job->machine_gears[place];
+        gear->lowest_rpm = parts((uint64_t)gears[place][0], 1);
+        gear->highest_rpm = parts((uint64_t)gears[place][1], 1);
+        gear->point_count = 1;
+        gear->points[0].rpm = gear->lowest_rpm;
+        gear->points[0].torque_nm = (double)gears[place][2];
+    }
+}
+
+static void draw_screw(threadcalc_job_t *job)
+{
+    const uint64_t screw = pick(3);
+    if (screw == 1) {
+        job->screw.property_class = THREADCALC_PROPERTY_CLASS_8_8;
+        job->part_shear_mpa = parts(200, 1);
+    } else if (screw == 2) {
+        job->screw.tensile_mpa = parts(900, 1);
+        job->screw.load_n = parts(5000, 1);
+        job->part_shear_mpa = parts(250, 1);
+    }
+}
+
+/* The draws behind the one that says whether they are used. */
+static void draw_rest(threadcalc_job_t *job, uint64_t drill)
+{
+    static const threadcalc_ratio_t none = {0, 0};
+    static const char *const names[] = {"#7", "F", "6.8", "8.5"};
+    static threadcalc_drill_t drills[4];
+    uint64_t underfeed, speed, surface, form;
+    threadcalc_ratio_t drilled;
+    size_t place;
+    if (pick(2)) {
+        job->full_thread_depth_mm = none;
+    }
+    job->holder = (int32_t)pick(3) + 1;
+    underfeed = pick(4);
+    job->underfeed_percent = job->holder == THREADCALC_HOLDER_RIGID ? none : parts(underfeed, 1);
+    job->over_travel_turns = parts(pick(4), 2);
+    speed = pick(3);
+    surface = pick(40) + 2;
+    if (speed) {
+        job->rpm = none;
+        *(speed == 1 ? &job->surface_speed_m_min : &job->surface_speed_ft_min) = parts(surface, 1);
+    }
+    job->material = (int32_t)pick(10) + 1;
+    form = pick(20);
+    job->chamfer_form = form < 10 ? 0 : (int32_t)form - 9;
+    job->part_thickness_mm = one_of(pick(3), 10, 60);
+    drilled = one_of(pick(3), 20, 45);
+    if (job->hole != THREADCALC_HOLE_THROUGH) {
+        job->drill_depth_mm = drilled;
+    }
+    place = (size_t)pick(6);
+    job->countersink_mm = one_of(place < 3 ? 0 : place - 3, 12, 30);
+    job->coating_um = one_of(pick(3), 5, 9);
+    draw_machine(job);
+    draw_screw(job);
+    if (pick(2)) {
+        job->hole_count = parts(12, 1);
+    }
+    if (pick(3) == 2 && drill == 0) {
+        for (place = 0; place < 4; place++) {
+            (void)threadcalc_read_drill((const uint8_t *)names[place], strlen(names[place]), &drills[place], NULL);
+        }
+        job->drill_list = drills;
+        job->drill_list_count = 4;
+    }
+}
+
 /* One job by the draws of the README, all of them in its order, used or not. */
 static threadcalc_job_t draw(void)
 {
@@ -124,6 +207,12 @@ static threadcalc_job_t draw(void)
     }
     job.point_angle_deg = parts(angles[pick(4)], 1);
     job.dialect = pick(2) ? NULL : &rs274ngc;
+    if (pick(2)) {
+        draw_rest(&job, drill);
+    } else {
+        threadcalc_job_t unused = THREADCALC_JOB_INIT;
+        draw_rest(&unused, drill);
+    }
     return job;
 }
 

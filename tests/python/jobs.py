@@ -103,7 +103,7 @@ def whole_plan(row: Cells) -> dict[str, object]:
         "safety_factor": joint.safety_factor if joint else None,
         "lost_mm": found.countersink.full_thread_lost_mm if found.countersink else None,
         "not_go_turns": str(found.not_go.most_turns) if found.not_go else None,
-        "blocks": ["; ".join(found.blocks)],
+        "blocks": "; ".join(found.blocks),
         "withheld": found.withheld,
         "findings": [f"{finding.id}/{finding.severity}" for finding in found.findings],
     }

@@ -267,7 +267,7 @@ def test_a_plan_has_everything_and_its_json_is_its_dict() -> None:
     assert plan.thread == tc.Thread("7/16-14 UNC-2B") and plan.feed.word == "F1179.286"
     assert (plan.programmed_rpm, plan.asked_rpm, plan.withheld) == (650, 650, [])
     assert plan.words[-1] == "G80" and " ".join(plan.blocks) == " ".join(plan.words)
-    assert plan.restore == ["F"]
+    assert plan.restore == ["G94", "F", "M3"]
     assert (plan.lead_cut_mm, plan.axial_error_mm) == (plan.feed.lead_cut_mm, plan.feed.axial_error_mm(20))
     assert plan.limits == plan.thread.limits() and plan.profile == plan.thread.profile()
     assert [row.planned for row in plan.card].count(True) == 1 and plan.not_checked
@@ -299,7 +299,7 @@ def test_a_job_takes_nested_fields_objects_and_lists() -> None:
     job = JOB | {"thread": special, "machine": {"speed_step": 10, "highest_rpm": "637.5"}, "drill_sets": ["metric"]}
     plan = tc.plan(job)
     assert plan.thread.pitch_mm == Fraction(1, 3) and plan.programmed_rpm == 630
-    gears = [[20, 700, 120], (20, 4000, 100, 20, 4000, "2.5")]
+    gears = [[20, 700, 120], (20, 4000, 20, 100, 4000, "2.5")]
     plan = tc.plan(JOB | {"material": "aluminium", "machine": {"gears": gears}, "screw": {"tensile_mpa": 800}, "part_shear_mpa": 200})
     assert plan.spindle.gear is not None and plan.joint is not None
     assert tc.plan(plan.job.to_dict()).spindle == plan.spindle

@@ -103,7 +103,7 @@ def test_what_is_written_reads_back_to_the_thread(fields: dict[str, object]) -> 
         factor = values.get("J", values.get("I"))
         assert factor == (own["retract_factor"] and own["retract_factor"] * (100 if mill.retract_in == "percent" else 1))
         assert {"G17", "G90", "G99", "G80"} <= codes
-        assert made.restore == ["G94"] * (mode == "per_revolution") + ["F"] + ["M3"] * (left or not mill.needs_spindle_running)
+        assert made.restore == ["G94", "F", "M3"]
 
 
 def test_a_feed_that_is_not_of_this_hole_is_refused() -> None:

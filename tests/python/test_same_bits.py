@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pathlib
 import struct
+from collections.abc import Callable
 from fractions import Fraction
 
 import threadcalc as tc
@@ -11,6 +12,7 @@ import threadcalc as tc
 FOLDER = pathlib.Path(__file__).parent.parent / "same_bits"
 WORD = (1 << 64) - 1
 JOBS = 10_000
+FORMS = ("A", "B", "C", "D", "E", "F", "taper", "plug", "semi_bottoming", "bottoming")
 
 
 class Random:
@@ -55,7 +57,49 @@ def draw(random: Random, threads: list[str]) -> dict[str, object]:
         job["drill_sets"] = [name for bit, name in enumerate(names) if sets >> bit & 1]
     job["point_angle_deg"] = (118, 130, 135, 140)[pick(4)]
     job["dialect"] = ("rs274ngc", None)[pick(2)]
+    used = pick(2) == 1
+    rest = draw_rest(pick, drill, str(job["hole"]))
+    if used:
+        job |= rest
+        if "surface_speed_m_min" in rest or "surface_speed_ft_min" in rest:
+            del job["rpm"]
     return job
+
+
+def draw_rest(pick: Callable[[int], int], drill: int, hole: str) -> dict[str, object]:
+    """The draws behind the one that says whether they are used."""
+    rest: dict[str, object] = {}
+    if pick(2):
+        rest["full_thread_depth_mm"] = None
+    holder = pick(3)
+    rest["holder"] = ("rigid", "tension_compression", "floating")[holder]
+    underfeed = pick(4)
+    rest["underfeed_percent"] = underfeed if holder else None
+    rest["over_travel_turns"] = Fraction(pick(4), 2)
+    speed, surface = pick(3), pick(40) + 2
+    if speed:
+        rest[("surface_speed_m_min", "surface_speed_ft_min")[speed - 1]] = surface
+    rest["material"] = tc.materials()[pick(10)]
+    form = pick(20) - 10
+    rest["chamfer_form"] = FORMS[form] if form >= 0 else None
+    rest["part_thickness_mm"] = (None, 10, 60)[pick(3)]
+    drilled = (None, 20, 45)[pick(3)]
+    rest["drill_depth_mm"] = drilled if hole == "blind" else None
+    rest["countersink_mm"] = (None, None, None, None, 12, 30)[pick(6)]
+    rest["coating_um"] = (None, 5, 9)[pick(3)]
+    machine: dict[str, object] = {}
+    machine["acceleration_rpm_s"] = (None, 500, 4000)[pick(3)]
+    machine["axis_feed_limit_mm_min"] = (None, 1000, 4000)[pick(3)]
+    machine["gears"] = [[20, 600, 40], [20, 4000, 8]][: pick(3)]
+    rest["machine"] = machine
+    screw = pick(3)
+    if screw:
+        given = ({"property_class": "8.8"}, {"tensile_mpa": 900, "load_n": 5000})[screw - 1]
+        rest |= {"screw": given, "part_shear_mpa": (200, 250)[screw - 1]}
+    rest["hole_count"] = (None, 12)[pick(2)]
+    if pick(3) == 2 and drill == 0:
+        rest["drill_list"] = ["#7", "F", "6.8", 8.5]
+    return rest
 
 
 def shown(value: Fraction | float | str) -> str:
@@ -67,6 +111,8 @@ def shown(value: Fraction | float | str) -> str:
 def lines(job: dict[str, object]) -> str:
     try:
         plan = tc.plan(job)
+        # Through JSON and back it is the same job, with the same plan to the last bit.
+        assert tc.plan(tc.Job(**job).to_dict()).to_json() == plan.to_json()
     except tc.ThreadcalcError as error:
         return f"error {error.name} {error.field}\n"
     depths = plan.depths

@@ -113,14 +113,27 @@ fn limits() -> bool {
 }
 
 fn plans() -> bool {
-    let job = job::of("7/16-14 UNC-2B");
-    let made = plan(&job).unwrap();
-    assert_eq!(made.feed.word(), "F1179.286");
+    // Thread, unit and speed of a job, its feed word, and the ratio that must hold.
+    let jobs = [
+        ("M8x1.25-6H", "mm", "650", "F812.5", 25.0),
+        ("7/16-14 UNC-2B", "mm", "650", "F1179.286", 25.0),
+        ("1/4-20 UNC-2B", "inch", "720", "F36.", 25.0),
+    ];
+    let formatted = || format!("{:.3}", black_box(8.994_f64));
+    let held = jobs.map(|(thread, unit, rpm, word, limit)| {
+        let job = job::of_thread(thread, unit, rpm);
+        let made = plan(&job).unwrap();
+        assert_eq!(made.feed.word(), word);
+        assert!(made.cycle.words().any(|held| held == word), "{thread}: the words stand in the plan");
+        let ours = || plan(black_box(&job)).unwrap();
+        compare(&format!("plan/{thread}, {unit}"), ours, "format!(\"{:.3}\", 8.994)", formatted, Some(limit))
+    });
+    held.into_iter().all(|held| held)
+}
+
+fn plan_text() -> bool {
+    let made = plan(&job::of("7/16-14 UNC-2B")).unwrap();
     assert!(made.to_string().contains("F1179.286"));
-    let rows = || format!("{:.3} {:.3} {:.3}", black_box(1179.2857), black_box(9.3), black_box(24.543));
-    assert_eq!(rows(), "1179.286 9.300 24.543");
-    let three = "format! of three numbers";
-    let planned = compare("plan/7/16-14", || plan(black_box(&job)).unwrap(), three, rows, None);
     let mut text = String::with_capacity(16_384);
     let write = || {
         use std::fmt::Write;
@@ -128,7 +141,8 @@ fn plans() -> bool {
         write!(text, "{}", black_box(&made)).unwrap();
         text.len()
     };
-    compare("plan text/7/16-14", write, three, rows, None) && planned
+    let formatted = || format!("{:.3}", black_box(8.994_f64));
+    compare("plan text/7/16-14", write, "format!(\"{:.3}\", 8.994)", formatted, None)
 }
 
 fn main() -> ExitCode {
@@ -137,6 +151,6 @@ fn main() -> ExitCode {
         "{:<34} | {:>8} | {:<38} | {:>7} | {:>7} | {:>6}",
         heads[0], heads[1], heads[2], heads[3], heads[4], heads[5]
     );
-    let held = [feed_word(), designations(), limits(), plans()];
+    let held = [feed_word(), designations(), limits(), plans(), plan_text()];
     if held.into_iter().all(|held| held) { ExitCode::SUCCESS } else { ExitCode::FAILURE }
 }

@@ -42,7 +42,11 @@ impl Decimal {
     /// # Errors
     /// [`Overflow`](crate::Code::Overflow) only for the one number that has no negative.
     pub fn to_length(self) -> Result<Length, Error> {
-        Length::new(self.units, power_of_ten(self.decimals)?)
+        if self.units == i64::MIN {
+            return Length::new(self.units, power_of_ten(self.decimals)?);
+        }
+        let decimals = u32::from(self.decimals);
+        Ok(Length::decimal_parts(self.units, decimals, decimals))
     }
 }
 

@@ -263,12 +263,7 @@ impl Feed {
     /// # Errors
     /// [`Code::Overflow`] if the exact fraction does not fit in 64-bit parts.
     pub fn lead_error(&self) -> Result<Ratio, Error> {
-        let speed = self.rpm.unwrap_or(Length::ONE);
-        let (unit_top, unit_bottom) = self.unit.parts_of_mm();
-        let power = power_of_ten(self.value.decimals())?;
-        let value = product([self.value.units(), self.lead.denominator(), speed.denominator(), unit_bottom]);
-        let exact = product([power, self.lead.numerator(), speed.numerator(), unit_top]);
-        if let (Some(value), Some(exact)) = (value, exact) {
+        if let Some((value, exact)) = self.word_and_exact() {
             // The usual case: both over the one denominator.
             if value == exact {
                 return Ok(Length::ZERO);
@@ -278,11 +273,40 @@ impl Feed {
         self.value()?.over(self.exact()?)?.minus(Length::ONE)
     }
 
+    /// Whether the word is the feed before rounding.
+    ///
+    /// # Errors
+    /// Those of [`Feed::lead_error`].
+    pub(crate) fn is_exact(&self) -> Result<bool, Error> {
+        Ok(match self.word_and_exact() {
+            Some((value, exact)) => value == exact,
+            None => self.lead_error()? == Length::ZERO,
+        })
+    }
+
+    /// The word and the feed before rounding over one denominator, where both fit.
+    fn word_and_exact(&self) -> Option<(i64, i64)> {
+        let speed = self.rpm.unwrap_or(Length::ONE);
+        let (unit_top, unit_bottom) = self.unit.parts_of_mm();
+        let power = power_of_ten(self.value.decimals()).ok()?;
+        let value = product([self.value.units(), self.lead.denominator(), speed.denominator(), unit_bottom])?;
+        let exact = product([power, self.lead.numerator(), speed.numerator(), unit_top])?;
+        Some((value, exact))
+    }
+
     /// The lead that will really be cut, in millimetres.
     ///
     /// # Errors
     /// [`Code::Overflow`] if the exact fraction does not fit in 64-bit parts.
     pub fn lead_cut_mm(&self) -> Result<Length, Error> {
+        let speed = self.rpm.unwrap_or(Length::ONE);
+        let (unit_top, unit_bottom) = self.unit.parts_of_mm();
+        let power = power_of_ten(self.value.decimals())?;
+        let top = product([self.value.units(), unit_bottom, speed.denominator(), 1]);
+        let bottom = product([power, unit_top, speed.numerator(), 1]);
+        if let (Some(top), Some(bottom)) = (top, bottom) {
+            return Length::new(top, bottom);
+        }
         let mm = self.value()?.times(self.unit.in_mm())?;
         self.rpm.map_or(Ok(mm), |rpm| mm.over(rpm))
     }
@@ -292,13 +316,24 @@ impl Feed {
     /// # Errors
     /// [`Code::OutOfRange`] for a negative depth, [`Code::Overflow`].
     pub fn axial_error_mm(&self, depth_mm: Length) -> Result<Length, Error> {
-        if depth_mm.is_negative() {
-            return Err(Error::new(Code::OutOfRange, Field::Depth)
-                .got(depth_mm.to_f64())
-                .hint_text("a depth in mm, 0 or more"));
-        }
+        not_negative(depth_mm)?;
         self.lead_error()?.times(depth_mm)
     }
+
+    /// The same with the lead error at hand.
+    pub(crate) fn axial_error_of(lead_error: Ratio, depth_mm: Length) -> Result<Length, Error> {
+        not_negative(depth_mm)?;
+        lead_error.times(depth_mm)
+    }
+}
+
+fn not_negative(depth_mm: Length) -> Result<(), Error> {
+    if depth_mm.is_negative() {
+        return Err(Error::new(Code::OutOfRange, Field::Depth)
+            .got(depth_mm.to_f64())
+            .hint_text("a depth in mm, 0 or more"));
+    }
+    Ok(())
 }
 
 /// The word.
@@ -376,6 +411,12 @@ pub fn exact_speeds(
 
 /// The whole speeds with an exact word are the multiples of this one.
 fn exact_step(lead_mm: Length, unit: Unit, power: i64) -> Result<i64, Error> {
+    let (unit_top, unit_bottom) = unit.parts_of_mm();
+    let top = product([lead_mm.numerator(), unit_top, power, 1]);
+    let bottom = product([lead_mm.denominator(), unit_bottom, 1, 1]);
+    if let (Some(top), Some(bottom)) = (top, bottom) {
+        return Ok(Length::new(top, bottom)?.denominator());
+    }
     Ok(lead_mm.over(unit.in_mm())?.times(Length::integer(power))?.denominator())
 }
 

@@ -1,11 +1,16 @@
 //! Exact rational numbers: lengths, speeds, feeds and errors of them.
 
+mod divisor;
+mod double;
+mod text;
+
 use core::cmp::Ordering;
-use core::fmt;
+use core::num::NonZeroI64;
 
 pub use crate::decimal::Decimal;
 use crate::error::{Code, Error, Field};
-use crate::text::digits;
+use divisor::{gcd64, gcd128};
+pub(crate) use text::str_from;
 
 /// An exact rational number: a length in millimetres, unless a name says otherwise.
 ///
@@ -24,7 +29,8 @@ use crate::text::digits;
 #[derive(Clone, Copy, PartialEq, Eq, Hash)]
 pub struct Length {
     numerator: i64,
-    denominator: i64,
+    // Never 0, so that "none" needs no room of its own.
+    denominator: NonZeroI64,
 }
 
 /// The same exact rational where it is no length: a speed in rpm, a relative error.
@@ -63,40 +69,16 @@ pub(crate) fn power_of_ten(decimals: u8) -> Result<i64, Error> {
         .ok_or(Error::new(Code::OutOfRange, Field::Decimals).got(decimals as f64).within(0.0, MOST_DECIMALS as f64))
 }
 
+const ONE: NonZeroI64 = match NonZeroI64::new(1) {
+    Some(one) => one,
+    None => NonZeroI64::MAX,
+};
+
 const OVERFLOW: Error = Error::new(Code::Overflow, Field::Length);
 
 /// Product of two 64-bit numbers: always fits in 128 bits.
 const fn wide(a: i64, b: i64) -> i128 {
     (a as i128).wrapping_mul(b as i128)
-}
-
-const fn gcd64(mut a: u64, mut b: u64) -> u64 {
-    if a == 0 || b == 0 {
-        return a | b;
-    }
-    let shift = (a | b).trailing_zeros();
-    a >>= a.trailing_zeros();
-    b >>= b.trailing_zeros();
-    // Without a branch on which is the larger: nothing could foretell it.
-    loop {
-        let difference = a.wrapping_sub(b);
-        if difference == 0 {
-            return a << shift;
-        }
-        let smaller = if a < b { a } else { b };
-        b = a.abs_diff(b) >> difference.trailing_zeros();
-        a = smaller;
-    }
-}
-
-fn gcd128(mut a: u128, mut b: u128) -> u128 {
-    while b != 0 {
-        if let (Ok(a), Ok(b)) = (u64::try_from(a), u64::try_from(b)) {
-            return u128::from(gcd64(a, b));
-        }
-        (a, b) = (b, a.checked_rem(b).unwrap_or(0));
-    }
-    a
 }
 
 impl Length {
@@ -105,7 +87,7 @@ impl Length {
     /// One.
     pub const ONE: Self = Self::integer(1);
     /// One inch, exactly 25.4 mm.
-    pub const INCH: Self = Self { numerator: 127, denominator: 5 };
+    pub const INCH: Self = Self::parts(127, 5);
 
     /// `numerator / denominator`, brought to lowest terms.
     ///
@@ -126,7 +108,7 @@ impl Length {
     pub const fn integer(value: i64) -> Self {
         // i64::MIN has no negative; it stands for the nearest number that has one.
         let numerator = if value == i64::MIN { i64::MIN.wrapping_add(1) } else { value };
-        Self { numerator, denominator: 1 }
+        Self { numerator, denominator: ONE }
     }
 
     /// `count` parts of `1 / parts`, for tables; `parts` is positive.
@@ -137,9 +119,7 @@ impl Length {
         };
         let (numerator, denominator) = ((count as u64).checked_div(divisor), (parts as u64).checked_div(divisor));
         match (numerator, denominator) {
-            (Some(numerator), Some(denominator)) if denominator > 0 => {
-                Self { numerator: numerator as i64, denominator: denominator as i64 }
-            }
+            (Some(numerator), Some(denominator)) => Self::of_parts(numerator as i64, denominator as i64),
             _ => Self::ZERO,
         }
     }
@@ -156,13 +136,15 @@ impl Length {
             numerator /= 5;
             fives = fives.wrapping_sub(1);
         }
-        let denominator = 5_i64.wrapping_pow(fives).wrapping_shl(twos.wrapping_sub(shared));
-        Self { numerator, denominator }
+        Self::of_parts(numerator, 5_i64.wrapping_pow(fives).wrapping_shl(twos.wrapping_sub(shared)))
     }
 
     fn from_wide(numerator: i128, denominator: i128) -> Result<Self, Error> {
         if denominator == 0 {
             return Err(Error::new(Code::OutOfRange, Field::Length).hint_text("a denominator cannot be 0"));
+        }
+        if let (Ok(numerator), Ok(denominator)) = (i64::try_from(numerator), i64::try_from(denominator)) {
+            return Self::from_parts(numerator, denominator);
         }
         let (top, bottom) = (numerator.unsigned_abs(), denominator.unsigned_abs());
         let negative = (numerator < 0) != (denominator < 0);
@@ -174,16 +156,33 @@ impl Length {
         Self::of_lowest(lowest(top)?, lowest(bottom)?, negative)
     }
 
+    /// The same of parts that fit, where the denominator is not 0.
+    fn from_parts(numerator: i64, denominator: i64) -> Result<Self, Error> {
+        let negative = (numerator < 0) != (denominator < 0);
+        Self::from_magnitudes(numerator.unsigned_abs(), denominator.unsigned_abs(), negative)
+    }
+
     /// `top / bottom`, where `bottom` is not 0.
     fn from_magnitudes(top: u64, bottom: u64, negative: bool) -> Result<Self, Error> {
         let divisor = gcd64(top, bottom);
+        if divisor == 1 {
+            return Self::of_lowest(top, bottom, negative);
+        }
         let lowest = |value: u64| value.checked_div(divisor).ok_or(OVERFLOW);
         Self::of_lowest(lowest(top)?, lowest(bottom)?, negative)
     }
 
+    /// Parts in lowest terms; 0 where a caller broke the rule that the denominator is positive.
+    const fn of_parts(numerator: i64, denominator: i64) -> Self {
+        match NonZeroI64::new(denominator) {
+            Some(denominator) => Self { numerator, denominator },
+            None => Self::ZERO,
+        }
+    }
+
     fn of_lowest(top: u64, bottom: u64, negative: bool) -> Result<Self, Error> {
         let (Ok(top), Ok(denominator)) = (i64::try_from(top), i64::try_from(bottom)) else { return Err(OVERFLOW) };
-        Ok(Self { numerator: if negative { top.wrapping_neg() } else { top }, denominator })
+        Ok(Self::of_parts(if negative { top.wrapping_neg() } else { top }, denominator))
     }
 
     /// Numerator, in lowest terms; carries the sign.
@@ -195,7 +194,7 @@ impl Length {
     /// Denominator, in lowest terms; positive.
     #[must_use]
     pub const fn denominator(self) -> i64 {
-        self.denominator
+        self.denominator.get()
     }
 
     /// True below 0.
@@ -213,12 +212,12 @@ impl Length {
     /// The whole number this is, if it is one.
     #[must_use]
     pub const fn whole(self) -> Option<i64> {
-        if self.denominator == 1 { Some(self.numerator) } else { None }
+        if self.denominator() == 1 { Some(self.numerator) } else { None }
     }
 
     /// As a whole number of 1e-9, if it is one: of millimetres, picometres.
     pub(crate) fn picometres(self) -> Option<i64> {
-        let bottom = u32::try_from(self.denominator).ok()?;
+        let bottom = u32::try_from(self.denominator()).ok()?;
         if PICOMETRES.checked_rem(bottom)? != 0 {
             return None;
         }
@@ -231,13 +230,13 @@ impl Length {
             return whole;
         }
         let beyond = if self.numerator < 0 { i64::MIN } else { i64::MAX };
-        let rounded = divide(wide(self.numerator, i64::from(PICOMETRES)), i128::from(self.denominator), rounding);
+        let rounded = divide(wide(self.numerator, i64::from(PICOMETRES)), i128::from(self.denominator()), rounding);
         rounded.and_then(|rounded| i64::try_from(rounded).ok()).unwrap_or(beyond)
     }
 
     /// How far a number of picometres is from this, in parts of picometres that are the same for every number.
     pub(crate) fn away(self, picometres: i64) -> u128 {
-        wide(picometres, self.denominator).abs_diff(wide(self.numerator, i64::from(PICOMETRES)))
+        wide(picometres, self.denominator()).abs_diff(wide(self.numerator, i64::from(PICOMETRES)))
     }
 
     /// Sum.
@@ -245,17 +244,20 @@ impl Length {
     /// # Errors
     /// [`Code::Overflow`] if it does not fit.
     pub fn plus(self, other: Self) -> Result<Self, Error> {
+        if other.numerator == 0 {
+            return Ok(self);
+        }
         // Decimals of many places need no search for a common divisor; of few, the search is short.
-        if self.denominator.max(other.denominator) > 100 {
+        if self.denominator().max(other.denominator()) > 100 {
             if let (Some(left), Some(right)) = (self.picometres(), other.picometres()) {
                 if let Some(sum) = left.checked_add(right) {
                     return Ok(Self::decimal_parts(sum, 9, 9));
                 }
             }
         }
-        let left = wide(self.numerator, other.denominator);
-        let sum = left.checked_add(wide(other.numerator, self.denominator)).ok_or(OVERFLOW)?;
-        Self::from_wide(sum, wide(self.denominator, other.denominator))
+        let left = wide(self.numerator, other.denominator());
+        let sum = left.checked_add(wide(other.numerator, self.denominator())).ok_or(OVERFLOW)?;
+        Self::from_wide(sum, wide(self.denominator(), other.denominator()))
     }
 
     /// Difference.
@@ -271,7 +273,13 @@ impl Length {
     /// # Errors
     /// [`Code::Overflow`] if it does not fit.
     pub fn times(self, other: Self) -> Result<Self, Error> {
-        Self::from_wide(wide(self.numerator, other.numerator), wide(self.denominator, other.denominator))
+        if other == Self::ONE {
+            return Ok(self);
+        }
+        if self.numerator == 0 || other.numerator == 0 {
+            return Ok(Self::ZERO);
+        }
+        Self::from_wide(wide(self.numerator, other.numerator), wide(self.denominator(), other.denominator()))
     }
 
     /// Quotient.
@@ -279,7 +287,10 @@ impl Length {
     /// # Errors
     /// [`Code::OutOfRange`] if `other` is 0, [`Code::Overflow`] if the quotient does not fit.
     pub fn over(self, other: Self) -> Result<Self, Error> {
-        Self::from_wide(wide(self.numerator, other.denominator), wide(self.denominator, other.numerator))
+        if other == Self::ONE {
+            return Ok(self);
+        }
+        Self::from_wide(wide(self.numerator, other.denominator()), wide(self.denominator(), other.numerator))
     }
 
     /// The number with the other sign.
@@ -294,40 +305,13 @@ impl Length {
         if self.numerator < 0 { self.negative() } else { self }
     }
 
-    /// The nearest double to the difference; no common divisor is sought for it.
-    ///
-    /// # Errors
-    /// [`Code::Overflow`] if the difference does not fit.
-    pub(crate) fn minus_to_f64(self, other: Self) -> Result<f64, Error> {
-        const EXACT: u64 = 1 << 53;
-        let fits = |value: &i64| value.unsigned_abs() <= EXACT;
-        let bottom = self.denominator.checked_mul(other.denominator).filter(fits);
-        let left = self.numerator.checked_mul(other.denominator);
-        let right = other.numerator.checked_mul(self.denominator);
-        let top = left.zip(right).and_then(|(left, right)| left.checked_sub(right)).filter(fits);
-        match (top, bottom) {
-            (Some(top), Some(bottom)) => Ok(top as f64 / bottom as f64),
-            _ => Ok(self.minus(other)?.to_f64()),
-        }
-    }
-
-    /// The nearest double, correctly rounded (ties to even), on every platform.
-    #[must_use]
-    pub fn to_f64(self) -> f64 {
-        const EXACT: u64 = 1 << 53;
-        let (top, bottom) = (self.numerator.unsigned_abs(), self.denominator.unsigned_abs());
-        let magnitude =
-            if top <= EXACT && bottom <= EXACT { top as f64 / bottom as f64 } else { divide_wide(top, bottom) };
-        if self.numerator < 0 { -magnitude } else { magnitude }
-    }
-
     /// The value at a number of decimals.
     ///
     /// # Errors
     /// [`Code::OutOfRange`] above 9 decimals, [`Code::Overflow`] if the digits do not fit.
     pub fn round_to(self, decimals: u8, rounding: Rounding) -> Result<Decimal, Error> {
         let top = wide(self.numerator, power_of_ten(decimals)?);
-        let units = divide(top, i128::from(self.denominator), rounding).ok_or(OVERFLOW)?;
+        let units = divide(top, i128::from(self.denominator()), rounding).ok_or(OVERFLOW)?;
         Decimal::new(i64::try_from(units).map_err(|_| OVERFLOW)?, decimals)
     }
 
@@ -346,14 +330,6 @@ impl Length {
         let steps = self.over(step)?.round_to(0, Rounding::Down)?;
         steps.to_length()?.times(step)
     }
-
-    /// The exact value that a double stands for: that of its shortest decimal text.
-    ///
-    /// # Errors
-    /// [`Code::NotExact`] for NaN, infinity or more than 9 decimals, [`Code::Overflow`] beyond 64 bits.
-    pub fn from_f64(value: f64) -> Result<Self, Error> {
-        crate::number::from_f64(value)
-    }
 }
 
 /// `top / bottom` for whole numbers, rounded; `None` if `bottom` is 0.
@@ -371,25 +347,12 @@ pub(crate) fn divide(top: i128, bottom: i128, rounding: Rounding) -> Option<i128
     quotient.checked_add(i128::from(up))
 }
 
-/// Correctly rounded quotient of two 64-bit numbers that are not both exact doubles.
-fn divide_wide(top: u64, bottom: u64) -> f64 {
-    // With its top bit at 63 and 64 bits below, the quotient has at least 65 bits: the rest only has
-    // to be sticky for the one rounding in the conversion to be the correct one.
-    let lift = u128::from(top.leading_zeros().min(63));
-    let scaled = u128::from(top).wrapping_shl(lift as u32) << 64;
-    let bottom = u128::from(bottom);
-    let quotient = scaled.checked_div(bottom).unwrap_or(0);
-    let sticky = u128::from(scaled.checked_rem(bottom).unwrap_or(0) != 0);
-    let power = f64::from_bits(959_u64.wrapping_sub(lift as u64) << 52); // 2^-(64 + lift)
-    (quotient | sticky) as f64 * power
-}
-
 impl Length {
     /// Whether this is more than `top / bottom` of `other`, both small, without making that part.
     /// Beyond 125 bits the products are held at their limit and count as equal.
     pub(crate) fn is_more_than(self, (top, bottom): (i32, i32), other: Self) -> bool {
-        let own = wide(self.numerator, other.denominator).saturating_mul(i128::from(bottom));
-        own > wide(other.numerator, self.denominator).saturating_mul(i128::from(top))
+        let own = wide(self.numerator, other.denominator()).saturating_mul(i128::from(bottom));
+        own > wide(other.numerator, self.denominator()).saturating_mul(i128::from(top))
     }
 }
 
@@ -401,58 +364,6 @@ impl PartialOrd for Length {
 
 impl Ord for Length {
     fn cmp(&self, other: &Self) -> Ordering {
-        wide(self.numerator, other.denominator).cmp(&wide(other.numerator, self.denominator))
+        wide(self.numerator, other.denominator()).cmp(&wide(other.numerator, self.denominator()))
     }
-}
-
-/// The exact text: a decimal where the value is one, else `numerator/denominator`.
-impl fmt::Display for Length {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let mut buffer = [0; 32];
-        if let Some(decimal) = self.as_decimal() {
-            return fmt::Display::fmt(&decimal, f);
-        }
-        if self.numerator < 0 {
-            f.write_str("-")?;
-        }
-        for (separator, part) in [("", self.numerator), ("/", self.denominator)] {
-            f.write_str(separator)?;
-            let start = digits(&mut buffer, part.unsigned_abs(), 0, false);
-            f.write_str(str_from(&buffer, start))?;
-        }
-        Ok(())
-    }
-}
-
-impl fmt::Debug for Length {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        fmt::Display::fmt(self, f)
-    }
-}
-
-#[cfg(feature = "serde")]
-impl serde::Serialize for Length {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(self)
-    }
-}
-
-impl Length {
-    /// The value as a decimal with the fewest decimals, if it has one of at most 9.
-    #[must_use]
-    pub fn as_decimal(self) -> Option<Decimal> {
-        let mut bottom = self.denominator;
-        for decimals in 0..=MOST_DECIMALS {
-            let power = power_of_ten(decimals).ok()?;
-            if power.checked_rem(bottom)? == 0 {
-                bottom = power.checked_div(bottom)?;
-                return Decimal::new(self.numerator.checked_mul(bottom)?, decimals).ok();
-            }
-        }
-        None
-    }
-}
-
-pub(crate) fn str_from(buffer: &[u8; 32], start: usize) -> &str {
-    buffer.get(start..).and_then(|bytes| core::str::from_utf8(bytes).ok()).unwrap_or("")
 }

@@ -45,6 +45,16 @@ impl<const N: usize> Text<N> {
         true
     }
 
+    /// The same text with more room behind it.
+    pub(crate) fn widened<const M: usize>(&self) -> Text<M> {
+        const { assert!(M >= N) };
+        let mut bytes = [0; M];
+        for (place, byte) in bytes.iter_mut().zip(self.bytes) {
+            *place = byte;
+        }
+        Text { bytes, length: self.length }
+    }
+
     /// A letter with ASCII digits behind it, cut to the room there is: words of a program.
     pub(crate) fn with_letter(letter: u8, number: &[u8]) -> Self {
         let mut bytes = [0; N];

@@ -38,7 +38,7 @@ fn the_left_hand_hole_of_the_worked_example() {
     ]);
     let blocks: Vec<String> = plan.cycle.blocks().map(|line| line.to_string()).collect();
     assert_eq!(blocks, ["G17 G20 G90 G94", "S480", "G99 G74 Z-0.8268 R0.2 F18.8976", "G80"]);
-    assert_eq!(plan.cycle.restore().collect::<Vec<_>>(), ["F", "M3"]);
+    assert_eq!(plan.cycle.restore().collect::<Vec<_>>(), ["G94", "F", "M3"]);
     let text = plan.to_string();
     for line in [
         "M10x1-6H-LH   LEFT HAND   INCH machine   blind, 18 mm full thread",
@@ -293,4 +293,36 @@ fn every_pipe_thread_that_is_tapped_has_a_plan() {
             }
         }
     }
+}
+
+/// Everything that a plan computes stands under one of its sources.
+#[test]
+fn every_number_of_a_plan_has_its_source() {
+    let screw = [("screw.property_class", "8.8"), ("part_shear_mpa", "200"), ("coating_um", "5")];
+    let more = [("material", "aluminium"), ("machine.gears", "20 4000 90"), ("countersink_mm", "9")];
+    let plan = planned(&[&[("thread", "M8x1.25-6H")], &screw[..], &more[..]].concat());
+    let taper = asked_without_depth(&[("thread", "1/4-18 NPT")]).expect("a plan");
+    // The job is the caller's, and what is found and said has the sources of what it speaks of.
+    let said = ["schema", "job", "findings", "withheld", "not_checked", "sources", "blocks", "restore"];
+    let of_feed = ["asked_rpm", "programmed_rpm", "lead_cut_mm", "axial_error_mm", "card"];
+    for plan in [plan, taper] {
+        let json = serde_json::to_value(plan).expect("JSON");
+        let parts: Vec<_> = plan.sources().map(|source| source.part).collect();
+        for (key, value) in json.as_object().expect("an object") {
+            let key = if of_feed.contains(&key.as_str()) { "feed" } else { key.as_str() };
+            let key = if key == "taper" { "depths" } else { key };
+            let sourced = parts.iter().any(|part| part.split('.').next() == Some(key));
+            assert!(value.is_null() || said.contains(&key) || sourced, "{key} has no source");
+        }
+        assert!(plan.sources().all(|source| !source.source.is_empty()));
+    }
+}
+
+#[test]
+fn what_is_given_is_no_longer_unchecked() {
+    let bare: Vec<_> = planned(&[("thread", "M8")]).not_checked().collect();
+    let given = [("part_thickness_mm", "40"), ("tap_mark", "M8 6H"), ("machine.acceleration_rpm_s", "3000")];
+    let told: Vec<_> = planned(&[&[("thread", "M8")], &given[..]].concat()).not_checked().collect();
+    assert!(bare.contains(&"part thickness") && bare.contains(&"clamps"));
+    assert!(!told.contains(&"part thickness") && told.contains(&"clamps") && told.len() + 3 == bare.len());
 }

@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT OR Apache-2.0
-# Builds and installs the C library: header, shared and static library, pkg-config file, CMake package.
+# Builds and installs the C library: header, shared and static library, pkg-config file, CMake package, and the
+# schemas of its JSON.
 #
 # Cargo installs programs only, and what it leaves as a static library is 27 MB: every object of Rust's
 # own libraries, with their bitcode. Here it is linked to one object that shows the header's functions
@@ -181,6 +182,7 @@ for name in threadcalc.pc threadcalcConfig.cmake threadcalcConfigVersion.cmake; 
 folder "$(dirname "$manifest_name")"
 echo "file $manifest_name" >>"$work/manifest"
 put 644 include/threadcalc.h include/threadcalc.h
+for name in job plan; do put 644 "schema/$name.schema.json" "share/threadcalc/$name.schema.json"; done
 put 644 "$work/libthreadcalc.a" "$libdir/libthreadcalc.a"
 put 755 "$work/libthreadcalc.so" "$libdir/$real_name"
 link_to "$real_name" "$libdir/$soname"

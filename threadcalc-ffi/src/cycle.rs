@@ -113,7 +113,7 @@ pub struct threadcalc_cycle_t {
     pub words: [[c_char; 32]; 20],
     /// The program lines in order, words separated by blanks.
     pub blocks: [[c_char; 160]; 6],
-    /// What the next operation must set again, and only that.
+    /// What the next operation must set again: feed mode, F, spindle direction.
     pub restore: [[c_char; 32]; 4],
 }
 

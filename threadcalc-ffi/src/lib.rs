@@ -74,6 +74,7 @@ pub use gear::*;
 pub use holder::*;
 pub use hole_note::*;
 pub use job::*;
+pub use judged_drill::*;
 pub use limits::*;
 pub use lines::answer_line;
 pub use motion::*;

@@ -148,6 +148,12 @@ impl<'a> Input<'a> {
         }
     }
 
+    /// A member of fixed length: a text of [`Input::text`], cut or with zeros behind it.
+    pub fn letters<const N: usize>(&mut self) -> [core::ffi::c_char; N] {
+        let text = self.text();
+        core::array::from_fn(|place| text.get(place).copied().unwrap_or(0) as _)
+    }
+
     /// An exact number: one that leads somewhere, a result, a small one, or any.
     pub fn ratio(&mut self, state: &State) -> threadcalc_ratio_t {
         let pick = self.byte();

@@ -2,8 +2,8 @@
 //!
 //! Pointers are valid or NULL, lengths and sizes are true; everything else is whatever the input says.
 
-mod depths;
 mod cycles;
+mod depths;
 mod drills;
 mod gauges;
 mod input;
@@ -15,8 +15,8 @@ mod notes;
 mod numbers;
 mod plans;
 pub mod protocol;
-mod taps;
 mod strengths;
+mod taps;
 mod threads;
 
 use threadcalc::{threadcalc_drill_t, threadcalc_ratio_t, threadcalc_thread_t};
@@ -48,11 +48,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 50] = [
-const OPERATIONS: [Operation; 49] = [
-const OPERATIONS: [Operation; 44] = [
-const OPERATIONS: [Operation; 42] = [
-const OPERATIONS: [Operation; 38] = [
+const OPERATIONS: [Operation; 75] = [
     threads::read,
     threads::metric,
     threads::unified,

@@ -6,9 +6,7 @@ use threadcalc::*;
 
 use super::{Input, State};
 
-const NAMES: [extern "C" fn(i32) -> *const c_char; 26] = [
-const NAMES: [extern "C" fn(i32) -> *const c_char; 21] = [
-const NAMES: [extern "C" fn(i32) -> *const c_char; 18] = [
+const NAMES: [extern "C" fn(i32) -> *const c_char; 31] = [
     threadcalc_status_name,
     threadcalc_field_name,
     threadcalc_finding_name,
@@ -26,6 +24,10 @@ const NAMES: [extern "C" fn(i32) -> *const c_char; 18] = [
     threadcalc_drill_set_name,
     threadcalc_within_limits_name,
     threadcalc_confidence_name,
+    threadcalc_weakest_name,
+    threadcalc_property_class_name,
+    threadcalc_material_name,
+    threadcalc_holder_name,
     threadcalc_tap_kind_name,
     threadcalc_suits_name,
     threadcalc_chamfer_form_name,
@@ -35,10 +37,6 @@ const NAMES: [extern "C" fn(i32) -> *const c_char; 18] = [
     threadcalc_gauge_reading_name,
     threadcalc_verdict_name,
     threadcalc_move_name,
-    threadcalc_weakest_name,
-    threadcalc_property_class_name,
-    threadcalc_material_name,
-    threadcalc_holder_name,
     threadcalc_bottom_verdict_name,
 ];
 

@@ -74,7 +74,7 @@ fn job(state: &State, input: &mut Input<'_>, mill: Option<&Request>) -> threadca
 
 /// Sets one member of a job to what the input says.
 fn set(job: &mut threadcalc_job_t, state: &State, input: &mut Input<'_>) {
-    match input.byte() % 22 {
+    match input.byte() % 59 {
         0 => job.unit = input.choice(),
         1 => job.mode = input.choice(),
         2 => job.hole = input.choice(),
@@ -96,7 +96,57 @@ fn set(job: &mut threadcalc_job_t, state: &State, input: &mut Input<'_>) {
         18 => job.machine_highest_rpm = input.ratio(state),
         19 => job.machine_lowest_rpm = input.ratio(state),
         20 => job.machine_speed_step = input.ratio(state),
+        21 => job.tap_kind = input.choice(),
+        22 => job.chamfer_form = input.choice(),
+        23 => job.holder = input.choice(),
+        24 => job.material = input.choice(),
+        25 => job.taper_reamer = input.choice(),
+        26 => job.return_to = input.choice(),
+        27 => job.machine_gear_count = input.choice(),
+        28 => job.surface_speed_m_min = input.ratio(state),
+        29 => job.surface_speed_ft_min = input.ratio(state),
+        30 => job.projection_mm = input.ratio(state),
+        31 => job.holder_extension_mm = input.ratio(state),
+        32 => job.holder_compression_mm = input.ratio(state),
+        33 => job.underfeed_percent = input.ratio(state),
+        34 => job.over_travel_turns = input.ratio(state),
+        35 => job.drill_depth_mm = input.ratio(state),
+        36 => job.part_thickness_mm = input.ratio(state),
+        37 => job.countersink_mm = input.ratio(state),
+        38 => job.countersink_angle_deg = input.ratio(state),
+        39 => job.peck_mm = input.ratio(state),
+        40 => job.dwell_s = input.ratio(state),
+        41 => job.coating_um = input.ratio(state),
+        42 => job.cutting_force_n_mm2 = input.ratio(state),
+        43 => job.part_shear_mpa = input.ratio(state),
+        44 => job.hole_count = input.ratio(state),
+        45 => job.machine_axis_feed_limit_mm_min = input.ratio(state),
+        46 => job.machine_acceleration_rpm_s = input.ratio(state),
+        47 => job.machine_retract_factor = input.ratio(state),
+        48 => job.machine_least_clearance_turns = input.ratio(state),
+        49 => job.oversize_mm = input.ratio(state),
+        50 => job.screw.property_class = input.choice(),
+        51 => job.screw.tensile_mpa = input.ratio(state),
+        52 => job.screw.shear_mpa = input.ratio(state),
+        53 => job.screw.engagement_mm = input.ratio(state),
+        54 => job.screw.load_n = input.ratio(state),
+        55 => job.screw.tolerance_class = input.letters(),
+        56 => job.tap_mark = input.letters(),
+        57 => gear(job, state, input),
         _ => job.dialect = core::ptr::null(),
+    }
+}
+
+/// One more gear, or one gear changed.
+fn gear(job: &mut threadcalc_job_t, state: &State, input: &mut Input<'_>) {
+    job.machine_gear_count = job.machine_gear_count.saturating_add(1);
+    let gear = &mut job.machine_gears[input.place(4)];
+    gear.lowest_rpm = input.ratio(state);
+    gear.highest_rpm = input.ratio(state);
+    gear.point_count = input.choice();
+    for point in &mut gear.points {
+        point.rpm = input.ratio(state);
+        point.torque_nm = input.double();
     }
 }
 

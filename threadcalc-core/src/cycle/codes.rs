@@ -1,9 +1,9 @@
 //! The codes and letters of a dialect that a request needs, or what it lacks.
 
 use super::CycleRequest;
-use super::dialect::{CodeText, Dialect, ReturnTo};
+use super::dialect::{Dialect, ReturnTo};
 use super::numbers::Numbers;
-use super::words::{Word, word};
+use super::words::Word;
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Severity};
 use crate::motion::Holder;
@@ -53,8 +53,7 @@ impl Codes {
                 },
             )));
         };
-        let held = |code: CodeText| word(code.as_str());
-        Ok(Ok(Self { mode: held(mode), tap: held(tap), return_to: held(return_to) }))
+        Ok(Ok(Self { mode: mode.widened(), tap: tap.widened(), return_to: return_to.widened() }))
     }
 }
 

@@ -145,12 +145,16 @@ pub(super) fn is_free(letter: u8) -> bool {
     letter.is_ascii_uppercase() && !TAKEN.contains(&letter)
 }
 
+/// What is not there by itself is null; what has to be taken away is the text that does so.
+#[cfg(feature = "serde")]
+fn or_none(code: &Option<CodeText>) -> &str {
+    code.as_ref().map_or("none", CodeText::as_str)
+}
+
 #[cfg(feature = "serde")]
 impl serde::Serialize for Dialect {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         use serde::ser::SerializeStruct;
-        // What is not there by itself is null; what has to be taken away is the text that does so.
-        let or_none = |code: &Option<CodeText>| code.unwrap_or_else(|| CodeText::holding("none").unwrap_or_default());
         let mut fields = serializer.serialize_struct("Dialect", Self::KEYS.len())?;
         fields.serialize_field("name", &self.name)?;
         fields.serialize_field("tap_rh", &self.tap_rh)?;
@@ -168,8 +172,8 @@ impl serde::Serialize for Dialect {
         fields.serialize_field("dwell_unit", &self.dwell_unit)?;
         fields.serialize_field("retract_word", &self.retract_word)?;
         fields.serialize_field("retract_in", &self.retract_in)?;
-        fields.serialize_field("return_r_plane", &or_none(&self.return_r_plane))?;
-        fields.serialize_field("return_initial", &or_none(&self.return_initial))?;
+        fields.serialize_field("return_r_plane", or_none(&self.return_r_plane))?;
+        fields.serialize_field("return_initial", or_none(&self.return_initial))?;
         fields.serialize_field("axis_decimals_mm", &self.axis_decimals_mm)?;
         fields.serialize_field("axis_decimals_inch", &self.axis_decimals_inch)?;
         fields.serialize_field("trailing_point", &self.trailing_point)?;

@@ -11,7 +11,7 @@ pub use dialect::{CodeText, Dialect, DwellUnit, LetterText, RetractIn, ReturnTo}
 pub use words::Cycle;
 
 use crate::error::{Code, Error, Field};
-use crate::feed::{Feed, FeedMode, Unit};
+use crate::feed::{Feed, Unit};
 use crate::finding::Finding;
 use crate::length::{Length, Ratio};
 use crate::motion::Holder;
@@ -58,9 +58,10 @@ pub struct CycleRequest<'a> {
 /// ```
 ///
 /// The tapped depth is rounded deeper, the R plane higher and a peck shallower, to the dialect's decimals.
-/// What the dialect lacks is refused with [`FindingId::CodeNotOnControl`]. Pecks are refused with
-/// [`FindingId::PeckTapping`] where the tap would not meet its thread again: in a floating holder, and in
-/// any that gives if the control needs a code to synchronise, since that code is for rigid holders.
+/// What the dialect lacks is refused with [`CodeNotOnControl`](crate::FindingId::CodeNotOnControl). Pecks are
+/// refused with [`PeckTapping`](crate::FindingId::PeckTapping) where the tap would not meet its thread again:
+/// in a floating holder, and in any that gives if the control needs a code to synchronise, since that code
+/// is for rigid holders.
 ///
 /// # Errors
 /// [`Code::Contradiction`] if the feed is that of another speed or lead, if the dialect tells the left hand
@@ -123,20 +124,15 @@ pub fn cycle(request: &CycleRequest<'_>) -> Result<Result<Cycle, Finding>, Error
         cycle.line(&[speed]);
     }
     if let Some(code) = rigid {
-        cycle.line(&[word(code.as_str()), if speed_in_rigid { speed } else { Word::new() }]);
+        cycle.line(&[code.widened(), if speed_in_rigid { speed } else { Word::new() }]);
     }
     cycle.line(&tapping_line(request, &numbers, &codes)?);
     cycle.line(&[word("G80")]);
 
-    if request.feed.mode() == FeedMode::PerRevolution {
-        cycle.restore_later(word(dialect.feed_per_minute.as_str()), "feed mode, the tap's is per revolution");
-    }
+    // All three, also where one would still hold: the next tool's programmer does not know what came before.
+    cycle.restore_later(dialect.feed_per_minute.widened(), "feed mode");
     cycle.restore_later(word("F"), "the next cut needs its own F");
-    if left {
-        cycle.restore_later(word("M3"), "spindle direction, the next tool is right-hand");
-    } else if !turns {
-        cycle.restore_later(word("M3"), "spindle, the cycle starts and stops it itself");
-    }
+    cycle.restore_later(word("M3"), "spindle direction, the next tool is right-hand");
     Ok(Ok(cycle))
 }
 
@@ -165,7 +161,7 @@ fn tapping_line(request: &CycleRequest<'_>, numbers: &Numbers, codes: &Codes) ->
     let z = number_word("Z", numbers.depth.negative(), point, Field::Depth)?;
     let r = number_word("R", numbers.r_plane, point, Field::RPlane)?;
     let feed = request.feed.word();
-    let feed = if point { feed } else { feed.strip_suffix('.').unwrap_or(feed) };
+    let feed = if point { feed } else { feed.strip_suffix(".").unwrap_or(feed) };
     Ok([codes.return_to, codes.tap, z, r, peck?, dwell?, out?, word(feed)])
 }
 

@@ -1,8 +1,8 @@
 //! Words, lines, and what has to be restored: the shape of a cycle.
 
 use crate::error::{Code, Error, Field};
-use crate::length::Length;
-use crate::text::Text;
+use crate::length::{Length, str_from};
+use crate::text::{Text, digits};
 
 /// A word of a program.
 pub(super) type Word = Text<24>;
@@ -25,7 +25,7 @@ pub struct Cycle {
 impl Cycle {
     /// The words in order.
     pub fn words(&self) -> impl Iterator<Item = &str> {
-        self.words.iter().map(Text::as_str).filter(|word| !word.is_empty())
+        self.words.iter().filter(|word| !word.is_empty()).map(Text::as_str)
     }
 
     /// The program lines in order, words separated by blanks.
@@ -42,8 +42,7 @@ impl Cycle {
         })
     }
 
-    /// What the next operation must set again, and only that: the feed mode if it is per revolution, F
-    /// always, the spindle's direction if it is left-hand or the cycle started the spindle itself.
+    /// What the next operation must set again: feed mode, F, spindle direction.
     pub fn restore(&self) -> impl Iterator<Item = &str> {
         self.restore.iter().flatten().map(|(word, _)| word.as_str())
     }
@@ -54,7 +53,8 @@ impl Cycle {
     }
 
     pub(super) fn line(&mut self, words: &[Word]) {
-        let mut count = u8::try_from(self.words().count()).unwrap_or(u8::MAX);
+        // The lines that are there end one behind the other; a line that is not there ends at 0.
+        let mut count = self.ends.iter().copied().fold(0, u8::max);
         for word in words.iter().filter(|word| !word.is_empty()) {
             if let Some(place) = self.words.get_mut(usize::from(count)) {
                 *place = *word;
@@ -81,8 +81,11 @@ pub(super) fn word(text: &str) -> Word {
 pub(super) fn number_word(letter: &str, value: Length, point: bool, field: Field) -> Result<Word, Error> {
     let fails = |code| Error::new(code, field).got(value.to_f64()).hint_text("a number of at most 9 decimals");
     let decimal = value.as_decimal().ok_or(fails(Code::NotExact))?;
-    let tail = if point && value.whole().is_some() { "." } else { "" };
+    let mut buffer = [0; 32];
+    let start = digits(&mut buffer, decimal.units().unsigned_abs(), decimal.decimals(), decimal.decimals() > 0);
+    let sign = if decimal.units() < 0 { "-" } else { "" };
+    let tail = if point && decimal.decimals() == 0 { "." } else { "" };
     let mut text = Word::new();
-    core::fmt::write(&mut text, format_args!("{letter}{decimal}{tail}")).map_err(|_| fails(Code::Overflow))?;
-    Ok(text)
+    let fits = [letter, sign, str_from(&buffer, start), tail].into_iter().all(|part| text.push(part));
+    if fits { Ok(text) } else { Err(fails(Code::Overflow)) }
 }

@@ -126,6 +126,11 @@ impl serde::Serialize for Gauges {
 /// # Source
 /// ISO 1502 and ASME B1.2 for what a gauge checks, from memory; the limits' own sources.
 pub fn gauges(thread: &Thread) -> Result<Gauges, Error> {
+    gauges_with(thread, None)
+}
+
+/// The same with the thread's limits at hand, where they have been asked for already.
+pub(crate) fn gauges_with(thread: &Thread, limits: Option<&Limits>) -> Result<Gauges, Error> {
     let side = thread.side().unwrap_or(Side::Internal);
     let none = Gauges { held: [None; 4], hand: thread.hand(), class_assumed: false, limits_source: None };
     if thread.form().is_taper() {
@@ -137,7 +142,7 @@ pub fn gauges(thread: &Thread) -> Result<Gauges, Error> {
     let medium = thread.medium_internal_class();
     let class_assumed = side == Side::Internal && thread.tolerance_class().is_none() && !medium.is_empty();
     let classed = if class_assumed { thread.with_class(medium.as_bytes())? } else { *thread };
-    let limits = match classed.limits() {
+    let limits = match limits.map_or_else(|| classed.limits(), |limits| Ok(*limits)) {
         Ok(limits) => Some(limits),
         Err(error) if matches!(error.code(), Code::NotSourced | Code::ClassUnset) => None,
         Err(error) => return Err(error),

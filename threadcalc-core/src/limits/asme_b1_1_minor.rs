@@ -44,6 +44,10 @@ fn to_e4(value_e18: i128) -> Result<i128, Error> {
 }
 
 pub(super) fn times(a: i128, b: i128) -> Result<i128, Error> {
+    // Nearly every factor fits 64 bits, where the product cannot overflow.
+    if let (Ok(a), Ok(b)) = (i64::try_from(a), i64::try_from(b)) {
+        return Ok(i128::from(a).wrapping_mul(i128::from(b)));
+    }
     a.checked_mul(b).ok_or(OVERFLOW)
 }
 

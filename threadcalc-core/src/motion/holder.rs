@@ -60,9 +60,10 @@ pub struct HolderClearance {
 /// Common practice; floating holders as tension and compression ones: a judgement.
 pub fn holder_clearance(thread: &Thread, holder: Holder) -> Result<HolderClearance, Error> {
     let pitches = |count: i64| thread.pitch_mm().times(Length::integer(count));
-    let (least, ample) = match holder {
-        Holder::Rigid => (pitches(2)?, pitches(5)?),
-        Holder::TensionCompression | Holder::Floating => (pitches(5)?, pitches(10)?.max(Length::integer(12))),
+    let least = least_clearance_mm(thread, holder)?;
+    let ample = match holder {
+        Holder::Rigid => pitches(5)?,
+        Holder::TensionCompression | Holder::Floating => pitches(10)?.max(Length::integer(12)),
     };
     Ok(HolderClearance {
         least_mm: least,
@@ -70,6 +71,15 @@ pub fn holder_clearance(thread: &Thread, holder: Holder) -> Result<HolderClearan
         least_turns: least.over(thread.lead_mm())?,
         ample_turns: ample.over(thread.lead_mm())?,
     })
+}
+
+/// The least room alone.
+pub(crate) fn least_clearance_mm(thread: &Thread, holder: Holder) -> Result<Length, Error> {
+    let pitches = match holder {
+        Holder::Rigid => 2,
+        Holder::TensionCompression | Holder::Floating => 5,
+    };
+    thread.pitch_mm().times(Length::integer(pitches))
 }
 
 /// How far a holder has to give.

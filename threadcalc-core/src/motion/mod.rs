@@ -2,6 +2,7 @@
 
 mod holder;
 
+pub(crate) use holder::least_clearance_mm;
 pub use holder::{Holder, HolderClearance, HolderTravel, holder_clearance, holder_travel};
 
 use crate::cutting::MOST_RPM;
@@ -116,7 +117,7 @@ pub fn tapping_time(motion: &TappingMotion) -> Result<TappingTime, Error> {
         Some(rate) => Some(within(rate, Field::Acceleration, ACCELERATION.0, ACCELERATION.1)?),
         None => None,
     };
-    let turns = travel.over(lead)?.to_f64();
+    let turns = travel.over_to_f64(lead)?;
     let (asked, asked_out) = (rpm.to_f64(), rpm.times(factor)?.to_f64());
     let (reached, time_in) = stroke(asked, turns, acceleration);
     let (retract, time_out) = stroke(asked_out, turns, acceleration);

@@ -34,7 +34,7 @@ pub(super) fn card(
     let (below, above) =
         nearest_exact_speeds(lead_mm, rpm, unit, decimals, step, lowest, highest).unwrap_or((None, None));
     let slower = |numerator| -> Option<Ratio> {
-        let speed = rpm.times(Length::new(numerator, 4).ok()?).ok()?;
+        let speed = rpm.times(Length::parts(numerator, 4)).ok()?;
         programmed_speed(speed, step, lowest, highest).ok()
     };
     let mut speeds = [slower(2), slower(3), below.map(Length::integer), Some(rpm), above.map(Length::integer), None];
@@ -47,7 +47,7 @@ pub(super) fn card(
         }
         last = Some(speed);
         let Ok(feed) = feed(lead_mm, Some(speed), unit, FeedMode::PerMinute, decimals) else { continue };
-        *row = Some(CardRow { rpm: speed, feed, exact: feed.lead_error()? == Length::ZERO, planned: speed == rpm });
+        *row = Some(CardRow { rpm: speed, feed, exact: feed.is_exact()?, planned: speed == rpm });
     }
     Ok(rows)
 }

@@ -11,7 +11,7 @@ use crate::error::{Code, Error, Field};
 use crate::feed::Unit;
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::length::{Length, Rounding};
-use crate::motion::{Holder, holder_clearance};
+use crate::motion::{Holder, least_clearance_mm};
 use crate::tap::{ChamferForm, chamfers_that_fit};
 use crate::taper_depth::{TaperDepthRequest, TaperDepths, taper_depths};
 use crate::thread::Thread;
@@ -181,7 +181,7 @@ fn r_plane(
 ) -> Result<(), Error> {
     let turns = job.machine.least_clearance_turns.unwrap_or(Length::ZERO);
     let of_machine = crate::range::zero_or_more(turns, Field::MachineClearance, 1000)?.times(thread.lead_mm())?;
-    let needed = holder_clearance(thread, holder)?.least_mm.max(of_machine);
+    let needed = least_clearance_mm(thread, holder)?.max(of_machine);
     let (usual, step) = match unit {
         Unit::Mm => (Length::integer(5), Length::ONE),
         Unit::Inch => (Length::new(127, 25)?, Length::new(127, 100)?), // 0.2 and 0.05 in

@@ -30,7 +30,7 @@ use crate::engagement::Engagement;
 use crate::error::{Code, Error, Field};
 use crate::feed::{Feed, FeedMode, Unit, feed, programmed_speed};
 use crate::finding::{FindingId, Findings, Severity};
-use crate::gauge::{Gauges, NotGoRule, gauges, not_go_rule};
+use crate::gauge::{Gauges, NotGoRule, gauges_with, not_go_rule};
 use crate::length::{Length, Ratio};
 use crate::limits::Limits;
 use crate::profile::Profile;
@@ -204,7 +204,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     let depths = hole::plan_depths(&thread, &drill, &mut job, hole, holder, &mut findings, &mut notes)?;
     let cut_mm = hole::depth_in_metal(&job, &depths.straight);
     let lead_error = feed.lead_error()?;
-    let axial_error = feed.axial_error_mm(cut_mm)?;
+    let axial_error = Feed::axial_error_of(lead_error, cut_mm)?;
     let limits = drill.limits.or_else(|| thread.limits().ok());
     findings::of_feed(&mut findings, mode, holder, lead_error, axial_error, limits.as_ref());
     hole::of_depth(&mut findings, &thread, &job, &depths)?;
@@ -262,7 +262,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
         tap_class,
         tap_limit,
         joint,
-        gauges: gauges(&thread)?,
+        gauges: gauges_with(&thread, limits.as_ref())?,
         not_go: not_go_rule(&thread).ok(),
         cycle: words.filter(|_| withheld.iter().all(Option::is_none)).unwrap_or_default(),
         withheld,

@@ -54,8 +54,10 @@ fn knows_the_chamfers() {
 #[test]
 fn finds_the_chamfers_that_fit() {
     Table::open("chamfer_fit").check(|row| {
-        let forms = chamfers_that_fit(hole(row)?.unwrap(), number(row, "room_threads")?);
-        let names: Vec<_> = forms.map(ChamferForm::name).collect();
+        let (hole, room) = (hole(row)?.unwrap(), number(row, "room_threads")?);
+        let forms: Vec<_> = chamfers_that_fit(hole, room).collect();
+        assert!(ChamferForm::ALL.iter().all(|form| form.fits(hole, room) == forms.contains(form)));
+        let names: Vec<_> = forms.into_iter().map(ChamferForm::name).collect();
         Ok(vec![("forms", Got::TextOrNone(names.join(" ")))])
     });
 }

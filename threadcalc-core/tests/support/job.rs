@@ -4,11 +4,16 @@ use threadcalc_core::{Job, Value};
 
 /// A blind hole with this thread at 650 rpm, 20 mm deep, on the built-in control.
 pub fn of(thread: &str) -> Job {
+    of_thread(thread, "mm", "650")
+}
+
+/// The same on a machine in this unit, at this speed.
+pub fn of_thread(thread: &str, unit: &str, rpm: &str) -> Job {
     let mut job = Job::default();
     for (key, value) in [
         ("thread", thread),
-        ("rpm", "650"),
-        ("unit", "mm"),
+        ("rpm", rpm),
+        ("unit", unit),
         ("mode", "per_minute"),
         ("decimals", "3"),
         ("hole", "blind"),

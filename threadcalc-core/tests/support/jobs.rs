@@ -3,7 +3,10 @@
 
 use core::fmt::{self, Write};
 
-use threadcalc_core::{Basis, Dialect, DrillSet, FeedMode, Hole, Job, Length, Plan, Tap, Thread, Unit};
+use threadcalc_core::{
+    Basis, ChamferForm, Dialect, DrillSet, FeedMode, Holder, Hole, Job, Length, Material, Plan, Tap, Thread, Unit,
+    Value,
+};
 
 use super::random::Random;
 
@@ -53,7 +56,64 @@ pub fn draw(random: &mut Random, threads: &[Thread]) -> Job {
     }
     job.point_angle_deg = Some(Length::integer([118, 130, 135, 140][pick(4)]));
     job.dialect = (pick(2) == 0).then(Dialect::rs274ngc);
+    if pick(2) == 0 {
+        let mut unused = Job::default();
+        draw_rest(&mut pick, &mut unused, drill);
+    } else {
+        draw_rest(&mut pick, &mut job, drill);
+    }
     job
+}
+
+/// The draws behind the one that says whether they are used.
+fn draw_rest(pick: &mut impl FnMut(usize) -> usize, job: &mut Job, drill: usize) {
+    let parts = |count: usize, parts| Some(Length::new(count as i64, parts).unwrap());
+    let one_of = |choices: [i64; 2], place: usize| place.checked_sub(1).map(|place| Length::integer(choices[place]));
+    if pick(2) == 1 {
+        job.full_thread_depth_mm = None;
+    }
+    let holder = pick(3);
+    job.holder = Some(Holder::ALL[holder]);
+    let underfeed = pick(4);
+    if holder > 0 {
+        job.underfeed_percent = parts(underfeed, 1);
+    }
+    job.over_travel_turns = parts(pick(4), 2);
+    let (speed, surface) = (pick(3), parts(pick(40) + 2, 1));
+    if speed > 0 {
+        job.rpm = None;
+        *(if speed == 1 { &mut job.surface_speed_m_min } else { &mut job.surface_speed_ft_min }) = surface;
+    }
+    job.material = Some(Material::ALL[pick(10)]);
+    job.chamfer_form = pick(20).checked_sub(10).map(|place| ChamferForm::ALL[place]);
+    job.part_thickness_mm = one_of([10, 60], pick(3));
+    let drilled = one_of([20, 45], pick(3));
+    job.drill_depth_mm = drilled.filter(|_| job.hole != Some(Hole::Through));
+    job.countersink_mm = one_of([12, 30], pick(6).saturating_sub(3));
+    job.coating_um = one_of([5, 9], pick(3));
+    job.machine.acceleration_rpm_s = one_of([500, 4000], pick(3));
+    job.machine.axis_feed_limit_mm_min = one_of([1000, 4000], pick(3));
+    for gear in [[20, 600, 40], [20, 4000, 8]].into_iter().take(pick(3)) {
+        job.machine.add_gear(&gear.map(Length::integer)).unwrap();
+    }
+    draw_screw(pick(3), job);
+    job.hole_count = (pick(2) == 1).then(|| Length::integer(12));
+    if pick(3) == 2 && drill == 0 {
+        for name in ["#7", "F", "6.8", "8.5"] {
+            job.drill_list.read(name.as_bytes()).unwrap();
+        }
+    }
+}
+
+fn draw_screw(screw: usize, job: &mut Job) {
+    let fields: &[(&str, &str)] = match screw {
+        0 => return,
+        1 => &[("screw.property_class", "8.8"), ("part_shear_mpa", "200")],
+        _ => &[("screw.tensile_mpa", "900"), ("screw.load_n", "5000"), ("part_shear_mpa", "250")],
+    };
+    for (key, value) in fields {
+        job.set(key, Value::Text(value.as_bytes())).unwrap();
+    }
 }
 
 /// Writes the README's items of a plan, joined by `|`, without a line feed.

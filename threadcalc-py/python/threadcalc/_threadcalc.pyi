@@ -76,6 +76,7 @@ __all__ = [
     "exact_speeds",
     "feed",
     "feed_fit",
+    "form_hole_mm",
     "forming_factor",
     "full_thread_that_fits",
     "gauges",
@@ -85,9 +86,11 @@ __all__ = [
     "holder_travel",
     "iso_tap_class",
     "iso_tap_pitch_diameter_mm",
+    "judge_drill",
     "judge_tap",
     "materials",
     "near",
+    "nearest_exact_speeds",
     "next_move",
     "not_go_rule",
     "over_wires",
@@ -95,6 +98,7 @@ __all__ = [
     "percent_thread",
     "plan",
     "power_kw",
+    "probable_hole_mm",
     "program_depth",
     "program_depth_of_derived",
     "programmed_speed",
@@ -1743,11 +1747,7 @@ class Cycle:
         """The program lines in order; empty if refused."""
     @property
     def restore(self) -> list[str]:
-        """What the next operation must set again, and only that.
-
-        The feed mode if it is per revolution, F always, the spindle's direction if it is left-hand or
-        the cycle started the spindle itself.
-        """
+        """What the next operation must set again: feed mode, F, spindle direction."""
     @property
     def refused(self) -> Finding | None:
         """The finding that says why there are no words; None if there are."""

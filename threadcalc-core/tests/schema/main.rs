@@ -1,0 +1,148 @@
+//! The committed schemas of the JSON of jobs and plans: made from the tables of this folder, and held against
+//! the keys that a job takes and the text that the library writes.
+
+mod job;
+#[path = "../support/jobs.rs"]
+#[allow(dead_code, reason = "the hash is for another test")]
+mod jobs;
+mod plan;
+mod plans;
+#[path = "../support/random.rs"]
+mod random;
+mod shapes;
+mod words;
+
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+
+use serde_json::Value as Json;
+use threadcalc_core::{Code, Dialect, FindingId, Job, NumberKey, Value};
+
+use shapes::{Objects, listed, seen};
+
+fn folder() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../schema")
+}
+
+fn committed(name: &str) -> Json {
+    let path = folder().join(name);
+    let text = std::fs::read_to_string(&path).unwrap_or_else(|error| panic!("{}: {error}", path.display()));
+    serde_json::from_str(&text).expect("a schema is JSON")
+}
+
+/// Compares a committed schema with its tables, or writes it on request.
+fn assert_committed(name: &str, made: &Json) {
+    if std::env::var_os("THREADCALC_WRITE_SCHEMA").is_some_and(|wanted| wanted == "1") {
+        let text = serde_json::to_string_pretty(made).unwrap() + "\n";
+        std::fs::create_dir_all(folder()).unwrap();
+        std::fs::write(folder().join(name), text).unwrap();
+    }
+    assert!(committed(name) == *made, "schema/{name} has drifted: run with THREADCALC_WRITE_SCHEMA=1");
+}
+
+#[test]
+fn the_committed_schema_of_a_job_is_that_of_its_table() {
+    assert_committed("job.schema.json", &job::job());
+}
+
+#[test]
+fn the_committed_schema_of_a_plan_is_that_of_its_tables() {
+    assert_committed("plan.schema.json", &plan::plan());
+}
+
+/// The keys that `Job::set` lists, in its own source, and those of a dialect.
+fn known_keys() -> BTreeSet<String> {
+    let source = include_str!("../../src/plan/keys.rs");
+    let (_, list) = source.split_once("const KEYS: [&str; ").expect("the list of keys");
+    let (count, list) = list.split_once("] = [").expect("the list of keys");
+    let (list, _) = list.split_once("];").expect("the end of the list of keys");
+    let keys: BTreeSet<_> = list.split('"').skip(1).step_by(2).map(String::from).collect();
+    assert_eq!(keys.len().to_string(), count, "each key once");
+    keys.into_iter().chain(Dialect::KEYS.iter().map(|key| format!("dialect.{key}"))).collect()
+}
+
+/// Every key of the objects, dotted: what stands in `machine` is `machine.…`.
+fn dotted(objects: &Objects) -> BTreeSet<String> {
+    let dotted = |path: &String, key: &String| if path.is_empty() { key.clone() } else { format!("{path}.{key}") };
+    objects.iter().flat_map(|(path, keys)| keys.iter().map(move |key| dotted(path, key))).collect()
+}
+
+fn assert_same(what: &str, schema: &BTreeSet<String>, library: &BTreeSet<String>) {
+    let missing: Vec<_> = library.difference(schema).collect();
+    assert!(missing.is_empty(), "{what}: the schema lacks {missing:?}: a line in tests/schema for each");
+    let gone: Vec<_> = schema.difference(library).collect();
+    assert!(gone.is_empty(), "{what}: the library does not have {gone:?}");
+}
+
+#[test]
+fn the_schema_of_a_job_has_exactly_the_keys_that_a_job_takes() {
+    let listed = dotted(&listed(&committed("job.schema.json")));
+    assert_same("a job", &listed, &known_keys());
+    for key in &listed {
+        assert_eq!(Job::default().set(key, Value::Absent), Ok(()), "{key}");
+        let unknown = Job::default().set(&format!("{key}_"), Value::Absent).expect_err("no key");
+        assert_eq!(unknown.code(), Code::UnknownKey, "{key}_");
+    }
+}
+
+#[test]
+fn the_schema_of_a_plan_has_exactly_the_keys_that_are_written() {
+    let mut listed = listed(&committed("plan.schema.json"));
+    let mut written = Objects::new();
+    plans::each(|plan| seen(plan, "", &mut written));
+    // A finding carries some of the numbers; which there are is a list of the core's.
+    let numbers: BTreeSet<_> = NumberKey::ALL.iter().map(|key| key.name().to_owned()).collect();
+    assert_eq!(listed.remove("findings[].numbers"), Some(numbers.clone()));
+    let carried = written.remove("findings[].numbers").expect("findings with numbers");
+    assert!(carried.len() > 20 && carried.is_subset(&numbers), "{carried:?}");
+    for (path, keys) in &listed {
+        let written = written.get(path).unwrap_or_else(|| panic!("no plan of tests/schema/plans.rs has {path}"));
+        assert_same(&format!("{path:?} of a plan"), keys, written);
+    }
+    assert_same("a plan: its objects", &listed.into_keys().collect(), &written.into_keys().collect());
+}
+
+#[test]
+fn what_may_be_null_in_a_plan_is_null_in_some_and_not_in_others() {
+    let schema = committed("plan.schema.json");
+    let (mut nulls, mut values) = (BTreeSet::new(), BTreeSet::new());
+    plans::each(|plan| shapes::nulls(plan, "", &mut nulls, &mut values));
+    let mut nullable = BTreeSet::new();
+    shapes::nullable(&schema, &mut nullable);
+    // A number of a finding that is none is NaN, which no plan here has; a job leaves out what it likes.
+    let of_plan = |path: &&String| !path.starts_with("findings[].numbers") && !path.starts_with("job.");
+    let missing: Vec<_> = nullable.iter().filter(of_plan).filter(|path| !nulls.contains(*path)).collect();
+    assert!(missing.is_empty(), "never null in a plan: {missing:?}");
+    let wrong: Vec<_> = nulls.iter().filter(|path| !nullable.contains(*path)).collect();
+    assert!(wrong.is_empty(), "null in a plan, not in the schema: {wrong:?}");
+    let unseen: Vec<_> = nullable.iter().filter(of_plan).filter(|path| !values.contains(*path)).collect();
+    assert!(unseen.is_empty(), "always null in a plan: {unseen:?}");
+}
+
+/// The library's own refusal lists the choices: they are those of the schema.
+#[test]
+fn the_choices_of_a_job_are_those_that_a_refusal_lists() {
+    let mut choices = Vec::new();
+    shapes::choices(&committed("job.schema.json"), &mut choices);
+    let mut listed = 0;
+    for (key, names) in &choices {
+        for name in names {
+            assert_eq!(Job::default().set(key, Value::Text(name.as_bytes())), Ok(()), "{key}: {name}");
+        }
+        let refused = Job::default().set(key, Value::Text(b"?")).expect_err("no choice");
+        let Some(told) = refused.hint().strip_prefix("one of: ") else { continue };
+        listed += 1;
+        assert_eq!(told.split(' ').collect::<BTreeSet<_>>(), names.iter().map(String::as_str).collect(), "{key}");
+    }
+    assert!(listed >= 12, "{listed} keys of {choices:?} list their choices");
+}
+
+#[test]
+fn the_ids_of_findings_are_those_of_the_core() {
+    let schema = committed("plan.schema.json");
+    let ids: BTreeSet<_> = FindingId::ALL.iter().map(|id| id.name()).collect();
+    for place in ["/properties/findings/items/properties/id/enum", "/properties/withheld/items/enum"] {
+        let listed = schema.pointer(place).and_then(Json::as_array).expect("a list of ids");
+        assert_eq!(listed.iter().filter_map(Json::as_str).collect::<BTreeSet<_>>(), ids, "{place}");
+    }
+}
