@@ -25,6 +25,11 @@ impl Plan {
             Some(("profile", of_profile(form))),
             self.limits.map(|limits| ("limits", limits.source)),
             Some(("drill", of_drill(form, self.job.tap == Some(Tap::Form)))),
+            self.drill.probable.map(|_| match self.job.oversize_mm {
+                Some(_) => ("drill.probable", "the job's own oversize"),
+                None => ("drill.probable", "mean oversize as tap and drill makers print it"),
+            }),
+            self.countersink.map(|_| ("countersink", "derived: cone down to the drilled hole")),
             Some(("feed", "derived: lead x speed, rounded half to even")),
             Some((
                 "depths",
