@@ -44,11 +44,18 @@ impl Plan {
             self.tap_class.map(|_| ("tap_class", "ISO 2857, from memory")),
             self.tap_limit.map(|_| ("tap_limit", "ASME B94.9, from memory")),
             self.joint.map(|_| ("joint", "FED-STD-H28/2B, ASME B1.1 appendix B, ISO 898-1 (stress area of M)")),
+            self.starting_strength().map(|source| ("job.screw", source)),
             Some(("gauges", "ISO 1502 and ASME B1.2, from memory")),
             self.not_go.map(|rule| ("not_go", rule.standard)),
             Some(("words", "ISO 6983-1 and the dialect")),
         ];
         parts.into_iter().flatten().map(|(part, source)| Source { part, source })
+    }
+
+    /// Where a strength of the screw is from that the job left to its property class.
+    fn starting_strength(&self) -> Option<&'static str> {
+        let screw = self.job.screw.filter(|screw| screw.tensile_mpa.is_none() || screw.shear_mpa.is_none())?;
+        screw.property_class.map(|class| class.starting_strength().source)
     }
 }
 

@@ -289,7 +289,8 @@ impl Plan {
             }
             for (place, Source { part, .. }) in placed(self.sources().filter(same)) {
                 // A part inside a part is known by its own name.
-                let part = part.strip_prefix("spindle.").or(part.strip_prefix("drill.")).unwrap_or(part);
+                let inner = ["spindle.", "drill.", "job."].iter().find_map(|outer| part.strip_prefix(outer));
+                let part = inner.unwrap_or(part);
                 page.item(if place == 0 { gap } else { ", " }, format_args!("{}", Words(part)))?;
             }
             gap = "; ";
