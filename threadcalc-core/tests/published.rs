@@ -118,3 +118,60 @@ fn the_plan_names_the_turns_of_its_own_standard() {
     let taper = planned(&[("thread", "1/4-18 NPT")]);
     assert!(taper.not_go.is_none(), "a taper gauge stands off by turns and has no NOT GO");
 }
+
+/// As tables of tapping speeds and a CNC textbook print them: asked in m/min or ft/min at the major diameter, held in
+/// whole revolutions, fed at the lead.
+#[test]
+fn printed_speeds_and_feeds_come_through_a_plan() {
+    for (thread, unit, speed, asked, held, word) in [
+        // 15 m/min on 10 mm is 477.5 rpm: a tap maker's table of speeds.
+        ("M10-6H", "mm", ("surface_speed_m_min", "15"), 477.5, "477", "F715.5"),
+        // 50 ft/min on 1/4 in is 763.9 rpm: 12 / pi in exact form, printed as 3.82.
+        ("1/4-20 UNC-2B", "inch", ("surface_speed_ft_min", "50"), 763.9, "763", "F38.15"),
+        // A CNC textbook (2021, p. 201): 1/4-20 at 700 rpm is 35 in/min; 889 mm/min.
+        ("1/4-20 UNC-2B", "inch", ("rpm", "700"), 700.0, "700", "F35."),
+        ("1/4-20 UNC-2B", "mm", ("rpm", "700"), 700.0, "700", "F889."),
+        // S100 at a pitch of 1.25 is F125: documentation of an open control.
+        ("M8x1.25-6H", "mm", ("rpm", "100"), 100.0, "100", "F125."),
+        // NISTIR 6556: S300 at 2 threads a millimetre is F150.
+        ("M3x0.5-6H", "mm", ("rpm", "300"), 300.0, "300", "F150."),
+        // 5/16-18: 25.4 / 18 = 1.4111 mm, 0.0556 in a turn.
+        ("5/16-18 UNC-2B", "mm", ("rpm", "1000"), 1000.0, "1000", "F1411.111"),
+        ("5/16-18 UNC-2B", "inch", ("rpm", "1000"), 1000.0, "1000", "F55.556"),
+    ] {
+        let mut job = Job::default();
+        let fixed = [("mode", "per_minute"), ("decimals", "3"), ("hole", "blind"), ("tap", "cut")];
+        let own = [("thread", thread), ("unit", unit), speed, ("full_thread_depth_mm", "8")];
+        for (key, value) in fixed.iter().chain(&own) {
+            job.set(key, Value::Text(value.as_bytes())).unwrap();
+        }
+        let plan = plan(&job).unwrap();
+        assert!((plan.asked_rpm.to_f64() - asked).abs() <= 0.05, "{thread}: {}", plan.asked_rpm);
+        assert_eq!((plan.programmed_rpm.to_string().as_str(), plan.feed.word()), (held, word), "{thread} {unit}");
+    }
+}
+
+/// A tap maker's table of cutting forces for kc P2 D / 8000 and its worked example: M10 with 2500 N/mm2 is 7.03 Nm,
+/// and at 500 rpm 0.368 kW.
+#[test]
+fn printed_cutting_forces_come_through_a_plan() {
+    for (material, force) in [
+        ("free_cutting_steel", 2300.0),
+        ("structural_steel", 2500.0),
+        ("tempered_steel", 2600.0),
+        ("high_strength_steel", 3600.0),
+        ("tool_steel", 3600.0),
+        ("austenitic_stainless", 3200.0),
+        ("grey_cast_iron", 1600.0),
+        ("malleable_cast_iron", 1100.0),
+        ("copper_alloy", 720.0),
+    ] {
+        let fields = [("thread", "M10-6H"), ("full_thread_depth_mm", "15"), ("material", material), ("rpm", "500")];
+        let spindle = planned(&fields).spindle;
+        let torque = spindle.torque.unwrap().likely_nm;
+        assert!((torque - force * 2.25 * 10.0 / 8000.0).abs() < 1e-9, "{material}: {torque}");
+        if material == "structural_steel" {
+            assert!((torque - 7.03).abs() <= 0.005 && (spindle.power_kw.unwrap() - 0.368).abs() <= 0.0005);
+        }
+    }
+}
