@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, HashSet};
 
-use threadcalc_core::{Error, Field, Job, Length, Plan, Value, plan};
+use threadcalc_core::{Error, Field, FindingId, Job, Length, Plan, Severity, Value, plan};
 
 const HOLE: &str = "thread=M8x1.25-6H; unit=mm; mode=per_minute; decimals=3; rpm=600; hole=blind; \
                     full_thread_depth_mm=16; tap=cut; drill_mm=6.8; holder=rigid; dialect=rs274ngc";
@@ -110,4 +110,38 @@ fn values_of_the_wrong_kind_are_told_by_what_would_be_right() {
     ] {
         assert_eq!(Job::default().set(key, value).unwrap_err().to_string(), message);
     }
+}
+
+/// What is found in a plan rests on a field of its job, by the job's own name for it.
+#[test]
+fn findings_rest_on_fields_of_the_job() {
+    for changes in [
+        "coating_um=200; tap_mark=M8x1.25 6H",
+        "holder=floating; over_travel_turns=2; underfeed_percent=3",
+        "part_thickness_mm=20; countersink_mm=40",
+        "screw.load_n=1000000; part_shear_mpa=20; screw.property_class=8.8",
+        "machine.gears=20 600 1; material=tool_steel; machine.axis_feed_limit_mm_min=100",
+        "thread=M8x1.25-6g; drill_depth_mm=17",
+    ] {
+        let mut job = possible("HOLE");
+        change(&mut job, changes);
+        let plan = planned(&job).expect("a plan");
+        assert!(plan.findings.iter().count() > 4, "{changes}");
+        for finding in plan.findings.iter().filter(|finding| !finding.evidence().is_empty()) {
+            let key = finding.evidence();
+            assert!(Job::default().set(key, Value::Absent).is_ok(), "{changes}: {finding} rests on {key}");
+        }
+    }
+}
+
+#[test]
+fn a_hole_that_is_drilled_already_has_its_own_floor() {
+    let mut job = possible("HOLE");
+    change(&mut job, "drill_depth_mm=30; part_thickness_mm=32");
+    let plan = planned(&job).expect("a plan");
+    let floor = plan.findings.iter().find(|finding| finding.id() == FindingId::FloorThin).expect("floor-thin");
+    // 30 + 3.4 cot 59 degrees.
+    let needed = floor.numbers().nth(1).expect("two numbers").1;
+    assert!((needed - 32.042_926_1).abs() < 1e-6, "{needed}");
+    assert!(floor.severity() == Severity::Error && floor.suggestion().contains("drilled already"));
 }

@@ -164,7 +164,11 @@ fn check(bounds: &[Bounds]) -> Result<(), Error> {
         if low_enough || value > most {
             let error = Error::new(Code::OutOfRange, *field).got(value.to_f64());
             let error = error.within(above.to_f64().max(0.0), most.to_f64());
-            return Err(if *above == Length::ZERO { error.hint_text("above 0") } else { error });
+            return Err(match *field {
+                _ if above.is_negative() => error,
+                Field::PointAngle => error.hint_text("above 60 degrees"),
+                _ => error.hint_text(if *above == Length::ZERO { "above 0" } else { "above the lower end" }),
+            });
         }
     }
     Ok(())

@@ -83,7 +83,10 @@ fn straight(thread: &Thread, drill_mm: Length, job: &mut Job, hole: Hole, notes:
     let tap_set_on = match job.tap_set_on {
         Some(place) => place,
         None if centre == Length::ZERO => TapSetOn::Front,
-        None => return Err(Error::new(Code::Missing, Field::TapSetOn).hint_text(TapSetOn::CHOICES)),
+        None => {
+            return Err(Error::new(Code::Missing, Field::TapSetOn)
+                .hint_text("the place on the tap that its length offset is set on: front or centre"));
+        }
     };
     let chamfer_threads = chamfer_threads(job, notes)?;
     let point_angle_deg = assume(&mut job.point_angle_deg, USUAL_POINT_ANGLE, notes, FindingId::PointAngleAssumed);
@@ -301,7 +304,10 @@ fn blind(
                 .with_evidence("part_thickness_mm")
                 .with_number(NumberKey::RoomMm, floor)
                 .with_number(NumberKey::NeededMm, drilled)
-                .with_suggestion("a flatter drill point, a shorter chamfer, or less full thread"),
+                .with_suggestion(match job.drill_depth_mm {
+                    Some(_) => "the hole that is drilled already, with its point, leaves no more",
+                    None => "a flatter drill point, a shorter chamfer, or less full thread",
+                }),
         );
     }
     Ok(())

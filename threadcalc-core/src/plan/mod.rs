@@ -189,7 +189,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     let (mut findings, mut notes) = (Findings::new(), Notes::new());
     findings.extend(&written.findings());
     let thread = internal(&written, &mut notes)?;
-    let drill = choose_drill(&thread, tap, &mut job, &mut notes).map_err(of_thread)?;
+    let drill = choose_drill(&thread, tap, &mut job, &mut notes).map_err(|error| of_thread(of_percent(error, &job)))?;
     check_oversize(&thread, &job, &drill)?;
     findings.extend(&drill.findings);
     findings::of_thread(&mut findings, &thread);
@@ -327,6 +327,16 @@ fn choose_drill(thread: &Thread, tap: Tap, job: &mut Job, notes: &mut Notes) -> 
     }
     let sets = oversized(Stock::from(job.drill_sets), job.oversize_mm);
     tap_drill(thread, &TapDrillRequest { tap, percent, basis, sets, taper_reamer })
+}
+
+/// A job that asks for a percent has no drill of its own to be wrong about.
+fn of_percent(error: Error, job: &Job) -> Error {
+    match job.percent {
+        Some(percent) if error.field() == Field::Drill => Error::new(error.code(), Field::Percent)
+            .got(percent.to_f64())
+            .hint_text("the nearest drill of the sets leaves no thread: more percent, or finer sets"),
+        _ => error,
+    }
 }
 
 /// Errors about the kind of thread name the job's field.

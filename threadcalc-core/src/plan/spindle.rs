@@ -62,6 +62,16 @@ pub(super) fn of_speed(error: Error, job: &Job) -> Error {
         (Some(_), _) => Field::SurfaceSpeed,
         _ => Field::SurfaceSpeedFeet,
     };
+    let step = job.machine.speed_step.unwrap_or(Length::ONE);
+    match (error.field(), job.machine.highest_rpm) {
+        (Field::Rpm, Some(highest)) if highest.is_positive() && highest < step && job.machine.lowest_rpm.is_none() => {
+            return Error::new(error.code(), Field::MachineHighest)
+                .got(highest.to_f64())
+                .within(step.to_f64(), f64::NAN)
+                .hint_text("speeds are whole steps: the highest is below the first one");
+        }
+        _ => {}
+    }
     match error.field() {
         Field::Step => error.about(Field::MachineStep),
         Field::Lowest => error.about(Field::MachineLowest),
