@@ -70,6 +70,7 @@ static int set_choice(threadcalc_job_t *job, const pair *given)
     static const char *const taps[] = {"cut", "form"};
     static const char *const bases[] = {"3H/4", "5H/8"};
     static const char *const returns[] = {"r_plane", "initial"};
+    static const char *const places[] = {"front", "centre"};
     static const char *const answers[] = {"true", "false"};
     const char *value = given->value;
     const struct { const char *key; int32_t *member; int32_t number; } choices[] = {
@@ -80,6 +81,7 @@ static int set_choice(threadcalc_job_t *job, const pair *given)
         {"basis", &job->basis, place_of(value, bases, 2)},
         {"taper_reamer", &job->taper_reamer, place_of(value, answers, 2)},
         {"return_to", &job->return_to, place_of(value, returns, 2)},
+        {"tap_set_on", &job->tap_set_on, place_of(value, places, 2)},
         {"tap_kind", &job->tap_kind, number_of(value, threadcalc_tap_kind_name)},
         {"chamfer_form", &job->chamfer_form, number_of(value, threadcalc_chamfer_form_name)},
         {"holder", &job->holder, number_of(value, threadcalc_holder_name)},
@@ -121,6 +123,7 @@ static int set_dialect(threadcalc_dialect_t *dialect, const pair *given)
     };
     const struct { const char *key; int32_t *member; int32_t number; } choices[] = {
         {"needs_spindle_running", &dialect->needs_spindle_running, answer},
+        {"lh_by_spindle_direction", &dialect->lh_by_spindle_direction, answer},
         {"rigid_tap_code_has_s", &dialect->rigid_tap_code_has_s, answer},
         {"dwell_unit", &dialect->dwell_unit,
          strcmp(value, "seconds") == 0 ? THREADCALC_DWELL_UNIT_SECONDS : THREADCALC_DWELL_UNIT_MILLISECONDS},

@@ -12,7 +12,7 @@ use crate::thread::{Side, Thread};
 /// 1 / √3 as the formulas print it.
 const FLANK: f64 = 0.577_35;
 /// Far below and above any material or load, so that no result leaves the doubles.
-const STRENGTHS_MPA: (f64, f64) = (1e-6, 1e5);
+pub(crate) const STRENGTHS_MPA: (f64, f64) = (1e-6, 1e5);
 const LOADS_N: (f64, f64) = (1e-6, 1e15);
 const LONGEST_MM: Length = Length::integer(10_000);
 

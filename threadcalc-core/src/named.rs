@@ -17,9 +17,21 @@ pub(crate) fn nearest(prefix: &str, name: &str, known: impl Iterator<Item = &'st
     let shared = |known: &str| {
         let front = known.bytes().zip(prefix.bytes().chain(name.bytes())).take_while(same).count();
         let back = known.bytes().rev().zip(name.bytes().rev().chain(prefix.bytes().rev())).take_while(same).count();
-        front.saturating_add(back).saturating_mul(2).saturating_sub(known.len().abs_diff(length))
+        let shared = front.saturating_add(back).saturating_mul(2).saturating_sub(known.len().abs_diff(length));
+        // Two letters in the wrong order: of two names as near, the one of the same letters.
+        shared.saturating_mul(2).saturating_add(usize::from(same_letters(known, prefix, name)))
     };
-    known.max_by_key(|known| shared(known)).unwrap_or("")
+    known.map(|known| (shared(known), known)).max_by_key(|(shared, _)| *shared).map_or("", |(shared, known)| {
+        // What shares nothing with any name is better told without one.
+        if shared == 0 { "" } else { known }
+    })
+}
+
+/// Whether the letters of `known` are those of `prefix` and `name`, in whatever order.
+fn same_letters(known: &str, prefix: &str, name: &str) -> bool {
+    let count = |text: &str, letter: u8| text.bytes().filter(|byte| *byte == letter).count();
+    known.len() == prefix.len().saturating_add(name.len())
+        && known.bytes().all(|byte| count(known, byte) == count(prefix, byte).saturating_add(count(name, byte)))
 }
 
 macro_rules! named {

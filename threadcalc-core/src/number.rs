@@ -39,14 +39,18 @@ pub fn read_number(text: &[u8]) -> Result<Length, Error> {
     if !negative {
         cursor.take(b'+');
     }
-    let value = cursor.mixed_number()?;
+    let value = cursor.mixed_number().map_err(with_usual_hint)?;
     cursor.skip_blanks();
     if !cursor.is_at_end() {
-        return Err(cursor
-            .error(Code::Unreadable)
-            .hint_text("a number such as 1.25 or 127/70, without unit or exponent"));
+        return Err(with_usual_hint(cursor.error(Code::Unreadable)));
     }
     Ok(if negative { value.negative() } else { value })
+}
+
+/// Where the reader of digits says nothing better.
+fn with_usual_hint(error: Error) -> Error {
+    let usual = error.code() == Code::Unreadable && error.hint().is_empty();
+    if usual { error.hint_text("a number such as 1.25 or 127/70, without unit or exponent") } else { error }
 }
 
 /// The largest numerator and denominator of a size, a speed or a depth: 9 decimals of an inch fit, and
@@ -68,7 +72,7 @@ pub(crate) fn from_f64(value: f64) -> Result<Length, Error> {
         .got(value)
         .hint_text("at most 9 decimals; give a ratio or threads per inch instead");
     if !value.is_finite() {
-        return Err(not_exact);
+        return Err(not_exact.hint_text("a finite number"));
     }
     let whole = value as i64;
     if whole as f64 == value && (-EXACT..=EXACT).contains(&value) {
@@ -83,7 +87,8 @@ pub(crate) fn from_f64(value: f64) -> Result<Length, Error> {
     };
     let (units, decimals) = plain_digits(mantissa.as_bytes()).ok_or(not_exact)?;
     let decimals = decimals.checked_sub(exponent).ok_or(not_exact)?;
-    let overflow = Error::new(Code::Overflow, Field::Number).got(value);
+    let overflow =
+        Error::new(Code::Overflow, Field::Number).got(value).hint_text("numerator and denominator up to 10^12");
     match u8::try_from(decimals) {
         Ok(decimals) if decimals <= MOST_DECIMALS => Length::new(units, power_of_ten(decimals)?),
         Ok(_) => Err(not_exact),

@@ -54,7 +54,8 @@ pub(crate) fn flag(value: Value<'_>, field: Field) -> Result<bool, Error> {
 pub(crate) fn decimals(value: Value<'_>, field: Field) -> Result<u8, Error> {
     let given = number(value, field)?;
     let whole = given.whole().and_then(|whole| u8::try_from(whole).ok()).filter(|whole| *whole <= MOST_DECIMALS);
-    whole.ok_or(Error::new(Code::OutOfRange, field).got(given.to_f64()).within(0.0, f64::from(MOST_DECIMALS)))
+    let range = Error::new(Code::OutOfRange, field).got(given.to_f64()).within(0.0, f64::from(MOST_DECIMALS));
+    whole.ok_or(range.hint_text("a whole number of decimals"))
 }
 
 pub(crate) fn choice<T>(

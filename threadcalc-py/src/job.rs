@@ -1,12 +1,13 @@
 //! `Job`: what a plan is asked for.
 
+use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyBool, PyBytes, PyDict, PyFloat, PyList, PyMapping, PySet, PyString, PyTuple};
 use threadcalc_core::{self as core, Code, Field, Value};
 
 use crate::cycle::Dialect;
 use crate::error::{ThreadcalcError, raise_key};
-use crate::number::{exact, wrong_type};
+use crate::number::{exact, wrong_type, wrong_type_of};
 use crate::text::bytes_of;
 use crate::thread::{Thread, designation};
 
@@ -52,8 +53,7 @@ pub fn set_all(job: &mut core::Job, prefix: &str, fields: &Bound<'_, PyDict>) ->
 
 fn set(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>) -> PyResult<()> {
     match key {
-        "machine" if !value.is_none() => return Err(wrong_type(value, Field::Key, "a dict for machine")),
-        "screw" if !value.is_none() => return Err(wrong_type(value, Field::Key, "a dict for screw")),
+        "machine" | "screw" if !value.is_none() => return Err(wrong_type_of(value, key, "a dict")),
         "thread" => {
             if let Ok(thread) = value.cast::<Thread>() {
                 job.thread = Some(thread.get().0);
@@ -111,16 +111,31 @@ fn set_value(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>) -> PyResu
     match exact(value, field) {
         Ok(number) => apply(job, key, Value::Exact(number)),
         // An unknown key is the first thing to say, whatever stands behind it.
-        Err(error) => {
-            core::Job::default().set(key, Value::Absent).map_err(|unknown| raise_key(unknown, key)).and(Err(error))
+        Err(error) => core::Job::default()
+            .set(key, Value::Absent)
+            .map_err(|unknown| raise_key(unknown, key))
+            .and(Err(wanted(key, value, field, error))),
+    }
+}
+
+/// Of a value whose type no number has: what the field takes, if that is no number.
+fn wanted(key: &str, value: &Bound<'_, PyAny>, field: Field, error: PyErr) -> PyErr {
+    match core::Job::default().set(key, Value::Numbers(&[])) {
+        Err(wanted)
+            if wanted.code() == Code::UnknownValue
+                && wanted.hint() != "a number"
+                && error.is_instance_of::<PyTypeError>(value.py()) =>
+        {
+            wrong_type(value, field, wanted.hint())
         }
+        _ => error,
     }
 }
 
 /// A bool is a flag; where a number or a text is asked for, its type is wrong.
 fn set_flag(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>, field: Field) -> PyResult<()> {
     match job.set(key, Value::Flag(value.extract()?)) {
-        Err(error) if error.code() == Code::UnknownValue => Err(wrong_type(value, field, "no bool")),
+        Err(error) if error.code() == Code::UnknownValue => Err(wrong_type(value, field, error.hint())),
         answer => answer.map_err(|error| raise_key(error, key)),
     }
 }

@@ -23,6 +23,15 @@ impl Codes {
             return Err(Error::new(Code::Contradiction, Field::DialectLeftBySpindle)
                 .hint_text("the spindle's direction or a code of its own tells the left hand, not both"));
         }
+        for (right, left, field) in [
+            (dialect.tap_rh, dialect.tap_lh, Field::DialectTapLeft),
+            (dialect.peck_code_rh, dialect.peck_code_lh, Field::DialectPeckLeft),
+        ] {
+            if right.is_some() && right == left {
+                return Err(Error::new(Code::Contradiction, field)
+                    .hint_text("one code cannot tell both hands: leave it out and set lh_by_spindle_direction"));
+            }
+        }
         let pecks = numbers.peck.is_some();
         let Some(tap) = dialect.tapping_code(request.thread.hand(), pecks) else {
             return Ok(Err(lacks(dialect, cycle_of(request.thread.hand(), pecks))));

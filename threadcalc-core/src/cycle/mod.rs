@@ -17,6 +17,7 @@ use crate::length::{Length, Ratio};
 use crate::motion::Holder;
 use crate::thread::{Hand, Thread};
 use codes::Codes;
+pub(crate) use numbers::MOST_DWELL_S;
 use numbers::Numbers;
 use words::{Word, number_word, word};
 

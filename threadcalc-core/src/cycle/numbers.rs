@@ -8,7 +8,7 @@ use crate::motion::{Holder, MOST_TRAVEL, retract};
 use crate::range::{above_zero, zero_or_more};
 
 /// Longer at the bottom of a hole is a mix-up of seconds and milliseconds.
-const MOST_DWELL_S: i64 = 60;
+pub(crate) const MOST_DWELL_S: i64 = 60;
 /// The feed of a holder that gives may be off the lead by this much: a fifth.
 const MOST_UNDERFEED: Ratio = Length::parts(1, 5);
 

@@ -162,9 +162,13 @@ fn check(bounds: &[Bounds]) -> Result<(), Error> {
     for (value, field, above, most) in bounds {
         let low_enough = if above.is_negative() { value.is_negative() } else { value <= above };
         if low_enough || value > most {
-            return Err(Error::new(Code::OutOfRange, *field)
-                .got(value.to_f64())
-                .within(above.to_f64().max(0.0), most.to_f64()));
+            let error = Error::new(Code::OutOfRange, *field).got(value.to_f64());
+            let error = error.within(above.to_f64().max(0.0), most.to_f64());
+            return Err(match *field {
+                _ if above.is_negative() => error,
+                Field::PointAngle => error.hint_text("above 60 degrees"),
+                _ => error.hint_text(if *above == Length::ZERO { "above 0" } else { "above the lower end" }),
+            });
         }
     }
     Ok(())

@@ -44,7 +44,7 @@ impl OwnDrills {
     pub fn add(&mut self, drill: Drill) -> Result<(), Error> {
         let fault = |code, hint| self.fault(Error::new(code, Field::DrillList).hint_text(hint));
         if !drill.diameter_mm().is_positive() {
-            return Err(fault(Code::OutOfRange, "a diameter in mm above 0"));
+            return Err(fault(Code::OutOfRange, "a diameter in mm above 0; got is the drill's place in the list"));
         }
         let spot = Spot::of(&drill).ok_or(fault(Code::NotExact, "a diameter of at most 9 decimals of a millimetre"))?;
         let full = fault(Code::TooLong, "at most 24 drills");
@@ -58,7 +58,16 @@ impl OwnDrills {
     /// # Errors
     /// Those of [`Drill::read`], about the list, and of [`OwnDrills::add`].
     pub fn read(&mut self, name: &[u8]) -> Result<(), Error> {
-        let drill = Drill::read(name).map_err(|error| self.fault(error))?;
+        let drill = Drill::read(name).map_err(|error| {
+            let error = self.fault(error);
+            match error.code() {
+                Code::Unreadable => {
+                    error.hint_text("a drill such as 6.8, #7, F, 13/64 in; got is its place in the list")
+                }
+                Code::OutOfRange => error.hint_text("a diameter above 0; got is the drill's place in the list"),
+                _ => error,
+            }
+        })?;
         self.add(drill)
     }
 

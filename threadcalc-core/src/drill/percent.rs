@@ -81,7 +81,7 @@ impl FullHeight {
             return Err(Error::new(Code::OutOfRange, Field::Drill)
                 .got(drill_mm.to_f64())
                 .within(0.0, self.major.to_f64())
-                .hint_text("the hole's diameter in mm, below the major diameter"));
+                .hint_text("the hole's diameter in mm, above 0 and below the major diameter"));
         }
         // The difference is taken exactly, so that equal holes give equal percents.
         Ok(self.major.minus_to_f64(drill_mm)? / self.height * 100.0)
@@ -149,7 +149,10 @@ fn major_of_hole(thread: &Thread) -> Result<Length, Error> {
 /// (5H/8); form taps: common practice; pipe threads: the heights of ISO 228-1:2000 and ASME B1.20.1-1983.
 pub fn drill_diameter(thread: &Thread, percent: Ratio, tap: Tap, basis: Option<Basis>) -> Result<f64, Error> {
     if !percent.is_positive() || percent > Length::integer(100) {
-        return Err(Error::new(Code::OutOfRange, Field::Percent).got(percent.to_f64()).within(0.0, 100.0));
+        return Err(Error::new(Code::OutOfRange, Field::Percent)
+            .got(percent.to_f64())
+            .within(0.0, 100.0)
+            .hint_text("above 0"));
     }
     let FullHeight { height, major } = full_height(thread, tap, basis)?;
     Ok(major.to_f64() - height * percent.to_f64() / 100.0)

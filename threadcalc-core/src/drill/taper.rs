@@ -48,7 +48,8 @@ fn refuse(thread: &Thread, tap: Tap, percent: bool, basis: Option<Basis>) -> Res
     Ok(())
 }
 
-/// A drill that the shop has: doubtful where it is further from the rule's hole than half the thread's height.
+/// A drill that the shop has: doubtful where it is further from the rule's hole than half the thread's height,
+/// wrong where it is further than a pitch.
 pub(super) fn judge_given(
     thread: &Thread,
     drill: Drill,
@@ -64,9 +65,11 @@ pub(super) fn judge_given(
     }
     let away = drill.diameter_mm().minus(hole.diameter)?;
     if away.magnitude() > thread.pitch_mm().times(Length::parts(2, 5))? {
+        // A hole more than a pitch away is another thread's.
+        let severity = if away.magnitude() > thread.pitch_mm() { Severity::Error } else { Severity::Warning };
         findings.push(
             Finding::new(FindingId::DrillOutsideLimits)
-                .with_severity(Severity::Warning)
+                .with_severity(severity)
                 .with_evidence("drill_mm")
                 .with_number(NumberKey::DrillMm, drill.diameter_mm().to_f64())
                 .with_number(NumberKey::NeededMm, hole.diameter.to_f64())

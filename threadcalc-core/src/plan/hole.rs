@@ -28,6 +28,9 @@ const USUAL_POINT_ANGLE: Length = Length::integer(118);
 /// Deeper than this many diameters a tapped hole needs care (common practice).
 const DEEP_DIAMETERS: i64 = 3;
 
+/// The deepest hole and the thickest part that are looked at.
+const MOST_MM: i64 = 10_000;
+
 /// Depths of a straight or of a taper hole.
 pub(super) struct HoleDepths {
     pub straight: Depths,
@@ -44,6 +47,9 @@ pub(super) fn plan_depths(
     notes: &mut Notes,
 ) -> Result<HoleDepths, Error> {
     let unit = job.unit.unwrap_or(Unit::Mm);
+    for (given, field) in [(job.drill_depth_mm, Field::DrillDepth), (job.part_thickness_mm, Field::PartThickness)] {
+        given.map_or(Ok(Length::ONE), |given| crate::range::above_zero(given, field, MOST_MM))?;
+    }
     let drill_mm = drill.chosen.drill.diameter_mm();
     let found = if thread.form().is_taper() {
         let taper = taper(thread, drill_mm, job, notes)?;
@@ -77,7 +83,10 @@ fn straight(thread: &Thread, drill_mm: Length, job: &mut Job, hole: Hole, notes:
     let tap_set_on = match job.tap_set_on {
         Some(place) => place,
         None if centre == Length::ZERO => TapSetOn::Front,
-        None => return Err(Error::new(Code::Missing, Field::TapSetOn).hint_text(TapSetOn::CHOICES)),
+        None => {
+            return Err(Error::new(Code::Missing, Field::TapSetOn)
+                .hint_text("the place on the tap that its length offset is set on: front or centre"));
+        }
     };
     let chamfer_threads = chamfer_threads(job, notes)?;
     let point_angle_deg = assume(&mut job.point_angle_deg, USUAL_POINT_ANGLE, notes, FindingId::PointAngleAssumed);
@@ -140,6 +149,7 @@ fn taper(thread: &Thread, drill_mm: Length, job: &mut Job, notes: &mut Notes) ->
         (job.chamfer_form.is_some(), Field::ChamferForm),
         (job.tap_centre_mm.is_some(), Field::TapCentre),
         (job.countersink_mm.is_some(), Field::Countersink),
+        (job.countersink_angle_deg.is_some(), Field::CountersinkAngle),
     ];
     if let Some((_, field)) = excluded.into_iter().find(|(given, _)| *given) {
         return Err(Error::new(Code::DoesNotApply, field)
@@ -229,7 +239,7 @@ pub(super) fn of_depth(
     let trim = if depths.taper.is_some() { thread.pitch_mm() } else { Length::ZERO };
     let tap_end = depths.straight.tap_mm.plus(trim)?.plus(over_travel_mm(job, thread)?)?;
     match job.hole {
-        Some(Hole::Through) => through(findings, job, tap_end, depth)?,
+        Some(Hole::Through) => through(findings, thread, job, tap_end, depth)?,
         _ => blind(findings, thread, job, tap_end, depths)?,
     }
     Ok(())
@@ -237,6 +247,7 @@ pub(super) fn of_depth(
 
 fn through(
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
+    thread: &Thread,
     job: &Job,
     tap_end: Length,
     depth: Length,
@@ -248,11 +259,24 @@ fn through(
     let below = tap_end.minus(job.part_thickness_mm.unwrap_or(depth))?;
     // A thread that ends inside a thick part leaves nothing to meet below.
     if below.is_positive() {
-        findings.push(
-            Finding::new(FindingId::TapComesOut).with_evidence("hole").with_number(NumberKey::BelowMm, below.to_f64()),
-        );
+        let finding = Finding::new(FindingId::TapComesOut).with_evidence("hole");
+        let finding = finding.with_number(NumberKey::BelowMm, below.to_f64());
+        findings.push(if thinner_than_gauge(thread, job)? {
+            finding
+                .with_severity(Severity::Warning)
+                .with_suggestion("the part is thinner than the thread that is tightened by hand: a boss")
+        } else {
+            finding
+        });
     }
     Ok(())
+}
+
+/// Whether a taper thread has less part than its gauge goes in.
+fn thinner_than_gauge(thread: &Thread, job: &Job) -> Result<bool, Error> {
+    let Some(thickness) = job.part_thickness_mm.filter(|_| thread.form().is_taper()) else { return Ok(false) };
+    let pipe = thread.pipe()?;
+    Ok(pipe.hand_tight_length_mm.or(pipe.gauge_length_mm).is_some_and(|length| thickness < length))
 }
 
 fn blind(
@@ -267,7 +291,11 @@ fn blind(
     }
     run_out(findings, thread, job, depths)?;
     let Some(thickness) = job.part_thickness_mm else { return Ok(()) };
-    let floor = thickness.to_f64() - depths.straight.drill_point_mm;
+    // A hole that is drilled already has its own end; the height of the drill's point is the same.
+    let planned = depths.straight.full_diameter_mm;
+    let point = depths.straight.drill_point_mm - planned.to_f64();
+    let drilled = job.drill_depth_mm.map_or(depths.straight.drill_point_mm, |drilled| drilled.to_f64() + point);
+    let floor = thickness.to_f64() - drilled;
     // A floor thinner than a pitch bulges or breaks through: judgement.
     if floor < thread.pitch_mm().to_f64() {
         findings.push(
@@ -275,8 +303,11 @@ fn blind(
                 .with_severity(if floor <= 0.0 { Severity::Error } else { Severity::Warning })
                 .with_evidence("part_thickness_mm")
                 .with_number(NumberKey::RoomMm, floor)
-                .with_number(NumberKey::NeededMm, depths.straight.drill_point_mm)
-                .with_suggestion("a flatter drill point, a shorter chamfer, or less full thread"),
+                .with_number(NumberKey::NeededMm, drilled)
+                .with_suggestion(match job.drill_depth_mm {
+                    Some(_) => "the hole that is drilled already, with its point, leaves no more",
+                    None => "a flatter drill point, a shorter chamfer, or less full thread",
+                }),
         );
     }
     Ok(())
@@ -355,13 +386,15 @@ pub(super) fn sunk(
     };
     let angle = *job.countersink_angle_deg.get_or_insert(USUAL_COUNTERSINK_ANGLE);
     let found = countersink(thread, diameter, angle, Some(drill_mm))?;
+    let nothing_left = job.full_thread_depth_mm.is_some_and(|depth| found.full_thread_lost_mm >= depth.to_f64());
     findings.push(
         Finding::new(FindingId::CountersinkEatsThread)
-            .with_severity(Severity::Info)
+            .with_severity(if nothing_left { Severity::Error } else { Severity::Info })
             .with_evidence("countersink_mm")
             .with_number(NumberKey::CountersinkMm, diameter.to_f64())
             .with_number(NumberKey::CountersinkAngleDeg, angle.to_f64())
-            .with_number(NumberKey::FullThreadLostMm, found.full_thread_lost_mm),
+            .with_number(NumberKey::FullThreadLostMm, found.full_thread_lost_mm)
+            .with_suggestion(if nothing_left { "it takes the whole thread: a smaller countersink" } else { "" }),
     );
     Ok(Some(found))
 }

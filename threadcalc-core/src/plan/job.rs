@@ -95,7 +95,7 @@ pub struct Screw {
     pub tensile_mpa: Option<Ratio>,
     /// Shear strength; 0.6 of the tensile strength if not given.
     pub shear_mpa: Option<Ratio>,
-    /// Length of engagement in mm; the full thread depth if not given.
+    /// Length of engagement in mm, at most the full thread depth; that depth if not given.
     pub engagement_mm: Option<Length>,
     /// Load along the axis in newtons.
     pub load_n: Option<Ratio>,
@@ -141,9 +141,9 @@ pub struct Job {
     pub projection_mm: Option<Length>,
     /// How the tap is held; rigid if not given.
     pub holder: Option<Holder>,
-    /// How far the holder can be drawn out, in mm.
+    /// How far the holder can be drawn out, 0 to 1000 mm; a rigid one cannot.
     pub holder_extension_mm: Option<Length>,
-    /// How far the holder can be pushed in, in mm.
+    /// How far the holder can be pushed in, 0 to 1000 mm; a rigid one cannot.
     pub holder_compression_mm: Option<Length>,
     /// Percent by which the feed stays below the lead, so that the holder is drawn out; 0 if not given.
     pub underfeed_percent: Option<Ratio>,
@@ -153,7 +153,7 @@ pub struct Job {
     pub drill_sets: DrillSets,
     /// The drills that the shop owns, instead of `drill_sets`.
     pub drill_list: OwnDrills,
-    /// How much larger than the drill its hole is, in mm; the usual oversize if not given.
+    /// How much larger than the drill its hole is, in mm, below the major diameter; the usual oversize if not given.
     pub oversize_mm: Option<Length>,
     /// The drill there is, in mm; instead of `drill_sets`, `drill_list` and `percent`.
     pub drill_mm: Option<Length>,
@@ -167,9 +167,9 @@ pub struct Job {
     pub point_angle_deg: Option<Length>,
     /// Room below the tap in mm; 3 pitches in a blind hole if not given.
     pub bottom_clearance_mm: Option<Length>,
-    /// The hole that is already drilled, to the end of its full diameter, in mm.
+    /// The hole that is already drilled, to the end of its full diameter, in mm, above 0.
     pub drill_depth_mm: Option<Length>,
-    /// Thickness of the part at the hole, in mm.
+    /// Thickness of the part at the hole, in mm, above 0.
     pub part_thickness_mm: Option<Length>,
     /// Diameter of the countersink at the face, in mm.
     pub countersink_mm: Option<Length>,

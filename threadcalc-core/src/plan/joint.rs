@@ -1,14 +1,14 @@
 //! What the screw and the planned hole carry together.
 
-use super::{Job, MOST_PLAN_FINDINGS};
+use super::{Job, MOST_PLAN_FINDINGS, Screw};
 use crate::depth::Countersunk;
 use crate::drill::{TapDrill, WithinLimits};
-use crate::engagement::{Engagement, EngagementRequest, Weakest, engagement};
+use crate::engagement::{Engagement, EngagementRequest, STRENGTHS_MPA, Weakest, engagement};
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::form::Form;
 use crate::length::Length;
-use crate::thread::Thread;
+use crate::thread::{Side, Thread};
 
 /// Shear strength of steel over its tensile strength (common practice).
 const SHEAR_OF_TENSILE: f64 = 0.6;
@@ -28,6 +28,7 @@ pub(super) fn joint(
     let tensile = screw.tensile_mpa.map(Length::to_f64).or(starting.map(|class| class.tensile_mpa));
     let tensile =
         tensile.ok_or(missing(Field::ScrewTensile, "tensile strength of the screw in MPa, or its property class"))?;
+    let tensile = crate::range::within(tensile, Field::ScrewTensile, STRENGTHS_MPA.0, STRENGTHS_MPA.1)?;
     let shear = screw.shear_mpa.map_or(tensile * SHEAR_OF_TENSILE, Length::to_f64);
     if screw.tensile_mpa.is_none() || screw.shear_mpa.is_none() {
         findings.push(
@@ -38,10 +39,18 @@ pub(super) fn joint(
                 .with_number(NumberKey::ShearMpa, shear),
         );
     }
+    if thread.form().is_pipe() {
+        return Err(Error::new(Code::DoesNotApply, Field::Thread)
+            .hint_text("a pipe thread seals or holds a fitting; a screw goes into M or UN: leave the screw out"));
+    }
+    engaged(&screw, job)?;
     let medium: &[u8] = if thread.form() == Form::Metric { b"6g" } else { b"2A" };
     let class = screw.tolerance_class.as_ref().map_or(medium, |class| class.as_str().as_bytes());
-    let external =
-        if thread.form().is_pipe() { *thread } else { thread.without_class().with_class(class).map_err(of_class)? };
+    let external = thread.without_class().with_class(class).map_err(of_class)?;
+    if external.side() == Some(Side::Internal) {
+        return Err(Error::new(Code::Contradiction, Field::ScrewClass)
+            .hint_text("a class of the screw, such as 6g or 2A; the hole's class stands in the thread"));
+    }
     let request = EngagementRequest {
         length_mm: screw.engagement_mm.or(job.full_thread_depth_mm).unwrap_or(Length::ZERO),
         // The screw does not hold where the countersink has taken the thread; to the nanometre, upwards.
@@ -55,7 +64,7 @@ pub(super) fn joint(
         drilled_mm: (drill.chosen.within_limits == WithinLimits::Yes).then(|| drill.chosen.drill.diameter_mm()),
         load_n: screw.load_n.map(Length::to_f64),
     };
-    let found = engagement(thread, &external, &request).map_err(of_job)?;
+    let found = engagement(thread, &external, &request).map_err(|error| of_job(error, job))?;
     of_joint(&found, findings);
     Ok(Some(found))
 }
@@ -64,15 +73,33 @@ fn of_class(error: Error) -> Error {
     error.about(Field::ScrewClass)
 }
 
+/// The screw holds in full thread only.
+fn engaged(screw: &Screw, job: &Job) -> Result<(), Error> {
+    let (Some(engagement), Some(depth)) = (screw.engagement_mm, job.full_thread_depth_mm) else { return Ok(()) };
+    if engagement.is_positive() && engagement <= depth {
+        return Ok(());
+    }
+    Err(Error::new(Code::OutOfRange, Field::ScrewEngagement)
+        .got(engagement.to_f64())
+        .within(0.0, depth.to_f64())
+        .hint_text("above 0, and not longer than the full thread"))
+}
+
 /// The engagement's fields by their names in a job.
-fn of_job(error: Error) -> Error {
+fn of_job(error: Error, job: &Job) -> Error {
+    let countersink = job.countersink_mm.unwrap_or(Length::ZERO);
+    if error.field() == Field::WithoutFullThread {
+        return Error::new(error.code(), Field::Countersink)
+            .got(countersink.to_f64())
+            .hint_text("it takes all the thread that the screw engages: a smaller countersink");
+    }
     error.about(match error.field() {
         Field::EngagementLength => Field::ScrewEngagement,
         Field::InternalShear => Field::PartShear,
         Field::ExternalShear => Field::ScrewShear,
         Field::ExternalTensile => Field::ScrewTensile,
         Field::Load => Field::ScrewLoad,
-        Field::WithoutFullThread => Field::Countersink,
+        Field::ToleranceClass => Field::ScrewClass,
         other => other,
     })
 }

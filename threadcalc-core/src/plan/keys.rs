@@ -106,7 +106,7 @@ impl Job {
         }
         if let Some(slot) = self.number_slot(key) {
             let field = Field::from_name(key.as_bytes()).unwrap_or(Field::Key);
-            *slot = Some(number(value, field)?);
+            *slot = Some(number(value, field).map_err(|error| named_drill(error, field))?);
             return Ok(());
         }
         match key {
@@ -266,6 +266,12 @@ impl Screw {
         *slot = Some(number(value, field)?);
         Ok(())
     }
+}
+
+/// A drill's name is no number: the list takes names.
+fn named_drill(error: Error, field: Field) -> Error {
+    let is_name = field == Field::Drill && error.code() == Code::Unreadable;
+    if is_name { error.hint_text("a diameter in mm; drill_list takes names such as #7, F, 13/64 in") } else { error }
 }
 
 fn unknown(prefix: &str, key: &str) -> Error {

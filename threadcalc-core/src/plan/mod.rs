@@ -189,13 +189,15 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     let (mut findings, mut notes) = (Findings::new(), Notes::new());
     findings.extend(&written.findings());
     let thread = internal(&written, &mut notes)?;
-    let drill = choose_drill(&thread, tap, &mut job, &mut notes)?;
+    let drill = choose_drill(&thread, tap, &mut job, &mut notes).map_err(|error| of_thread(of_percent(error, &job)))?;
+    check_oversize(&thread, &job, &drill)?;
     findings.extend(&drill.findings);
     findings::of_thread(&mut findings, &thread);
 
     let asked = spindle::asked_speed(&job, &thread)?;
     let step = job.machine.speed_step.unwrap_or(Length::ONE);
-    let programmed = programmed_speed(asked, step, job.machine.lowest_rpm, job.machine.highest_rpm)?;
+    let programmed = programmed_speed(asked, step, job.machine.lowest_rpm, job.machine.highest_rpm)
+        .map_err(|error| spindle::of_speed(error, &job))?;
     findings::of_speed(&mut findings, &job.machine, asked, programmed);
     let holder = spindle::holder(&mut job, &mut notes);
     let lead = spindle::fed_lead(&job, &thread, holder, &mut findings)?;
@@ -325,6 +327,38 @@ fn choose_drill(thread: &Thread, tap: Tap, job: &mut Job, notes: &mut Notes) -> 
     }
     let sets = oversized(Stock::from(job.drill_sets), job.oversize_mm);
     tap_drill(thread, &TapDrillRequest { tap, percent, basis, sets, taper_reamer })
+}
+
+/// A job that asks for a percent has no drill of its own to be wrong about.
+fn of_percent(error: Error, job: &Job) -> Error {
+    match job.percent {
+        Some(percent) if error.field() == Field::Drill => Error::new(error.code(), Field::Percent)
+            .got(percent.to_f64())
+            .hint_text("the nearest drill of the sets leaves no thread: more percent, or finer sets"),
+        _ => error,
+    }
+}
+
+/// Errors about the kind of thread name the job's field.
+fn of_thread(error: Error) -> Error {
+    match error.field() {
+        Field::Side => error.about(Field::Thread).hint_text("R is the thread outside: the hole's is Rc or Rp"),
+        Field::Form | Field::ToleranceClass => error.about(Field::Thread),
+        _ => error,
+    }
+}
+
+/// Refuses an oversize that leaves no thread.
+fn check_oversize(thread: &Thread, job: &Job, drill: &TapDrill) -> Result<(), Error> {
+    let Some(oversize) = job.oversize_mm else { return Ok(()) };
+    let room = thread.major_mm().minus(drill.chosen.drill.diameter_mm())?;
+    if !oversize.is_negative() && oversize < room {
+        return Ok(());
+    }
+    Err(Error::new(Code::OutOfRange, Field::Oversize)
+        .got(oversize.to_f64())
+        .within(0.0, room.to_f64())
+        .hint_text("how much larger than the drill the hole is, in mm; the hole stays below the major diameter"))
 }
 
 const fn oversized(stock: Stock<'_>, oversize_mm: Option<Length>) -> Stock<'_> {

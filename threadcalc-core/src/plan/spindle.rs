@@ -6,6 +6,7 @@ use crate::cutting::{
     FORMING_FACTOR, ForceByPitch, GearFit, MOST_GEARS, TAPER_FACTOR, TorqueBand, gear_fit, power_kw, spindle_speed,
     spindle_speed_feet, torque_by_pitch,
 };
+use crate::cycle::MOST_DWELL_S;
 use crate::depth::Depths;
 use crate::drill::Tap;
 use crate::error::{Code, Error, Field};
@@ -13,6 +14,9 @@ use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::length::{Length, Ratio, Rounding};
 use crate::motion::{FeedFit, Holder, HolderTravel, TappingMotion, TappingTime, feed_fit, holder_travel, tapping_time};
 use crate::thread::Thread;
+
+/// More than any holder gives.
+const MOST_HOLDER_MM: i64 = 1000;
 
 /// What holder, spindle and axis have to do for one hole.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -49,6 +53,34 @@ pub(super) fn asked_speed(job: &Job, thread: &Thread) -> Result<Ratio, Error> {
     };
     // At most a million, so that the thousandths fit.
     Length::new((rpm * 1000.0) as i64, 1000)
+}
+
+/// Errors about the speed name the job's own fields.
+pub(super) fn of_speed(error: Error, job: &Job) -> Error {
+    let given = match (job.surface_speed_m_min, job.surface_speed_ft_min) {
+        (None, None) => Field::Rpm,
+        (Some(_), _) => Field::SurfaceSpeed,
+        _ => Field::SurfaceSpeedFeet,
+    };
+    let step = job.machine.speed_step.unwrap_or(Length::ONE);
+    match (error.field(), job.machine.highest_rpm) {
+        (Field::Rpm, Some(highest)) if highest.is_positive() && highest < step && job.machine.lowest_rpm.is_none() => {
+            return Error::new(error.code(), Field::MachineHighest)
+                .got(highest.to_f64())
+                .within(step.to_f64(), f64::NAN)
+                .hint_text("speeds are whole steps: the highest is below the first one");
+        }
+        _ => {}
+    }
+    match error.field() {
+        Field::Step => error.about(Field::MachineStep),
+        Field::Lowest => error.about(Field::MachineLowest),
+        Field::Highest => error.about(Field::MachineHighest),
+        Field::Rpm if given != Field::Rpm => {
+            error.about(given).hint_text("the numbers are the spindle's, in rpm: no programmable speed is left")
+        }
+        _ => error,
+    }
 }
 
 /// The holder, rigid with a note where the job says none.
@@ -124,6 +156,19 @@ fn of_job(error: Error) -> Error {
         Field::FeedLimit => Field::MachineFeedLimit,
         other => other,
     })
+}
+
+/// The stroke is no field of the job: its longer part is.
+fn of_stroke(error: Error, thread: &Thread, job: &Job) -> Error {
+    let depth = if thread.form().is_taper() { job.projection_mm } else { job.full_thread_depth_mm };
+    let r_plane = job.r_plane_mm.unwrap_or(Length::ZERO);
+    let field = match depth {
+        _ if error.field() != Field::Travel => return error,
+        Some(depth) if depth > r_plane && thread.form().is_taper() => Field::Projection,
+        Some(depth) if depth > r_plane => Field::FullThreadDepth,
+        _ => Field::RPlane,
+    };
+    error.about(field).hint_text("got is the whole stroke, from the R plane to the tap's depth")
 }
 
 fn all_holes_s(count: Length, time: &TappingTime) -> Result<f64, Error> {
@@ -202,15 +247,16 @@ fn of_time(
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
 ) -> Result<TappingTime, Error> {
     let factor = job.machine.retract_factor.unwrap_or(Length::ONE);
+    let dwell = crate::range::zero_or_more(job.dwell_s.unwrap_or(Length::ZERO), Field::Dwell, MOST_DWELL_S)?;
     let motion = TappingMotion {
         lead_mm: thread.lead_mm(),
         rpm,
         travel_mm: depths.program_tap_mm.plus(job.r_plane_mm.unwrap_or(Length::ZERO))?,
         acceleration_rpm_s: job.machine.acceleration_rpm_s.map(Length::to_f64),
         retract_factor: factor,
-        dwell_s: job.dwell_s.map_or(0.0, Length::to_f64),
+        dwell_s: dwell.to_f64(),
     };
-    let time = tapping_time(&motion).map_err(of_job)?;
+    let time = tapping_time(&motion).map_err(|error| of_stroke(of_job(error), thread, job))?;
     if !time.reaches_speed {
         findings.push(
             Finding::new(FindingId::SpeedNotReached)
@@ -254,6 +300,16 @@ fn of_holder(
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
 ) -> Result<Option<HolderTravel>, Error> {
     over_travel_mm(job, thread)?;
+    for (room, field) in
+        [(job.holder_extension_mm, Field::HolderExtension), (job.holder_compression_mm, Field::HolderCompression)]
+    {
+        let room = crate::range::zero_or_more(room.unwrap_or(Length::ZERO), field, MOST_HOLDER_MM)?;
+        if holder == Holder::Rigid && room.is_positive() {
+            return Err(Error::new(Code::Contradiction, field)
+                .got(room.to_f64())
+                .hint_text("a rigid holder gives nothing: leave it out, or say which holder"));
+        }
+    }
     if holder == Holder::Rigid {
         return Ok(None);
     }

@@ -19,7 +19,7 @@ pub(super) fn of_tap(
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
 ) -> Result<(Option<IsoTap>, Option<TapLimit>), Error> {
     of_kind(job, tap, hole, findings)?;
-    let plating = job.coating_um.unwrap_or(Length::ZERO);
+    let plating = crate::range::zero_or_more(job.coating_um.unwrap_or(Length::ZERO), Field::Coating, 1000)?;
     if let Some(mark) = job.tap_mark {
         let asked = TapJob {
             thread: *thread,
@@ -29,13 +29,21 @@ pub(super) fn of_tap(
             wire_insert: false,
         };
         let mark = read_shank_mark(mark.as_str().as_bytes())?;
-        findings.extend(&judge_tap(&mark, &asked).map_err(of_coating)?);
+        for finding in judge_tap(&mark, &asked).map_err(of_coating)?.iter() {
+            let of_plating = finding.evidence() == "plating_um";
+            findings.push(if of_plating { finding.with_evidence("coating_um") } else { *finding });
+        }
     }
     let of_class = match thread.form() {
         Form::Metric => Some(iso_tap_class(thread, plating).map_err(of_coating)?),
         _ => None,
     };
     let limit = match of_class {
+        None if plating.is_positive() && thread.form().is_pipe() => {
+            let gauged = "the taps of pipe threads have no limits for it: gauge after plating";
+            findings.push(plating_tap(plating).with_severity(Severity::Warning).with_suggestion(gauged));
+            None
+        }
         None if plating.is_positive() => h_limit(thread, plating, findings)?,
         _ => None,
     };

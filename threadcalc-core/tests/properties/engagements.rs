@@ -2,7 +2,8 @@
 
 use proptest::prelude::*;
 use threadcalc_core::{
-    Code, Engagement, EngagementRequest, Error, Form, Length, PropertyClass, Thread, Weakest, engagement,
+    Code, Engagement, EngagementRequest, Error, Form, Job, Length, PropertyClass, Thread, Value, Weakest, engagement,
+    plan,
 };
 
 use crate::values::{config, parts, thread};
@@ -42,6 +43,29 @@ fn same(a: f64, b: f64) -> bool {
     (a - b).abs() <= 1e-12 * a.abs().max(b.abs())
 }
 
+/// The joint of a plan: hole as drilled, length of engagement; the full thread is 20 mm deep.
+fn planned_joint(thread: &Thread, drill_mm: Length, length_mm: Length) -> Result<Engagement, Error> {
+    let mut job = Job::default();
+    for (key, value) in [
+        ("unit", "mm"),
+        ("mode", "per_minute"),
+        ("decimals", "3"),
+        ("rpm", "100"),
+        ("hole", "blind"),
+        ("full_thread_depth_mm", "20"),
+        ("tap", "cut"),
+        ("part_shear_mpa", "250"),
+        ("screw.property_class", "8.8"),
+        ("screw.load_n", "1000"),
+    ] {
+        job.set(key, Value::Text(value.as_bytes())).unwrap();
+    }
+    job.thread = Some(*thread);
+    job.set("drill_mm", Value::Exact(drill_mm)).unwrap();
+    job.set("screw.engagement_mm", Value::Exact(length_mm)).unwrap();
+    plan(&job).map(|plan| plan.joint.unwrap())
+}
+
 /// A fit that does not hold at all says so, and for no other reason than its sizes.
 fn may_fail(error: Error) -> bool {
     matches!(error.code(), Code::NotSourced | Code::Contradiction | Code::Overflow)
@@ -76,6 +100,47 @@ proptest! {
         let chamfered = engagement(&hole, &screw, &chamfered).unwrap();
         prop_assert_eq!(loads(&chamfered), loads(&found));
         prop_assert!(same(chamfered.required_length_mm, found.required_length_mm + more.to_f64()));
+    }
+
+    /// More percent of thread is a smaller hole. Inside the limits it never weakens the joint, and a longer
+    /// engagement strengthens it.
+    #[test]
+    fn a_plans_joint_grows_with_percent_of_thread_and_length(
+        thread in thread(), shares in [0..=1_000_i64, 0..=1_000_i64], lengths in [1..=2_000_i64, 1..=2_000_i64]
+    ) {
+        let Some((hole, _)) = fit(&thread, false) else { return Ok(()) };
+        let Ok((Some(low), Some(high))) = hole.limits().map(|limits| limits.minor_mm) else { return Ok(()) };
+        if thread.pitch_mm().times(Length::integer(4)).unwrap() > thread.major_mm() {
+            return Ok(());
+        }
+        let drilled = |share: i64| {
+            // To a ten-thousandth of a millimetre, which stays inside.
+            let up = high.minus(low)?.times(Length::new(share, 1_000)?)?.to_f64();
+            low.plus(Length::new((up * 1e4) as i64, 10_000)?)
+        };
+        let length = |tenths: i64| Length::new(tenths, 100).unwrap();
+        let (small, large) = (shares[0].min(shares[1]), shares[0].max(shares[1]));
+        let (short, long) = (length(lengths[0].min(lengths[1])), length(lengths[0].max(lengths[1])));
+        let joint = |share, length| planned_joint(&hole, drilled(share)?, length);
+        let (more, less) = match (joint(small, short), joint(large, short)) {
+            (Ok(more), Ok(less)) => (more, less),
+            (more, less) => {
+                for error in [more.err(), less.err()].into_iter().flatten() {
+                    prop_assert!(may_fail(error), "{} {}", thread, error);
+                }
+                return Ok(());
+            }
+        };
+        prop_assert!(more.external_strip_load_n >= less.external_strip_load_n, "{} {:?} {:?}", hole, more, less);
+        prop_assert_eq!(more.internal_strip_load_n, less.internal_strip_load_n);
+        prop_assert!(more.safety_factor >= less.safety_factor);
+        prop_assert!(more.required_length_mm <= less.required_length_mm);
+        let longer = joint(small, long).unwrap();
+        prop_assert!(longer.external_strip_load_n >= more.external_strip_load_n);
+        prop_assert!(longer.internal_strip_load_n >= more.internal_strip_load_n);
+        prop_assert!(longer.safety_factor >= more.safety_factor);
+        prop_assert!(same(longer.required_length_mm, more.required_length_mm));
+        prop_assert_eq!(longer.tensile_load_n, more.tensile_load_n);
     }
 
     #[test]
