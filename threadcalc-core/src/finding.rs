@@ -64,19 +64,27 @@ impl Finding {
     /// The same finding with one more number; a fourth has no room and is left out.
     #[must_use]
     pub fn with_number(mut self, key: NumberKey, value: f64) -> Self {
+        self.add_number(key, value);
+        self
+    }
+
+    pub(crate) fn add_number(&mut self, key: NumberKey, value: f64) {
         let free = self.keys.iter_mut().zip(&mut self.values).find(|(key, _)| key.is_none());
         if let Some((free, place)) = free {
             (*free, *place) = (Some(key), value);
         }
-        self
     }
 
     /// The same finding with more of what would be right; what does not fit is left out whole.
     #[must_use]
     pub fn with_suggestion(mut self, text: &str) -> Self {
+        self.suggest(text);
+        self
+    }
+
+    pub(crate) fn suggest(&mut self, text: &str) {
         // A suggestion is advice; a part of it that has no room is better absent than cut.
         let _fits = self.suggestion.push(text);
-        self
     }
 
     /// The stable id.
@@ -165,19 +173,21 @@ pub(crate) const MOST_FINDINGS: usize = 16;
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Findings<const N: usize = MOST_FINDINGS> {
     held: [Option<Finding>; N],
+    count: usize,
 }
 
 impl<const N: usize> Findings<N> {
     /// No findings.
     #[must_use]
     pub const fn new() -> Self {
-        Self { held: [None; N] }
+        Self { held: [None; N], count: 0 }
     }
 
     /// Adds one. With no room left the last place says so, and nothing is lost silently.
     pub fn push(&mut self, finding: Finding) {
-        if let Some(free) = self.held.iter_mut().find(|slot| slot.is_none()) {
+        if let Some(free) = self.held.get_mut(self.count) {
             *free = Some(finding);
+            self.count = self.count.saturating_add(1);
             return;
         }
         if let Some(last) = self.held.last_mut() {
@@ -185,6 +195,13 @@ impl<const N: usize> Findings<N> {
             let severity = if severe { Severity::Error } else { Severity::Warning };
             *last = Some(Finding::new(FindingId::MoreFindings).with_severity(severity));
         }
+    }
+
+    /// A new one of this id and input where it will stand, to be filled in; `None` with no room left.
+    pub(crate) fn next(&mut self, id: FindingId, evidence: &'static str) -> Option<&mut Finding> {
+        let free = self.held.get_mut(self.count)?;
+        self.count = self.count.saturating_add(1);
+        Some(free.insert(Finding::new(id).with_evidence(evidence)))
     }
 
     /// Adds all of another answer.
@@ -196,7 +213,7 @@ impl<const N: usize> Findings<N> {
 
     /// The findings.
     pub fn iter(&self) -> impl Iterator<Item = &Finding> {
-        self.held.iter().flatten()
+        self.held.iter().take(self.count).flatten()
     }
 
     /// True if one of them is of severity error.

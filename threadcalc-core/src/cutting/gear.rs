@@ -181,10 +181,15 @@ pub fn gear_fit(gears: &[Gear], torque_nm: f64, rpm: Ratio) -> Result<GearFit, E
     if gears.is_empty() || gears.len() > MOST_GEARS {
         return Err(Error::new(Code::OutOfRange, Field::Gears).got(gears.len() as f64).within(1.0, MOST_GEARS as f64));
     }
+    fit_of(gears.iter(), torque_nm, rpm)
+}
+
+/// The same of gears wherever they stand.
+pub(crate) fn fit_of<'a>(gears: impl Iterator<Item = &'a Gear>, torque_nm: f64, rpm: Ratio) -> Result<GearFit, Error> {
     let wanted = within(torque_nm, Field::Torque, 0.0, MOST_NM)?;
     above_zero(rpm, Field::Rpm, super::MOST_RPM)?;
     let mut fit = GearFit { gear: None, torque_nm: None, is_enough: false, fastest_rpm: None };
-    for (place, gear) in crate::text::placed(gears.iter()) {
+    for (place, gear) in crate::text::placed(gears) {
         if let Some(held) = gear.torque_nm(rpm).filter(|held| fit.torque_nm.is_none_or(|best| *held > best)) {
             fit = GearFit { gear: Some(place), torque_nm: Some(held), is_enough: held >= wanted, ..fit };
         }

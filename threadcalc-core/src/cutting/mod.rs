@@ -6,6 +6,7 @@ mod gear;
 mod material;
 mod torque;
 
+pub(crate) use gear::fit_of;
 pub use gear::{Gear, GearFit, MOST_GEARS, TorquePoint, gear_fit};
 pub use material::Material;
 pub use torque::{

@@ -1,9 +1,8 @@
 //! The codes and letters of a dialect that a request needs, or what it lacks.
 
 use super::CycleRequest;
-use super::dialect::{Dialect, ReturnTo};
+use super::dialect::{CodeText, Dialect, ReturnTo};
 use super::numbers::Numbers;
-use super::words::Word;
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Severity};
 use crate::motion::Holder;
@@ -11,9 +10,9 @@ use crate::thread::Hand;
 
 /// The codes of the dialect that the request needs.
 pub(super) struct Codes {
-    pub mode: Word,
-    pub tap: Word,
-    pub return_to: Word,
+    pub mode: CodeText,
+    pub tap: CodeText,
+    pub return_to: CodeText,
 }
 
 impl Codes {
@@ -62,7 +61,7 @@ impl Codes {
                 },
             )));
         };
-        Ok(Ok(Self { mode: mode.widened(), tap: tap.widened(), return_to: return_to.widened() }))
+        Ok(Ok(Self { mode, tap, return_to }))
     }
 }
 

@@ -19,7 +19,6 @@ use crate::thread::{Hand, Thread};
 use codes::Codes;
 pub(crate) use numbers::MOST_DWELL_S;
 use numbers::Numbers;
-use words::{Word, number_word, word};
 
 /// What a tapping cycle is made of. Lengths in millimetres, whatever the unit of the feed.
 #[derive(Clone, Copy, Debug)]
@@ -100,6 +99,12 @@ pub struct CycleRequest<'a> {
 /// # Source
 /// ISO 6983-1 (G17, G80, G84, G90, G94, G95); NISTIR 6556 (G20, G21, G98, G99); rounding: common practice.
 pub fn cycle(request: &CycleRequest<'_>) -> Result<Result<Cycle, Finding>, Error> {
+    let mut cycle = Cycle::default();
+    Ok(write_cycle(request, &mut cycle)?.map(|()| cycle))
+}
+
+/// The same into a cycle without words.
+pub(crate) fn write_cycle(request: &CycleRequest<'_>, cycle: &mut Cycle) -> Result<Result<(), Finding>, Error> {
     let numbers = Numbers::of(request)?;
     let codes = match Codes::of(request, &numbers)? {
         Ok(codes) => codes,
@@ -108,37 +113,43 @@ pub fn cycle(request: &CycleRequest<'_>) -> Result<Result<Cycle, Finding>, Error
     let dialect = request.dialect;
     let left = request.thread.hand() == Hand::Left;
 
-    let mut cycle = Cycle::default();
-    cycle.line(&[
-        word("G17"),
-        word(if request.feed.unit() == Unit::Mm { "G21" } else { "G20" }),
-        word("G90"),
-        codes.mode,
-    ]);
+    cycle.word("G17");
+    cycle.word(if request.feed.unit() == Unit::Mm { "G21" } else { "G20" });
+    cycle.word("G90");
+    cycle.code(codes.mode);
+    cycle.end_line();
     let turns = dialect.needs_spindle_running || dialect.lh_by_spindle_direction;
-    let speed = number_word("S", request.rpm, false, Field::Rpm)?;
+    let speed = |cycle: &mut Cycle| cycle.number("S", request.rpm, false, Field::Rpm);
     let rigid = dialect.rigid_tap_code.filter(|_| request.holder == Holder::Rigid);
     let speed_in_rigid = rigid.is_some() && dialect.rigid_tap_code_has_s;
     if turns {
-        cycle.line(&[speed, word(if left { "M4" } else { "M3" })]);
+        speed(cycle)?;
+        cycle.word(if left { "M4" } else { "M3" });
+        cycle.end_line();
     } else if !speed_in_rigid {
-        cycle.line(&[speed]);
+        speed(cycle)?;
+        cycle.end_line();
     }
     if let Some(code) = rigid {
-        cycle.line(&[code.widened(), if speed_in_rigid { speed } else { Word::new() }]);
+        cycle.code(code);
+        if speed_in_rigid {
+            speed(cycle)?;
+        }
+        cycle.end_line();
     }
-    cycle.line(&tapping_line(request, &numbers, &codes)?);
-    cycle.line(&[word("G80")]);
+    tapping_line(cycle, request, &numbers, &codes)?;
+    cycle.word("G80");
+    cycle.end_line();
 
     // All three, also where one would still hold: the next tool's programmer does not know what came before.
-    cycle.restore_later(dialect.feed_per_minute.widened(), "feed mode");
-    cycle.restore_later(word("F"), "the next cut needs its own F");
-    cycle.restore_later(word("M3"), "spindle direction, the next tool is right-hand");
-    Ok(Ok(cycle))
+    cycle.restore_later(dialect.feed_per_minute.as_str(), "feed mode");
+    cycle.restore_later("F", "the next cut needs its own F");
+    cycle.restore_later("M3", "spindle direction, the next tool is right-hand");
+    Ok(Ok(()))
 }
 
 /// Return, cycle, Z, R, what the dialect has letters for, and F last.
-fn tapping_line(request: &CycleRequest<'_>, numbers: &Numbers, codes: &Codes) -> Result<[Word; 8], Error> {
+fn tapping_line(cycle: &mut Cycle, request: &CycleRequest<'_>, numbers: &Numbers, codes: &Codes) -> Result<(), Error> {
     let dialect = request.dialect;
     let point = dialect.trailing_point;
     let in_seconds = dialect.dwell_unit == Some(DwellUnit::Seconds);
@@ -158,12 +169,19 @@ fn tapping_line(request: &CycleRequest<'_>, numbers: &Numbers, codes: &Codes) ->
         },
     ];
     check_letters(own)?;
-    let [peck, dwell, out] = own.map(Own::word);
-    let z = number_word("Z", numbers.depth.negative(), point, Field::Depth)?;
-    let r = number_word("R", numbers.r_plane, point, Field::RPlane)?;
+    cycle.code(codes.return_to);
+    cycle.code(codes.tap);
+    cycle.number("Z", numbers.depth.negative(), point, Field::Depth)?;
+    cycle.number("R", numbers.r_plane, point, Field::RPlane)?;
+    for Own { letter, number, point, field } in own {
+        if let (Some(letter), Some(number)) = (letter, number) {
+            cycle.number(letter.as_str(), number, point, field)?;
+        }
+    }
     let feed = request.feed.word();
-    let feed = if point { feed } else { feed.strip_suffix(".").unwrap_or(feed) };
-    Ok([codes.return_to, codes.tap, z, r, peck?, dwell?, out?, word(feed)])
+    cycle.word(if point { feed } else { feed.strip_suffix(".").unwrap_or(feed) });
+    cycle.end_line();
+    Ok(())
 }
 
 /// A word whose letter is the dialect's own.
@@ -173,15 +191,6 @@ struct Own {
     number: Option<Length>,
     point: bool,
     field: Field,
-}
-
-impl Own {
-    fn word(self) -> Result<Word, Error> {
-        match (self.letter, self.number) {
-            (Some(letter), Some(number)) => number_word(letter.as_str(), number, self.point, self.field),
-            _ => Ok(Word::new()),
-        }
-    }
 }
 
 /// No two words of one line have one letter: a control would take one of them, or stop.

@@ -1,5 +1,6 @@
 //! Words, lines, and what has to be restored: the shape of a cycle.
 
+use super::dialect::CodeText;
 use crate::error::{Code, Error, Field};
 use crate::length::{Length, str_from};
 use crate::text::{Text, digits};
@@ -52,40 +53,52 @@ impl Cycle {
         self.restore.iter().flatten().map(|(word, reason)| (word.as_str(), *reason))
     }
 
-    pub(super) fn line(&mut self, words: &[Word]) {
-        // The lines that are there end one behind the other; a line that is not there ends at 0.
-        let mut count = self.ends.iter().copied().fold(0, u8::max);
-        for word in words.iter().filter(|word| !word.is_empty()) {
-            if let Some(place) = self.words.get_mut(usize::from(count)) {
-                *place = *word;
-                count = count.saturating_add(1);
-            }
+    /// Where the next word will stand; the lines that are ended stand before it, one behind the other.
+    fn next(&mut self) -> Option<&mut Word> {
+        let ended = usize::from(self.ends.iter().copied().fold(0, u8::max));
+        self.words.get_mut(ended..)?.iter_mut().find(|word| word.is_empty())
+    }
+
+    /// One more word of the line; an empty one is none.
+    pub(super) fn word(&mut self, text: &str) {
+        if let Some(place) = self.next() {
+            // A code or a feed word: shorter than any word may be.
+            let _fits = place.push(text);
         }
-        if let Some(end) = self.ends.iter_mut().find(|end| **end == 0) {
+    }
+
+    /// One more word of the line, made of a code of the dialect.
+    pub(super) fn code(&mut self, code: CodeText) {
+        if let Some(place) = self.next() {
+            *place = code.widened();
+        }
+    }
+
+    /// One more word: a letter with a number that a control reads, without trailing zeros, a point behind a
+    /// whole number if asked.
+    pub(super) fn number(&mut self, letter: &str, value: Length, point: bool, field: Field) -> Result<(), Error> {
+        let fails = |code| Error::new(code, field).got(value.to_f64()).hint_text("a number of at most 9 decimals");
+        let decimal = value.as_decimal().ok_or_else(|| fails(Code::NotExact))?;
+        let mut buffer = [0; 32];
+        let start = digits(&mut buffer, decimal.units().unsigned_abs(), decimal.decimals(), decimal.decimals() > 0);
+        let sign = if decimal.units() < 0 { "-" } else { "" };
+        let tail = if point && decimal.decimals() == 0 { "." } else { "" };
+        let Some(place) = self.next() else { return Ok(()) };
+        let fits = [letter, sign, str_from(&buffer, start), tail].into_iter().all(|part| place.push(part));
+        if fits { Ok(()) } else { Err(fails(Code::Overflow)) }
+    }
+
+    /// Ends the line, if it has words.
+    pub(super) fn end_line(&mut self) {
+        let count = self.words.iter().take_while(|word| !word.is_empty()).count();
+        if let (Some(end), Ok(count)) = (self.ends.iter_mut().find(|end| **end == 0), u8::try_from(count)) {
             *end = count;
         }
     }
 
-    pub(super) fn restore_later(&mut self, word: Word, reason: &'static str) {
+    pub(super) fn restore_later(&mut self, word: &str, reason: &'static str) {
         if let Some(place) = self.restore.iter_mut().find(|place| place.is_none()) {
-            *place = Some((word, reason));
+            *place = Some((Text::holding(word).unwrap_or_default(), reason));
         }
     }
-}
-
-pub(super) fn word(text: &str) -> Word {
-    Text::holding(text).unwrap_or_default()
-}
-
-/// A letter with a number that a control reads: no trailing zeros, a point behind a whole number if asked.
-pub(super) fn number_word(letter: &str, value: Length, point: bool, field: Field) -> Result<Word, Error> {
-    let fails = |code| Error::new(code, field).got(value.to_f64()).hint_text("a number of at most 9 decimals");
-    let decimal = value.as_decimal().ok_or(fails(Code::NotExact))?;
-    let mut buffer = [0; 32];
-    let start = digits(&mut buffer, decimal.units().unsigned_abs(), decimal.decimals(), decimal.decimals() > 0);
-    let sign = if decimal.units() < 0 { "-" } else { "" };
-    let tail = if point && decimal.decimals() == 0 { "." } else { "" };
-    let mut text = Word::new();
-    let fits = [letter, sign, str_from(&buffer, start), tail].into_iter().all(|part| text.push(part));
-    if fits { Ok(text) } else { Err(fails(Code::Overflow)) }
 }

@@ -1,7 +1,7 @@
 //! Which drill of the sets to take.
 
 use super::judge::{Judge, TapDrill, answer_basis, judging_limits};
-use super::search::{Spot, Window};
+use super::search::{Found, Window};
 use super::stock::{Drills, Stock};
 use super::{Basis, Drill, DrillSet, DrillSets, Tap, drill_diameter, form_hole};
 use crate::error::{Code, Error, Field};
@@ -99,17 +99,17 @@ fn of_stock(thread: &Thread, request: &TapDrillRequest<Stock<'_>>) -> Result<Tap
         return Err(Error::new(Code::Contradiction, Field::TaperReamer).hint_text("this thread is straight"));
     }
     let basis = answer_basis(thread, request.tap, request.percent, request.basis);
-    let (limits, findings) = judging_limits(thread, request.tap)?;
-    let (window, chosen) = match request.percent {
+    let (limits, doubts) = judging_limits(thread, request.tap)?;
+    let found = match request.percent {
         Some(percent) => nearest_to(stock, drill_diameter(thread, percent, request.tap, basis)?, thread)?,
         None => nearest_by_rule(thread, request.tap, stock, limits.as_ref())?,
     };
-    let beside = window.beside(&chosen).map(|spot| spot.map(|spot| spot.drill()));
-    Judge::new(thread, request.tap, basis, limits, stock.oversize)?.answer(chosen.drill(), beside, findings)
+    let judge = Judge::new(thread, request.tap, basis, limits, stock.oversize)?;
+    judge.answer(found.chosen.drill(), found.drills_beside(), doubts)
 }
 
 /// The drill nearest to a derived hole, in mm; of a list only what leaves any thread.
-fn nearest_to(stock: &Stock<'_>, hole: f64, thread: &Thread) -> Result<(Window, Spot), Error> {
+fn nearest_to(stock: &Stock<'_>, hole: f64, thread: &Thread) -> Result<Found, Error> {
     // A mark that is off by the rounding of a double still has the drill beside it in the window.
     let window = Window::around(stock, (hole * PICOMETRES_IN_MM) as i64);
     let major = if stock.is_own() { thread.major_mm().picometres_to(Rounding::Up) } else { i64::MAX };
@@ -117,7 +117,7 @@ fn nearest_to(stock: &Stock<'_>, hole: f64, thread: &Thread) -> Result<(Window, 
     let chosen = window.nearest(|picometres| picometres < major, away);
     let range = (Length::ZERO, thread.major_mm());
     let chosen = chosen.ok_or_else(|| no_drill(stock, &window, away, Some(range)))?;
-    Ok((window, chosen))
+    Ok(window.found(chosen))
 }
 
 const PICOMETRES_IN_MM: f64 = 1e9;
@@ -128,7 +128,7 @@ pub(super) fn nearest_between(
     hole: Length,
     least: Option<Length>,
     most: Option<Length>,
-) -> Result<(Window, Spot), Error> {
+) -> Result<Found, Error> {
     let low = least.map_or(i64::MIN, |least| least.picometres_to(Rounding::Up));
     let high = most.map_or(i64::MAX, |most| most.picometres_to(Rounding::Down));
     // Where the limits cut the nearest drill off, the one just inside them is next.
@@ -137,7 +137,7 @@ pub(super) fn nearest_between(
     let away = |picometres| hole.away(picometres);
     let chosen = window.nearest(|picometres| low <= picometres && picometres <= high, away);
     let chosen = chosen.ok_or_else(|| no_drill(stock, &window, away, least.zip(most)))?;
-    Ok((window, chosen))
+    Ok(window.found(chosen))
 }
 
 /// No drill does: of a list the nearest is named, and the range that would do.
@@ -158,20 +158,15 @@ fn no_drill<D: PartialOrd + Copy>(
         .hint_text("that is the nearest of the list, in mm; a drill of this range would do")
 }
 
-fn nearest_by_rule(
-    thread: &Thread,
-    tap: Tap,
-    stock: &Stock<'_>,
-    limits: Option<&Limits>,
-) -> Result<(Window, Spot), Error> {
+fn nearest_by_rule(thread: &Thread, tap: Tap, stock: &Stock<'_>, limits: Option<&Limits>) -> Result<Found, Error> {
     // D - P speaks of the thread's own diameter; theirs is none of the pipe's, and no chart has been read.
     if matches!(thread.form(), Form::Npsc | Form::Npsm | Form::Npsf) {
         return Err(Error::new(Code::NotSourced, Field::Percent)
             .hint_text("the drills of straight NPS threads have not been read: give a percent of 1.6 P"));
     }
     let pitch = thread.pitch_mm();
-    let half = pitch.over(Length::integer(2));
-    let hole = thread.major_mm().minus(if tap == Tap::Cut { pitch } else { half? })?;
+    let half = || pitch.over(Length::integer(2));
+    let hole = thread.major_mm().minus(if tap == Tap::Cut { pitch } else { half()? })?;
     let (least, most) = match limits.map(|limits| limits.minor_mm) {
         Some((Some(least), Some(most))) => (Some(least), Some(most)),
         // Sets have a drill near every hole; a list may have none.
@@ -180,7 +175,7 @@ fn nearest_by_rule(
             let (least, most) = form_hole::reach(thread)?;
             (Some(least), Some(most))
         }
-        _ => (Some(hole.minus(half?)?), Some(hole.plus(half?)?)),
+        _ => (Some(hole.minus(half()?)?), Some(hole.plus(half()?)?)),
     };
     nearest_between(stock, hole, least, most)
 }
@@ -188,7 +183,7 @@ fn nearest_by_rule(
 /// The drill that the rule takes from the usual sets.
 pub(super) fn usual_drill(thread: &Thread, tap: Tap, limits: Option<&Limits>) -> Option<Drill> {
     let stock = DrillSets::usual(thread.form()).into();
-    nearest_by_rule(thread, tap, &stock, limits).ok().map(|(_, spot)| spot.drill())
+    nearest_by_rule(thread, tap, &stock, limits).ok().map(|found| found.chosen.drill())
 }
 
 impl DrillSets {

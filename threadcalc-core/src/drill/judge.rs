@@ -116,9 +116,9 @@ pub(crate) fn judge_given(
     if thread.form().is_taper() {
         return super::taper::judge_given(thread, drill, tap, basis, taper_reamer);
     }
-    let (limits, findings) = judging_limits(thread, tap)?;
+    let (limits, doubts) = judging_limits(thread, tap)?;
     let basis = answer_basis(thread, tap, None, basis);
-    Judge::new(thread, tap, basis, limits, oversize_mm)?.answer(drill, [None; 4], findings)
+    Judge::new(thread, tap, basis, limits, oversize_mm)?.answer(drill, [None; 4], doubts)
 }
 
 /// The basis of the answer: without a percent a cut tap's is only a way to report, 3H/4 if not said.
@@ -184,8 +184,10 @@ impl<'a> Judge<'a> {
         self,
         drill: Drill,
         beside: [Option<Drill>; 4],
-        mut findings: Findings<4>,
+        doubts: LimitDoubts,
     ) -> Result<TapDrill, Error> {
+        let mut findings = Findings::new();
+        doubts.tell(&mut findings, self.thread);
         let chosen = self.judged(drill)?;
         let probable = self.probable(&drill)?;
         if chosen.within_limits == WithinLimits::No {
@@ -219,39 +221,55 @@ impl<'a> Judge<'a> {
     }
 }
 
+/// What is doubtful about the limits, in little room until it is told.
+#[derive(Clone, Copy, Default)]
+pub(super) struct LimitDoubts {
+    class_assumed: bool,
+    by_formula: bool,
+    /// Why there are no limits.
+    not_sourced: Option<&'static str>,
+}
+
+impl LimitDoubts {
+    fn tell(self, findings: &mut Findings<4>, thread: &Thread) {
+        if self.class_assumed {
+            findings.push(class_assumed(thread));
+        }
+        if self.by_formula {
+            findings.push(Finding::new(FindingId::ToleranceByFormula).with_evidence("thread"));
+        }
+        if let Some(reason) = self.not_sourced {
+            findings.push(Finding::new(FindingId::LimitsNotSourced).with_evidence("thread").with_suggestion(reason));
+        }
+    }
+}
+
 /// The limits a drilled hole is judged by: the class's own, else the medium class's with a finding.
-pub(super) fn judging_limits(thread: &Thread, tap: Tap) -> Result<(Option<Limits>, Findings<4>), Error> {
-    let mut findings = Findings::new();
+pub(super) fn judging_limits(thread: &Thread, tap: Tap) -> Result<(Option<Limits>, LimitDoubts), Error> {
+    let mut doubts = LimitDoubts::default();
     if tap == Tap::Form {
-        return Ok((None, findings));
+        return Ok((None, doubts));
     }
     let thread = match thread.tolerance_class() {
         Some(_) => *thread,
         None if thread.medium_internal_class().is_empty() => *thread,
         None => {
-            findings.push(class_assumed(thread));
+            doubts.class_assumed = true;
             thread.with_class(thread.medium_internal_class().as_bytes())?
         }
     };
     if thread.tolerance_class().and_then(|class| class.side()) == Some(Side::External) {
-        findings.push(
-            Finding::new(FindingId::LimitsNotSourced)
-                .with_evidence("thread")
-                .with_suggestion("the class is of an external thread, whose limits are no hole's"),
-        );
-        return Ok((None, findings));
+        doubts.not_sourced = Some("the class is of an external thread, whose limits are no hole's");
+        return Ok((None, doubts));
     }
     match thread.limits() {
         Ok(limits) => {
-            if limits.confidence == Confidence::Formula {
-                findings.push(Finding::new(FindingId::ToleranceByFormula).with_evidence("thread"));
-            }
-            Ok((Some(limits), findings))
+            doubts.by_formula = limits.confidence == Confidence::Formula;
+            Ok((Some(limits), doubts))
         }
         Err(error) if error.code() == Code::NotSourced => {
-            findings
-                .push(Finding::new(FindingId::LimitsNotSourced).with_evidence("thread").with_suggestion(error.hint()));
-            Ok((None, findings))
+            doubts.not_sourced = Some(error.hint());
+            Ok((None, doubts))
         }
         Err(error) => Err(error),
     }

@@ -2,7 +2,7 @@
 //!
 //! Every listed diameter is a whole number of picometres (1e-9 mm), so that all comparisons are of integers.
 
-use core::cmp::Reverse;
+use core::cmp::{Ordering, Reverse};
 
 use super::own::MOST_OWN_DRILLS;
 use super::stock::{Drills, Stock};
@@ -120,6 +120,18 @@ const BESIDE: u16 = 3;
 const MOST_SPOTS: usize = MOST_OWN_DRILLS;
 const _: () = assert!(MOST_SPOTS >= 2 * BESIDE as usize * DrillSet::ALL.len());
 
+/// A drill and those beside it.
+pub(super) struct Found {
+    pub(super) chosen: Spot,
+    beside: [Option<Spot>; 4],
+}
+
+impl Found {
+    pub(super) fn drills_beside(&self) -> [Option<Drill>; 4] {
+        self.beside.map(|spot| spot.map(|spot| spot.drill()))
+    }
+}
+
 /// The drills on both sides of a mark, set by set; of a list all.
 pub(super) struct Window {
     spots: [Spot; MOST_SPOTS],
@@ -180,18 +192,42 @@ impl Window {
         best.map(|(spot, _)| spot)
     }
 
-    fn next_smaller(&self, than: &Spot) -> Option<Spot> {
-        self.spots().iter().filter(|spot| spot.picometres < than.picometres).max_by_key(|spot| spot.picometres).copied()
+    /// A chosen drill with the two next smaller and the two next larger diameters, smallest first.
+    ///
+    /// Of drills of one diameter the last of the window is the next smaller, the first the next larger.
+    pub(super) fn found(&self, chosen: Spot) -> Found {
+        let (mut smaller, mut larger) = ([None; 2], [None; 2]);
+        for spot in self.spots() {
+            if spot.picometres < chosen.picometres {
+                keep_nearest(&mut smaller, spot, |spot, held| spot.picometres.cmp(&held.picometres), true);
+            } else if spot.picometres > chosen.picometres {
+                keep_nearest(&mut larger, spot, |spot, held| held.picometres.cmp(&spot.picometres), false);
+            }
+        }
+        let [lower, lowest] = smaller;
+        let [upper, uppermost] = larger;
+        Found { chosen, beside: [lowest, lower, upper, uppermost] }
     }
+}
 
-    fn next_larger(&self, than: &Spot) -> Option<Spot> {
-        self.spots().iter().filter(|spot| spot.picometres > than.picometres).min_by_key(|spot| spot.picometres).copied()
-    }
-
-    /// The two next smaller and the two next larger diameters, smallest first.
-    pub(super) fn beside(&self, chosen: &Spot) -> [Option<Spot>; 4] {
-        let (lower, upper) = (self.next_smaller(chosen), self.next_larger(chosen));
-        [lower.and_then(|spot| self.next_smaller(&spot)), lower, upper, upper.and_then(|spot| self.next_larger(&spot))]
+/// Keeps the two nearest different diameters, of equal ones the last or the first.
+fn keep_nearest(
+    kept: &mut [Option<Spot>; 2],
+    spot: &Spot,
+    nearer: impl Fn(&Spot, &Spot) -> Ordering,
+    last_of_equals: bool,
+) {
+    let [nearest, next] = kept;
+    match nearest.as_ref().map_or(Ordering::Greater, |held| nearer(spot, held)) {
+        Ordering::Greater => (*nearest, *next) = (Some(*spot), *nearest),
+        Ordering::Equal if last_of_equals => *nearest = Some(*spot),
+        Ordering::Equal => {}
+        Ordering::Less => {
+            let against_next = next.as_ref().map_or(Ordering::Greater, |held| nearer(spot, held));
+            if against_next.is_gt() || (against_next.is_eq() && last_of_equals) {
+                *next = Some(*spot);
+            }
+        }
     }
 }
 

@@ -16,7 +16,7 @@ pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest<Stock<'_>>) -
     let pitch = thread.pitch_mm();
     let least = if hole.not_below { hole.diameter } else { hole.diameter.minus(pitch)? };
     let most = hole.diameter.plus(pitch)?;
-    let (window, chosen) = nearest_between(&request.sets, hole.diameter, Some(least), Some(most)).map_err(|error| {
+    let found = nearest_between(&request.sets, hole.diameter, Some(least), Some(most)).map_err(|error| {
         if request.sets.is_own() { error } else { error.got(hole.diameter.to_f64()).hint_text("other sets") }
     })?;
     let mut findings = Findings::new();
@@ -24,10 +24,10 @@ pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest<Stock<'_>>) -
         findings.push(straight_hole(thread, &hole)?);
     }
     Ok(TapDrill {
-        chosen: unjudged(chosen.drill()),
+        chosen: unjudged(found.chosen.drill()),
         basis: None,
         limits: None,
-        alternatives: window.beside(&chosen).map(|spot| spot.map(|spot| unjudged(spot.drill()))),
+        alternatives: found.drills_beside().map(|drill| drill.map(unjudged)),
         probable: None,
         findings,
     })

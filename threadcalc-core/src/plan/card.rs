@@ -2,7 +2,7 @@
 
 use super::Job;
 use crate::error::Error;
-use crate::feed::{Feed, FeedMode, Unit, feed, nearest_exact_speeds, programmed_speed};
+use crate::feed::{Feed, FeedMode, feed, nearest_exact_speeds, programmed_speed};
 use crate::length::{Length, Ratio};
 
 /// A speed and the feed that belongs to it.
@@ -22,13 +22,14 @@ pub struct CardRow {
 pub(super) const MOST_CARD_ROWS: usize = 6;
 
 /// Half, three quarters and all of the speed, with the exact speeds nearest below and above.
-pub(super) fn card(
-    lead_mm: Length,
+pub(super) fn fill(
+    rows: &mut [Option<CardRow>; MOST_CARD_ROWS],
+    planned: &Feed,
     rpm: Ratio,
     job: &Job,
-    unit: Unit,
     decimals: u8,
-) -> Result<[Option<CardRow>; MOST_CARD_ROWS], Error> {
+) -> Result<(), Error> {
+    let (lead_mm, unit) = (planned.lead_mm(), planned.unit());
     let step = job.machine.speed_step.unwrap_or(Length::ONE);
     let (lowest, highest) = (job.machine.lowest_rpm, job.machine.highest_rpm);
     let (below, above) =
@@ -39,15 +40,16 @@ pub(super) fn card(
     };
     let mut speeds = [slower(2), slower(3), below.map(Length::integer), Some(rpm), above.map(Length::integer), None];
     speeds.sort_unstable_by_key(|speed| (speed.is_none(), *speed));
-    let mut rows = [None; MOST_CARD_ROWS];
     let mut last = None;
     for (row, speed) in rows.iter_mut().zip(speeds.into_iter().flatten()) {
         if last == Some(speed) {
             continue;
         }
         last = Some(speed);
-        let Ok(feed) = feed(lead_mm, Some(speed), unit, FeedMode::PerMinute, decimals) else { continue };
+        let made =
+            if speed == rpm { Ok(*planned) } else { feed(lead_mm, Some(speed), unit, FeedMode::PerMinute, decimals) };
+        let Ok(feed) = made else { continue };
         *row = Some(CardRow { rpm: speed, feed, exact: feed.is_exact()?, planned: speed == rpm });
     }
-    Ok(rows)
+    Ok(())
 }

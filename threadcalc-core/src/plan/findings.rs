@@ -1,7 +1,6 @@
 //! What a plan finds doubtful or wrong.
 
-use super::{MOST_PLAN_FINDINGS, Machine, Notes};
-use crate::drill::DrillSets;
+use super::{MOST_PLAN_FINDINGS, Machine};
 use crate::feed::FeedMode;
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::length::{Length, Ratio};
@@ -9,34 +8,10 @@ use crate::limits::Limits;
 use crate::motion::Holder;
 use crate::thread::Thread;
 
-/// Fills in what the job leaves open, with the finding that says so.
-pub(super) fn assume(slot: &mut Option<Length>, usual: Length, notes: &mut Notes, id: FindingId) -> Length {
-    let (key, evidence) = match id {
-        FindingId::ChamferAssumed => (NumberKey::ChamferThreads, "chamfer_threads"),
-        FindingId::PointAngleAssumed => (NumberKey::PointAngleDeg, "point_angle_deg"),
-        FindingId::BottomClearanceAssumed => (NumberKey::BottomClearanceMm, "bottom_clearance_mm"),
-        _ => (NumberKey::RPlaneMm, "r_plane_mm"),
-    };
-    *slot.get_or_insert_with(|| {
-        notes.push(Finding::new(id).with_evidence(evidence).with_number(key, usual.to_f64()));
-        usual
-    })
-}
-
-pub(super) fn external_class(thread: &Thread) -> Finding {
-    Finding::new(FindingId::ExternalClass).with_evidence("thread").with_suggestion(thread.medium_internal_class())
-}
-
 pub(super) fn dialect_unset() -> Finding {
     Finding::new(FindingId::DialectUnset)
         .with_evidence("dialect")
         .with_suggestion("rs274ngc, or the fields of your control's own")
-}
-
-pub(super) fn drill_sets_assumed(thread: &Thread) -> Finding {
-    Finding::new(FindingId::DrillSetsAssumed).with_evidence("drill_sets").with_suggestion(
-        if DrillSets::usual(thread.form()) == DrillSets::INCH { "number, letter and fractional" } else { "metric" },
-    )
 }
 
 pub(super) fn of_thread(findings: &mut Findings<MOST_PLAN_FINDINGS>, thread: &Thread) {

@@ -1,7 +1,8 @@
 //! The depths of a planned hole, and what of hole and part is in their way.
 
-use super::findings::assume;
-use super::{Job, MOST_PLAN_FINDINGS, Notes};
+use super::make::Filled;
+use super::notes::{Notes, assume};
+use super::{Job, MOST_PLAN_FINDINGS};
 use crate::depth::{
     BottomVerdict, Countersunk, DepthRequest, DepthRounding, Depths, Hole, RunOut, TapSetOn, countersink, depths,
     program_depth, run_out_mm,
@@ -40,9 +41,8 @@ pub(super) struct HoleDepths {
 pub(super) fn plan_depths(
     thread: &Thread,
     drill: &TapDrill,
-    job: &mut Job,
-    hole: Hole,
-    holder: Holder,
+    job: &Job,
+    filled: &mut Filled,
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
     notes: &mut Notes,
 ) -> Result<HoleDepths, Error> {
@@ -52,16 +52,23 @@ pub(super) fn plan_depths(
     }
     let drill_mm = drill.chosen.drill.diameter_mm();
     let found = if thread.form().is_taper() {
-        let taper = taper(thread, drill_mm, job, notes)?;
+        let taper = taper(thread, drill_mm, job, filled, notes)?;
         HoleDepths { straight: first_hole(&taper, unit)?, taper: Some(taper) }
     } else {
-        HoleDepths { straight: straight(thread, drill_mm, job, hole, notes)?, taper: None }
+        HoleDepths { straight: straight(thread, drill_mm, job, filled, notes)?, taper: None }
     };
-    r_plane(thread, job, holder, unit, findings, notes)?;
+    r_plane(thread, job, filled, unit, findings, notes)?;
     Ok(found)
 }
 
-fn straight(thread: &Thread, drill_mm: Length, job: &mut Job, hole: Hole, notes: &mut Notes) -> Result<Depths, Error> {
+fn straight(
+    thread: &Thread,
+    drill_mm: Length,
+    job: &Job,
+    filled: &mut Filled,
+    notes: &mut Notes,
+) -> Result<Depths, Error> {
+    let hole = job.hole.unwrap_or(Hole::Blind);
     for (given, field) in
         [(job.projection_mm.is_some(), Field::Projection), (job.taper_reamer == Some(true), Field::TaperReamer)]
     {
@@ -88,14 +95,14 @@ fn straight(thread: &Thread, drill_mm: Length, job: &mut Job, hole: Hole, notes:
                 .hint_text("the place on the tap that its length offset is set on: front or centre"));
         }
     };
-    let chamfer_threads = chamfer_threads(job, notes)?;
-    let point_angle_deg = assume(&mut job.point_angle_deg, USUAL_POINT_ANGLE, notes, FindingId::PointAngleAssumed);
+    let chamfer_threads = chamfer_threads(job, filled, notes)?;
+    let point_angle_deg = assume(&mut filled.point_angle_deg, USUAL_POINT_ANGLE, notes, FindingId::PointAngleAssumed);
     let clearance = match hole {
         Hole::Blind => {
             let usual = thread.pitch_mm().times(Length::integer(BOTTOM_CLEARANCE_PITCHES))?;
-            assume(&mut job.bottom_clearance_mm, usual, notes, FindingId::BottomClearanceAssumed)
+            assume(&mut filled.bottom_clearance_mm, usual, notes, FindingId::BottomClearanceAssumed)
         }
-        Hole::Through => *job.bottom_clearance_mm.get_or_insert(Length::ZERO),
+        Hole::Through => *filled.bottom_clearance_mm.get_or_insert(Length::ZERO),
     };
     let request = DepthRequest {
         full_thread_mm,
@@ -103,8 +110,8 @@ fn straight(thread: &Thread, drill_mm: Length, job: &mut Job, hole: Hole, notes:
         drill_mm,
         point_angle_deg,
         bottom_clearance_mm: clearance.plus(coast_mm(job, thread, hole)?)?,
-        tap_centre_mm: *job.tap_centre_mm.get_or_insert(centre),
-        tap_set_on: *job.tap_set_on.get_or_insert(tap_set_on),
+        tap_centre_mm: *filled.tap_centre_mm.get_or_insert(centre),
+        tap_set_on: *filled.tap_set_on.get_or_insert(tap_set_on),
         hole,
     };
     depths(thread, &request)
@@ -128,11 +135,11 @@ pub(super) fn over_travel_mm(job: &Job, thread: &Thread) -> Result<Length, Error
 }
 
 /// The chamfer planned on: as given, the longest of its form, or the longest of form C with a note.
-fn chamfer_threads(job: &mut Job, notes: &mut Notes) -> Result<Length, Error> {
+fn chamfer_threads(job: &Job, filled: &mut Filled, notes: &mut Notes) -> Result<Length, Error> {
     let Some((least, most)) = job.chamfer_form.map(ChamferForm::threads) else {
-        return Ok(assume(&mut job.chamfer_threads, LONGEST_FORM_C, notes, FindingId::ChamferAssumed));
+        return Ok(assume(&mut filled.chamfer_threads, LONGEST_FORM_C, notes, FindingId::ChamferAssumed));
     };
-    let threads = *job.chamfer_threads.get_or_insert(most);
+    let threads = *filled.chamfer_threads.get_or_insert(most);
     if threads < least || threads > most {
         return Err(Error::new(Code::Contradiction, Field::ChamferThreads)
             .got(threads.to_f64())
@@ -142,7 +149,13 @@ fn chamfer_threads(job: &mut Job, notes: &mut Notes) -> Result<Length, Error> {
     Ok(threads)
 }
 
-fn taper(thread: &Thread, drill_mm: Length, job: &mut Job, notes: &mut Notes) -> Result<TaperDepths, Error> {
+fn taper(
+    thread: &Thread,
+    drill_mm: Length,
+    job: &Job,
+    filled: &mut Filled,
+    notes: &mut Notes,
+) -> Result<TaperDepths, Error> {
     let excluded = [
         (job.full_thread_depth_mm.is_some(), Field::FullThreadDepth),
         (job.chamfer_threads.is_some(), Field::ChamferThreads),
@@ -156,15 +169,15 @@ fn taper(thread: &Thread, drill_mm: Length, job: &mut Job, notes: &mut Notes) ->
             .hint_text("a taper thread's depth follows from its gauge and the tap's projection: leave it out"));
     }
     let usual = thread.pitch_mm().times(Length::integer(TAPER_CLEARANCE_PITCHES))?;
-    let point_angle_deg = assume(&mut job.point_angle_deg, USUAL_POINT_ANGLE, notes, FindingId::PointAngleAssumed);
-    let clearance = assume(&mut job.bottom_clearance_mm, usual, notes, FindingId::BottomClearanceAssumed);
+    let point_angle_deg = assume(&mut filled.point_angle_deg, USUAL_POINT_ANGLE, notes, FindingId::PointAngleAssumed);
+    let clearance = assume(&mut filled.bottom_clearance_mm, usual, notes, FindingId::BottomClearanceAssumed);
     let request = TaperDepthRequest {
         projection_mm: job.projection_mm,
         drill_mm,
         point_angle_deg,
         bottom_clearance_mm: clearance.plus(over_travel_mm(job, thread)?)?,
     };
-    job.tap_set_on.get_or_insert(TapSetOn::Front);
+    filled.tap_set_on.get_or_insert(TapSetOn::Front);
     taper_depths(thread, &request)
 }
 
@@ -183,21 +196,21 @@ fn first_hole(taper: &TaperDepths, unit: Unit) -> Result<Depths, Error> {
 /// The R plane: as given, else the usual one or what the holder needs, with a finding where it is too near.
 fn r_plane(
     thread: &Thread,
-    job: &mut Job,
-    holder: Holder,
+    job: &Job,
+    filled: &mut Filled,
     unit: Unit,
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
     notes: &mut Notes,
 ) -> Result<(), Error> {
     let turns = job.machine.least_clearance_turns.unwrap_or(Length::ZERO);
     let of_machine = crate::range::zero_or_more(turns, Field::MachineClearance, 1000)?.times(thread.lead_mm())?;
-    let needed = least_clearance_mm(thread, holder)?.max(of_machine);
+    let needed = least_clearance_mm(thread, filled.holder.unwrap_or(Holder::Rigid))?.max(of_machine);
     let (usual, step) = match unit {
         Unit::Mm => (Length::integer(5), Length::ONE),
         Unit::Inch => (Length::new(127, 25)?, Length::new(127, 100)?), // 0.2 and 0.05 in
     };
     let up = needed.over(step)?.round_to(0, Rounding::Up)?.to_length()?.times(step)?;
-    let r_plane = assume(&mut job.r_plane_mm, usual.max(up), notes, FindingId::RPlaneAssumed);
+    let r_plane = assume(&mut filled.r_plane_mm, usual.max(up), notes, FindingId::RPlaneAssumed);
     if !r_plane.is_positive() {
         return Err(Error::new(Code::OutOfRange, Field::RPlane)
             .got(r_plane.to_f64())
@@ -374,7 +387,8 @@ fn run_out(
 /// The countersink, if there is one, and what it takes of the full thread.
 pub(super) fn sunk(
     thread: &Thread,
-    job: &mut Job,
+    job: &Job,
+    filled: &mut Filled,
     drill_mm: Length,
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
 ) -> Result<Option<Countersunk>, Error> {
@@ -384,7 +398,7 @@ pub(super) fn sunk(
             None => Ok(None),
         };
     };
-    let angle = *job.countersink_angle_deg.get_or_insert(USUAL_COUNTERSINK_ANGLE);
+    let angle = *filled.countersink_angle_deg.get_or_insert(USUAL_COUNTERSINK_ANGLE);
     let found = countersink(thread, diameter, angle, Some(drill_mm))?;
     let nothing_left = job.full_thread_depth_mm.is_some_and(|depth| found.full_thread_lost_mm >= depth.to_f64());
     findings.push(

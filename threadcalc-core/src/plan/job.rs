@@ -223,46 +223,45 @@ impl Job {
     /// Refuses numbers that a plan could not be written with.
     pub(super) fn check_digits(&self) -> Result<(), Error> {
         let screw = self.screw.unwrap_or_default();
-        let numbers = [
-            (self.rpm, Field::Rpm),
-            (self.surface_speed_m_min, Field::SurfaceSpeed),
-            (self.surface_speed_ft_min, Field::SurfaceSpeedFeet),
-            (self.full_thread_depth_mm, Field::FullThreadDepth),
-            (self.chamfer_threads, Field::ChamferThreads),
-            (self.tap_centre_mm, Field::TapCentre),
-            (self.projection_mm, Field::Projection),
-            (self.holder_extension_mm, Field::HolderExtension),
-            (self.holder_compression_mm, Field::HolderCompression),
-            (self.underfeed_percent, Field::Underfeed),
-            (self.over_travel_turns, Field::OverTravel),
-            (self.oversize_mm, Field::Oversize),
-            (self.drill_mm, Field::Drill),
-            (self.percent, Field::Percent),
-            (self.point_angle_deg, Field::PointAngle),
-            (self.bottom_clearance_mm, Field::BottomClearance),
-            (self.drill_depth_mm, Field::DrillDepth),
-            (self.part_thickness_mm, Field::PartThickness),
-            (self.countersink_mm, Field::Countersink),
-            (self.countersink_angle_deg, Field::CountersinkAngle),
-            (self.r_plane_mm, Field::RPlane),
-            (self.peck_mm, Field::Peck),
-            (self.dwell_s, Field::Dwell),
-            (self.coating_um, Field::Coating),
-            (self.cutting_force_n_mm2, Field::CuttingForce),
-            (self.part_shear_mpa, Field::PartShear),
-            (screw.tensile_mpa, Field::ScrewTensile),
-            (screw.shear_mpa, Field::ScrewShear),
-            (screw.engagement_mm, Field::ScrewEngagement),
-            (screw.load_n, Field::ScrewLoad),
-            (self.hole_count, Field::HoleCount),
-            (self.machine.highest_rpm, Field::MachineHighest),
-            (self.machine.lowest_rpm, Field::MachineLowest),
-            (self.machine.speed_step, Field::MachineStep),
-            (self.machine.axis_feed_limit_mm_min, Field::MachineFeedLimit),
-            (self.machine.acceleration_rpm_s, Field::MachineAcceleration),
-            (self.machine.retract_factor, Field::MachineRetract),
-            (self.machine.least_clearance_turns, Field::MachineClearance),
-        ];
-        numbers.into_iter().try_for_each(|(number, field)| number.map_or(Ok(()), |number| check_digits(number, field)))
+        let check = |number: Option<Length>, field| number.map_or(Ok(()), |number| check_digits(number, field));
+        check(self.rpm, Field::Rpm)?;
+        check(self.surface_speed_m_min, Field::SurfaceSpeed)?;
+        check(self.surface_speed_ft_min, Field::SurfaceSpeedFeet)?;
+        check(self.full_thread_depth_mm, Field::FullThreadDepth)?;
+        check(self.chamfer_threads, Field::ChamferThreads)?;
+        check(self.tap_centre_mm, Field::TapCentre)?;
+        check(self.projection_mm, Field::Projection)?;
+        check(self.holder_extension_mm, Field::HolderExtension)?;
+        check(self.holder_compression_mm, Field::HolderCompression)?;
+        check(self.underfeed_percent, Field::Underfeed)?;
+        check(self.over_travel_turns, Field::OverTravel)?;
+        check(self.oversize_mm, Field::Oversize)?;
+        check(self.drill_mm, Field::Drill)?;
+        check(self.percent, Field::Percent)?;
+        check(self.point_angle_deg, Field::PointAngle)?;
+        check(self.bottom_clearance_mm, Field::BottomClearance)?;
+        check(self.drill_depth_mm, Field::DrillDepth)?;
+        check(self.part_thickness_mm, Field::PartThickness)?;
+        check(self.countersink_mm, Field::Countersink)?;
+        check(self.countersink_angle_deg, Field::CountersinkAngle)?;
+        check(self.r_plane_mm, Field::RPlane)?;
+        check(self.peck_mm, Field::Peck)?;
+        check(self.dwell_s, Field::Dwell)?;
+        check(self.coating_um, Field::Coating)?;
+        check(self.cutting_force_n_mm2, Field::CuttingForce)?;
+        check(self.part_shear_mpa, Field::PartShear)?;
+        check(screw.tensile_mpa, Field::ScrewTensile)?;
+        check(screw.shear_mpa, Field::ScrewShear)?;
+        check(screw.engagement_mm, Field::ScrewEngagement)?;
+        check(screw.load_n, Field::ScrewLoad)?;
+        check(self.hole_count, Field::HoleCount)?;
+        check(self.machine.highest_rpm, Field::MachineHighest)?;
+        check(self.machine.lowest_rpm, Field::MachineLowest)?;
+        check(self.machine.speed_step, Field::MachineStep)?;
+        check(self.machine.axis_feed_limit_mm_min, Field::MachineFeedLimit)?;
+        check(self.machine.acceleration_rpm_s, Field::MachineAcceleration)?;
+        check(self.machine.retract_factor, Field::MachineRetract)?;
+        check(self.machine.least_clearance_turns, Field::MachineClearance)?;
+        Ok(())
     }
 }

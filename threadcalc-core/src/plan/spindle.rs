@@ -1,9 +1,11 @@
 //! What holder, spindle and axis have to do in a planned hole: speed, torque, power, time.
 
 use super::hole::over_travel_mm;
-use super::{Job, MOST_PLAN_FINDINGS, Notes};
+use super::make::Filled;
+use super::notes::{Note, Notes};
+use super::{Job, MOST_PLAN_FINDINGS};
 use crate::cutting::{
-    FORMING_FACTOR, ForceByPitch, GearFit, MOST_GEARS, TAPER_FACTOR, TorqueBand, gear_fit, power_kw, spindle_speed,
+    FORMING_FACTOR, ForceByPitch, GearFit, TAPER_FACTOR, TorqueBand, fit_of, power_kw, spindle_speed,
     spindle_speed_feet, torque_by_pitch,
 };
 use crate::cycle::MOST_DWELL_S;
@@ -84,9 +86,9 @@ pub(super) fn of_speed(error: Error, job: &Job) -> Error {
 }
 
 /// The holder, rigid with a note where the job says none.
-pub(super) fn holder(job: &mut Job, notes: &mut Notes) -> Holder {
-    *job.holder.get_or_insert_with(|| {
-        notes.push(Finding::new(FindingId::HolderAssumed).with_evidence("holder").with_suggestion("rigid"));
+pub(super) fn holder(filled: &mut Filled, notes: &mut Notes) -> Holder {
+    *filled.holder.get_or_insert_with(|| {
+        notes.push(Note::holder_assumed());
         Holder::Rigid
     })
 }
@@ -116,19 +118,19 @@ pub(super) fn fed_lead(
     thread.lead_mm().times(share)
 }
 
-/// Torque, gear, time, axis feed and holder of one hole, with a finding for each limit that is passed.
+/// Torque, gear, time of a stroke from the R plane, axis feed and holder of one hole, with a finding for each limit that is passed.
 pub(super) fn spindle(
     thread: &Thread,
     job: &Job,
     rpm: Ratio,
-    tap: Tap,
     holder: Holder,
     depths: &Depths,
+    r_plane_mm: Length,
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
 ) -> Result<Spindle, Error> {
-    let torque = torque(thread, job, tap, findings)?;
+    let torque = torque(thread, job, findings)?;
     let gear = torque.map(|torque| of_gears(job, &torque, rpm, findings)).transpose()?.flatten();
-    let time = of_time(thread, job, rpm, depths, findings)?;
+    let time = of_time(thread, job, rpm, depths, r_plane_mm, findings)?;
     let retract = job.machine.retract_factor.unwrap_or(Length::ONE);
     let axis = match job.machine.axis_feed_limit_mm_min {
         Some(limit) => {
@@ -184,7 +186,6 @@ fn all_holes_s(count: Length, time: &TappingTime) -> Result<f64, Error> {
 fn torque(
     thread: &Thread,
     job: &Job,
-    tap: Tap,
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
 ) -> Result<Option<TorqueBand>, Error> {
     let force = match (job.cutting_force_n_mm2, job.material) {
@@ -203,7 +204,7 @@ fn torque(
         }
         (None, None) => return Ok(None),
     };
-    let of_tap = if tap == Tap::Form { FORMING_FACTOR.start } else { 1.0 };
+    let of_tap = if job.tap == Some(Tap::Form) { FORMING_FACTOR.start } else { 1.0 };
     let of_taper = if thread.form().is_taper() { TAPER_FACTOR.start } else { 1.0 };
     torque_by_pitch(thread, force, of_tap * of_taper).map(Some)
 }
@@ -214,15 +215,11 @@ fn of_gears(
     rpm: Ratio,
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
 ) -> Result<Option<GearFit>, Error> {
-    let mut held = job.machine.gears.into_iter().flatten();
-    let Some(first) = held.next() else { return Ok(None) };
-    let mut gears = [first; MOST_GEARS];
-    let mut count = 1_usize;
-    for (place, gear) in gears.iter_mut().skip(1).zip(held) {
-        *place = gear;
-        count = count.saturating_add(1);
+    let held = || job.machine.gears.iter().flatten();
+    if held().next().is_none() {
+        return Ok(None);
     }
-    let fit = gear_fit(gears.get(..count).unwrap_or(&[]), torque.high_nm, rpm)?;
+    let fit = fit_of(held(), torque.high_nm, rpm)?;
     if !fit.is_enough {
         let enough_for_likely = fit.torque_nm.is_some_and(|held| held >= torque.likely_nm);
         let mut finding = Finding::new(FindingId::TorqueLimit)
@@ -244,6 +241,7 @@ fn of_time(
     job: &Job,
     rpm: Ratio,
     depths: &Depths,
+    r_plane_mm: Length,
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
 ) -> Result<TappingTime, Error> {
     let factor = job.machine.retract_factor.unwrap_or(Length::ONE);
@@ -251,7 +249,7 @@ fn of_time(
     let motion = TappingMotion {
         lead_mm: thread.lead_mm(),
         rpm,
-        travel_mm: depths.program_tap_mm.plus(job.r_plane_mm.unwrap_or(Length::ZERO))?,
+        travel_mm: depths.program_tap_mm.plus(r_plane_mm)?,
         acceleration_rpm_s: job.machine.acceleration_rpm_s.map(Length::to_f64),
         retract_factor: factor,
         dwell_s: dwell.to_f64(),
