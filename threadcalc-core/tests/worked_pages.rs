@@ -161,7 +161,7 @@ fn the_left_hand_page_depths_cycle_and_gauges() {
     prints(18.0 / plan.thread.pitch_mm().to_f64(), "18");
     let not_go = plan.not_go.expect("a rule");
     assert!(not_go.most_turns == 2 && not_go.standard.contains("ISO 1502"));
-    assert!(plan.to_string().contains("plain pin 8.917 mm enters, 9.153 mm does not"));
+    assert!(plan.to_string().contains("plain pin 8.917 mm (0.3511 in) enters, 9.153 mm (0.3604 in) does not"));
     assert!(plan.to_string().contains("LEFT-HAND gauges, turn anticlockwise"));
 }
 
