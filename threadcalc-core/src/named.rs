@@ -29,7 +29,9 @@ pub(crate) fn nearest(prefix: &str, name: &str, known: impl Iterator<Item = &'st
 
 /// Whether the letters of `known` are those of `prefix` and `name`, in whatever order.
 fn same_letters(known: &str, prefix: &str, name: &str) -> bool {
-    let count = |text: &str, letter: u8| text.bytes().filter(|byte| *byte == letter).count();
+    let count = |text: &str, letter: u8| {
+        text.bytes().fold(0_usize, |sum, byte| sum.saturating_add(usize::from(byte == letter)))
+    };
     known.len() == prefix.len().saturating_add(name.len())
         && known.bytes().all(|byte| count(known, byte) == count(prefix, byte).saturating_add(count(name, byte)))
 }
