@@ -4867,6 +4867,10 @@ typedef struct {
      */
     threadcalc_gauges_t gauges;
     /**
+     * Minor diameter that a formed thread is judged by; 0/0 for cut threads and where none was read.
+     */
+    threadcalc_range_t formed_minor_mm;
+    /**
      * How far NOT GO may enter.
      */
     threadcalc_not_go_rule_t not_go;
@@ -6457,7 +6461,7 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_chamfers_that_fit(
  * tap_size is sizeof(threadcalc_iso_tap_t).
  *
  * plating_um is the thickness on the surface in um, 0 to 1000; NULL or 0/0: none. It closes the pitch
- * diameter by four times as much. Up to 15 + 11 P um the class is the one for position G of the same grade;
+ * diameter by four times as much. Up to the allowance of position G the class is the one for position G of the same grade;
  * more: none, a special tap that is larger by the closing. The hole is gauged after plating with the gauges
  * of position H; a class of position G on the drawing is the one before plating. Thin even plating only, never hot-dip.
  * Errors: does-not-apply (no ISO metric thread), class-unset, contradiction (an external class),

@@ -264,6 +264,10 @@ static int32_t set(threadcalc_job_t *job, parts_of_job *parts, const pair *given
         return add_drills(job, parts->drills, given->value, row);
     }
     number = number_member(job, given);
+    if (strcmp(given->room, "dialect") == 0 && strcmp(given->key, "axis_decimals_mm") == 0) {
+        (void)set_text(job, &parts->dialect, given);
+        number = &parts->dialect.axis_decimals_mm;
+    }
     if (number) {
         return read_number(given->value, strlen(given->value), number, row);
     }
@@ -372,6 +376,20 @@ static void results(csv_row *row, const threadcalc_plan_t *plan)
     csv_text(row, "not_go_turns", plan->has_not_go ? text : "-");
 }
 
+/* A range as two numbers, - if there is none. */
+static void formed(csv_row *row, const threadcalc_range_t *range)
+{
+    char low[48], high[48], both[100];
+    size_t needed = 0;
+    if (range->low.denominator == 0) {
+        csv_text(row, "formed_minor_mm", "-");
+    } else if (threadcalc_write_number(&range->low, low, sizeof low, &needed, NULL) == THREADCALC_STATUS_OK
+               && threadcalc_write_number(&range->high, high, sizeof high, &needed, NULL) == THREADCALC_STATUS_OK) {
+        snprintf(both, sizeof both, "%s %s", low, high);
+        csv_text(row, "formed_minor_mm", both);
+    }
+}
+
 static void blocks(csv_row *row, const threadcalc_plan_t *plan)
 {
     char all[1024] = "";
@@ -413,6 +431,7 @@ static int32_t whole_plan(csv_row *row)
     csv_exact(row, "full_diameter_mm", found.depths.full_diameter_mm);
     csv_double(row, "drill_point_mm", found.depths.drill_point_mm);
     results(row, &found);
+    formed(row, &found.formed_minor_mm);
     blocks(row, &found);
     names_of_findings(row, &found);
     return status;

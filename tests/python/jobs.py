@@ -84,6 +84,7 @@ def whole_plan(row: Cells) -> dict[str, object]:
     assert (again.blocks, again.depths, again.spindle) == (found.blocks, found.depths, found.spindle)
     spindle, joint = found.spindle, found.joint
     torque, travel = spindle.torque, spindle.holder_travel
+    formed = found.formed_minor_mm
     return {
         "drill": found.drill.drill.name,
         "programmed_rpm": found.programmed_rpm,
@@ -103,6 +104,7 @@ def whole_plan(row: Cells) -> dict[str, object]:
         "safety_factor": joint.safety_factor if joint else None,
         "lost_mm": found.countersink.full_thread_lost_mm if found.countersink else None,
         "not_go_turns": str(found.not_go.most_turns) if found.not_go else None,
+        "formed_minor_mm": " ".join(str(float(end)) for end in formed) if formed else None,
         "blocks": "; ".join(found.blocks),
         "withheld": found.withheld,
         "findings": [f"{finding.id}/{finding.severity}" for finding in found.findings],

@@ -15,7 +15,7 @@ use crate::finding_ids::threadcalc_finding;
 use crate::gauge::{threadcalc_gauges_t, threadcalc_not_go_rule_t};
 use crate::job::threadcalc_job_t;
 use crate::json::write_plan;
-use crate::limits::threadcalc_limits_t;
+use crate::limits::{threadcalc_limits_t, threadcalc_range_t};
 use crate::memory::{SizedOutput, fill, fixed_text, or_zeros, padded_text, request, text_out};
 use crate::spindle::threadcalc_spindle_t;
 use crate::status::{guard, threadcalc_error_t};
@@ -137,6 +137,8 @@ pub struct threadcalc_plan_t {
     pub joint: threadcalc_engagement_t,
     /// The gauges to fetch.
     pub gauges: threadcalc_gauges_t,
+    /// Minor diameter that a formed thread is judged by; 0/0 for cut threads and where none was read.
+    pub formed_minor_mm: threadcalc_range_t,
     /// How far NOT GO may enter.
     pub not_go: threadcalc_not_go_rule_t,
 }
@@ -193,6 +195,9 @@ impl threadcalc_plan_t {
             tap_limit: or_zeros(plan.tap_limit.map(threadcalc_tap_limit_t::of)),
             joint: or_zeros(plan.joint.as_ref().map(threadcalc_engagement_t::of)),
             gauges: threadcalc_gauges_t::of(&plan.gauges),
+            formed_minor_mm: threadcalc_range_t::of(
+                plan.formed_minor_mm.map_or((None, None), |(low, high)| (Some(low), Some(high))),
+            ),
             not_go: or_zeros(plan.not_go.as_ref().map(threadcalc_not_go_rule_t::of)),
         })
     }

@@ -223,7 +223,7 @@ impl threadcalc_iso_tap_t {
 /// tap_size is sizeof(threadcalc_iso_tap_t).
 ///
 /// plating_um is the thickness on the surface in um, 0 to 1000; NULL or 0/0: none. It closes the pitch
-/// diameter by four times as much. Up to 15 + 11 P um the class is the one for position G of the same grade;
+/// diameter by four times as much. Up to the allowance of position G the class is the one for position G of the same grade;
 /// more: none, a special tap that is larger by the closing. The hole is gauged after plating with the gauges
 /// of position H; a class of position G on the drawing is the one before plating. Thin even plating only, never hot-dip.
 /// Errors: does-not-apply (no ISO metric thread), class-unset, contradiction (an external class),

@@ -269,6 +269,12 @@ impl Plan {
         Gauges(self.0.gauges)
     }
 
+    /// Minor diameter that a formed thread is judged by; None for cut threads and where none was read.
+    #[getter]
+    fn formed_minor_mm<'py>(&self, py: Python<'py>) -> PyResult<Option<(Bound<'py, PyAny>, Bound<'py, PyAny>)>> {
+        self.0.formed_minor_mm.map(|(low, high)| Ok((fraction(py, low)?, fraction(py, high)?))).transpose()
+    }
+
     /// How far NOT GO may enter; None where that has not been read.
     #[getter]
     fn not_go(&self) -> Option<NotGoRule> {

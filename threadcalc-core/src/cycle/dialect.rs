@@ -191,7 +191,8 @@ impl Dialect {
         }
     }
 
-    pub(super) const fn decimals(&self, unit: Unit) -> u8 {
+    /// Decimals of its axis words in a unit.
+    pub(crate) const fn decimals(&self, unit: Unit) -> u8 {
         match unit {
             Unit::Mm => self.axis_decimals_mm,
             Unit::Inch => self.axis_decimals_inch,

@@ -53,7 +53,7 @@ pub(super) fn plan_depths(
     let drill_mm = drill.chosen.drill.diameter_mm();
     let found = if thread.form().is_taper() {
         let taper = taper(thread, drill_mm, job, filled, notes)?;
-        HoleDepths { straight: first_hole(&taper, unit)?, taper: Some(taper) }
+        HoleDepths { straight: first_hole(&taper, unit, job.axis_decimals(unit))?, taper: Some(taper) }
     } else {
         HoleDepths { straight: straight(thread, drill_mm, job, filled, notes)?, taper: None }
     };
@@ -182,8 +182,7 @@ fn taper(
 }
 
 /// The program's depths of the first hole: its tap rounds shallower, since depth is size.
-fn first_hole(taper: &TaperDepths, unit: Unit) -> Result<Depths, Error> {
-    let decimals = crate::cycle::axis_decimals(unit);
+fn first_hole(taper: &TaperDepths, unit: Unit, decimals: u8) -> Result<Depths, Error> {
     let program = program_depth(taper.first_hole_mm, unit, decimals, DepthRounding::Shallower)?;
     Ok(Depths {
         tap_mm: taper.tap_mm,

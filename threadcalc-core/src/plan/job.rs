@@ -1,7 +1,7 @@
 //! What a plan is asked for.
 
 use crate::cutting::{Gear, Material, TorquePoint};
-use crate::cycle::{Dialect, ReturnTo};
+use crate::cycle::{Dialect, ReturnTo, axis_decimals};
 use crate::depth::{Hole, TapSetOn};
 use crate::drill::{Basis, DrillSets, OwnDrills, Tap};
 use crate::engagement::PropertyClass;
@@ -218,6 +218,11 @@ impl Job {
         ];
         let absent = required.into_iter().filter(|(absent, _, _)| *absent);
         absent.map(|(_, field, hint)| Error::new(Code::Missing, field).hint_text(hint))
+    }
+
+    /// Decimals of axis words: the dialect's, or the usual ones.
+    pub(super) fn axis_decimals(&self, unit: Unit) -> u8 {
+        self.dialect.map_or(axis_decimals(unit), |dialect| dialect.decimals(unit))
     }
 
     /// Refuses numbers that a plan could not be written with.

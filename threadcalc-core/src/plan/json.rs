@@ -243,7 +243,7 @@ impl Serialize for Job {
 impl Serialize for Plan {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let cycle: &Cycle = &self.cycle;
-        let mut fields = serializer.serialize_struct("Plan", 28)?;
+        let mut fields = serializer.serialize_struct("Plan", 29)?;
         fields.serialize_field("schema", &SCHEMA)?;
         fields.serialize_field("thread", &self.thread)?;
         fields.serialize_field("profile", &self.profile)?;
@@ -263,6 +263,7 @@ impl Serialize for Plan {
         fields.serialize_field("tap_limit", &self.tap_limit)?;
         fields.serialize_field("joint", &self.joint)?;
         fields.serialize_field("gauges", &self.gauges)?;
+        fields.serialize_field("formed_minor_mm", &self.formed_minor_mm)?;
         fields.serialize_field("not_go", &self.not_go)?;
         fields.serialize_field("words", &Words(cycle))?;
         fields.serialize_field("blocks", &Blocks(cycle))?;

@@ -101,6 +101,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     hole::of_depth(&mut findings, &thread, job, &depths)?;
     let r_plane = filled.r_plane_mm.unwrap_or(Length::ZERO);
     let spindle = spindle::spindle(&thread, job, programmed, holder, &depths.straight, r_plane, &mut findings)?;
+    tapping::of_plated_hole(job, drill, limits.as_ref(), &mut findings)?;
     let (tap_class, tap_limit) = tapping::of_tap(&thread, job, tap, hole, &mut findings)?;
     let countersink = hole::sunk(&thread, job, &mut filled, drill.chosen.drill.diameter_mm(), &mut findings)?;
     let joint = joint::joint(&thread, job, drill, countersink.as_ref(), &mut findings)?;
@@ -152,6 +153,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
         tap_limit,
         joint,
         gauges: gauges_with(&thread, limits.as_ref())?,
+        formed_minor_mm: tapping::formed_minor_mm(&thread, tap)?,
         not_go: not_go_rule(&thread).ok(),
         cycle,
         withheld,

@@ -87,6 +87,9 @@ pub struct Plan {
     pub joint: Option<Engagement>,
     /// The gauges to fetch.
     pub gauges: Gauges,
+    /// Smallest and largest minor diameter that a formed thread is judged by in mm; None for a cut thread, and
+    /// where the rule has not been read.
+    pub formed_minor_mm: Option<(Length, Length)>,
     /// How far NOT GO may enter, where that has been read.
     pub not_go: Option<NotGoRule>,
     /// The words; empty while a finding of severity error stands or the dialect is unset.

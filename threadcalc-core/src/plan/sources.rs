@@ -46,6 +46,7 @@ impl Plan {
             self.joint.map(|_| ("joint", "FED-STD-H28/2B, ASME B1.1 appendix B, ISO 898-1 (stress area of M)")),
             self.starting_strength().map(|source| ("job.screw", source)),
             Some(("gauges", "ISO 1502 and ASME B1.2, from memory")),
+            self.formed_minor_mm.map(|_| ("formed_minor_mm", "7H of ISO 965-1 by DIN 13-50, from memory")),
             self.not_go.map(|rule| ("not_go", rule.standard)),
             Some(("words", "ISO 6983-1 and the dialect")),
         ];

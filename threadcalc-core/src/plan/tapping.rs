@@ -2,11 +2,12 @@
 
 use super::{Job, MOST_PLAN_FINDINGS};
 use crate::depth::Hole;
-use crate::drill::Tap;
+use crate::drill::{Tap, TapDrill, WithinLimits};
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::form::Form;
 use crate::length::Length;
+use crate::limits::Limits;
 use crate::tap::{IsoTap, Suits, TapJob, TapLimit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark};
 use crate::thread::Thread;
 
@@ -123,4 +124,45 @@ fn plating_tap(plating: Length) -> Finding {
         .with_severity(Severity::Info)
         .with_evidence("coating_um")
         .with_number(NumberKey::PlatingUm, plating.to_f64())
+}
+
+/// A plating closes the drilled hole by twice its thickness: what is in limits before it may be under them after.
+pub(super) fn of_plated_hole(
+    job: &Job,
+    drill: &TapDrill,
+    limits: Option<&Limits>,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<(), Error> {
+    let (Some(plating), Some(least)) = (job.coating_um, limits.and_then(|limits| limits.minor_mm.0)) else {
+        return Ok(());
+    };
+    let needed = least.plus(plating.over(Length::integer(500))?)?;
+    let diameter = drill.chosen.drill.diameter_mm();
+    if drill.chosen.within_limits == WithinLimits::Yes && diameter < needed {
+        findings.push(
+            Finding::new(FindingId::DrillOutsideLimits)
+                .with_evidence("coating_um")
+                .with_number(NumberKey::DrillMm, diameter.to_f64())
+                .with_number(NumberKey::NeededMm, needed.to_f64())
+                .with_number(NumberKey::PlatingUm, plating.to_f64())
+                .with_suggestion("plated, the hole is below the smallest minor diameter: a larger drill"),
+        );
+    }
+    Ok(())
+}
+
+/// The minor diameter of a formed thread: a hole 6H is judged by that of 7H.
+///
+/// # Source
+/// DIN 13-50, from memory; ISO 965-1 (7H).
+pub(super) fn formed_minor_mm(thread: &Thread, tap: Tap) -> Result<Option<(Length, Length)>, Error> {
+    let is_6h = thread.tolerance_class().is_some_and(|class| class.as_str() == "6H");
+    if tap != Tap::Form || thread.form() != Form::Metric || !is_6h {
+        return Ok(None);
+    }
+    match thread.without_class().with_class(b"7H")?.limits() {
+        Ok(limits) => Ok(limits.minor_mm.0.zip(limits.minor_mm.1)),
+        Err(error) if error.code() == Code::NotSourced => Ok(None),
+        Err(error) => Err(error),
+    }
 }

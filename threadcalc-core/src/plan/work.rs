@@ -4,9 +4,8 @@ use core::fmt;
 
 use super::page::{Fixed, Inches, Measure, Page, Plain, Shown, Words};
 use super::{Plan, Source};
-use crate::cycle::{ReturnTo, axis_decimals};
+use crate::cycle::ReturnTo;
 use crate::depth::{DepthRounding, Hole, TapSetOn, program_depth, program_depth_of_derived};
-use crate::feed::Unit;
 use crate::finding::{Finding, FindingId, Severity};
 use crate::length::Length;
 use crate::tap::IsoTap;
@@ -79,11 +78,7 @@ impl Plan {
     }
 
     fn axis_decimals(&self) -> u8 {
-        match (self.job.dialect, self.unit()) {
-            (Some(dialect), Unit::Mm) => dialect.axis_decimals_mm,
-            (Some(dialect), Unit::Inch) => dialect.axis_decimals_inch,
-            (None, unit) => axis_decimals(unit),
-        }
+        self.job.axis_decimals(self.unit())
     }
 
     fn drill_point_row(&self, page: &mut Page<'_>) -> fmt::Result {

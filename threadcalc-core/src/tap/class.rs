@@ -102,11 +102,11 @@ pub struct IsoTap {
 ///
 /// ```text
 /// closing = 4 t                   t: thickness on the surface; on the pitch diameter of a 60° thread
-/// closing ≤ 15 + 11 P µm          the class for position G of the same grade
+/// closing ≤ EI of position G      the class for position G of the same grade
 /// more                            none: a special tap, larger by the closing
 /// ```
 ///
-/// `15 + 11 P` is the fundamental deviation of position G, the allowance for plating. The hole is gauged
+/// The fundamental deviation of position G is the allowance for plating. The hole is gauged
 /// after plating with the gauges of position H; a class of position G on the drawing is the one before plating.
 /// Thin even plating only, never hot-dip.
 ///
@@ -126,7 +126,7 @@ pub struct IsoTap {
 /// ```
 ///
 /// # Source
-/// ISO 2857 and ISO 965-1 (EI of position G, by its formula), from memory.
+/// ISO 2857, from memory; ISO 965-1:2013 table 1 (EI of position G).
 pub fn iso_tap_class(thread: &Thread, plating_um: Length) -> Result<IsoTap, Error> {
     metric_only(thread)?;
     let class = thread
@@ -139,8 +139,7 @@ pub fn iso_tap_class(thread: &Thread, plating_um: Length) -> Result<IsoTap, Erro
     if !closing.is_positive() {
         return Ok(IsoTap { class: IsoTapClass::of(class.as_str()), closing_mm: closing });
     }
-    let allowance_um = thread.pitch_mm().times(Length::integer(11))?.plus(Length::integer(15))?;
-    let fits = closing <= allowance_um.over(Length::integer(1000))?;
+    let fits = position_g_mm(thread)?.is_some_and(|allowance| closing <= allowance);
     let shifted = match class.as_str() {
         "4H" | "4G" => "4G",
         "5H" | "5G" => "5G",
@@ -148,6 +147,19 @@ pub fn iso_tap_class(thread: &Thread, plating_um: Length) -> Result<IsoTap, Erro
         _ => "",
     };
     Ok(IsoTap { class: IsoTapClass::of(shifted).filter(|_| fits), closing_mm: closing })
+}
+
+/// The allowance of position G: what the standard's 6G has above its 6H; None where neither has been read.
+fn position_g_mm(thread: &Thread) -> Result<Option<Length>, Error> {
+    let smallest = |class: &[u8]| match thread.without_class().with_class(class)?.limits() {
+        Ok(limits) => Ok(limits.pitch_diameter_mm.0),
+        Err(error) if error.code() == Code::NotSourced => Ok(None),
+        Err(error) => Err(error),
+    };
+    match (smallest(b"6G")?, smallest(b"6H")?) {
+        (Some(shifted), Some(basic)) => shifted.minus(basic).map(Some),
+        _ => Ok(None),
+    }
 }
 
 fn metric_only(thread: &Thread) -> Result<(), Error> {

@@ -3,7 +3,7 @@
 use super::chamfer::ChamferForm;
 use super::class::{IsoTapClass, iso_tap_class};
 use super::closing_mm;
-use super::limit::{TapLimit, h_limit_for_plating};
+use super::limit::{TapLimit, basic_pitch_diameter, h_limit_for_plating};
 use super::mark::ShankMark;
 use crate::depth::Hole;
 use crate::error::{Code, Error, Field};
@@ -238,11 +238,12 @@ fn of_class(
             findings.push(unmarked("neither class nor limit"));
             return Ok(());
         };
-        let Some(wanted) = wanted.map(|class| class.number()) else {
-            findings.push(no_class(closing));
-            return Ok(());
-        };
-        findings_of_rank(findings, rank, wanted, closing);
+        let wanted = wanted.map(IsoTapClass::number);
+        if closing.is_positive() && wanted.is_none_or(|wanted| rank < wanted) {
+            findings.push(of_closing(thread, rank, wanted.is_some(), closing)?);
+        } else {
+            findings.extend(&of_rank(rank, wanted));
+        }
         return Ok(());
     }
     let Some(class) = marked else {
@@ -277,22 +278,41 @@ fn metric_rank(mark: &ShankMark) -> Option<i32> {
     marked.or(mark.iso_class.map(|class| class.number()))
 }
 
-fn findings_of_rank(findings: &mut Findings<MOST_TAP_FINDINGS>, rank: i32, wanted: i32, closing: Length) {
-    if rank < wanted && closing.is_positive() {
-        findings.push(
-            Finding::new(FindingId::TapTooSmall)
-                .with_evidence("tap_mark")
-                .with_number(NumberKey::LimitMm, closing.to_f64())
-                .with_suggestion("a tap of the next class of ISO 2857, such as 6G for 6H after plating"),
-        );
-    } else if rank != wanted {
-        let severity = match rank.saturating_sub(wanted) {
-            ..=0 => Severity::Info,
-            1 => Severity::Warning,
-            _ => Severity::Error,
-        };
-        findings.push(other_class(severity));
+/// A class that the plating asks more of: too small where the smallest tap of it closes below GO.
+fn of_closing(thread: &Thread, rank: i32, has_class: bool, closing: Length) -> Result<Finding, Error> {
+    let above = match IsoTapClass::from_number(rank).map(|class| class.pitch_diameter_mm(thread)) {
+        Some(Ok((smallest, _))) => Some(smallest.minus(basic_pitch_diameter(thread)?)?),
+        Some(Err(error)) if error.code() != Code::NotSourced => return Err(error),
+        // A larger tap than the classes have, or one whose size has not been read.
+        _ => None,
+    };
+    let too_small = above.is_none_or(|above| above < closing) && rank < 4;
+    let finding = if too_small {
+        Finding::new(FindingId::TapTooSmall)
+    } else {
+        Finding::new(FindingId::TapClass).with_severity(Severity::Warning)
+    };
+    let finding = above.map_or(finding, |above| finding.with_number(NumberKey::AboveBasicMm, above.to_f64()));
+    Ok(finding.with_evidence("tap_mark").with_number(NumberKey::LimitMm, closing.to_f64()).with_suggestion(
+        if has_class {
+            "a tap of the next class of ISO 2857, such as 6G for 6H after plating"
+        } else {
+            "a special tap, larger by the closing of the plating"
+        },
+    ))
+}
+
+/// A class beside the one that is wanted, without a plating or above what it asks.
+fn of_rank(rank: i32, wanted: Option<i32>) -> Findings<1> {
+    let mut findings = Findings::new();
+    match wanted.map(|wanted| rank.saturating_sub(wanted)) {
+        None => findings.push(no_class()),
+        Some(0) => {}
+        Some(..=-1) => findings.push(other_class(Severity::Info)),
+        Some(1) => findings.push(other_class(Severity::Warning)),
+        Some(_) => findings.push(other_class(Severity::Error)),
     }
+    findings
 }
 
 fn other_class(severity: Severity) -> Finding {
@@ -306,13 +326,7 @@ fn other_class(severity: Severity) -> Finding {
 }
 
 /// No class of ISO 2857 is for it: a plating too thick for position G, or a class 7G or 8G.
-fn no_class(closing: Length) -> Finding {
-    if closing.is_positive() {
-        return Finding::new(FindingId::TapTooSmall)
-            .with_evidence("plating_um")
-            .with_number(NumberKey::LimitMm, closing.to_f64())
-            .with_suggestion("a special tap, larger by the closing of the plating");
-    }
+fn no_class() -> Finding {
     Finding::new(FindingId::TapClass).with_evidence("thread").with_suggestion("no class of ISO 2857 is for this thread")
 }
 

@@ -156,7 +156,7 @@ fn metric_tolerance(pitch: Length) -> Option<Length> {
 }
 
 /// The basic pitch diameter as the standard rounds it: the smallest of position H.
-fn basic_pitch_diameter(thread: &Thread) -> Result<Length, Error> {
+pub(super) fn basic_pitch_diameter(thread: &Thread) -> Result<Length, Error> {
     let class = thread.medium_internal_class();
     let bare = thread.without_class();
     let limits = if class.is_empty() { bare.limits()? } else { bare.with_class(class.as_bytes())?.limits()? };

@@ -153,6 +153,7 @@ fn plans_whole_holes() {
             ("safety_factor", derived(joint.and_then(|joint| joint.safety_factor))),
             ("lost_mm", derived(plan.countersink.map(|sunk| sunk.full_thread_lost_mm))),
             ("not_go_turns", text_of(plan.not_go.map(|rule| rule.most_turns))),
+            ("formed_minor_mm", text_of(plan.formed_minor_mm.map(|(low, high)| format!("{low} {high}")))),
             ("blocks", blocks_of(&plan)),
             ("withheld", list(plan.withheld.iter().flatten().map(|id| id.name()), " ")),
             ("findings", list(plan.findings.iter().map(graded), " ")),

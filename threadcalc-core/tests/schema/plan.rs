@@ -34,6 +34,7 @@ fn keys() -> Vec<Key> {
         may("tap_limit", text_like("^[A-Z]+[0-9]+$"), "The H limit that leaves room for the plating; inch taps under a plating only."),
         may("joint", object(&joint()), "What the joint carries, where the job speaks of a screw."),
         must("gauges", object(&gauges()), "The gauges to fetch."),
+        may("formed_minor_mm", pair(exact()), "Smallest and largest minor diameter in mm that a formed thread is judged by; null for cut threads."),
         may("not_go", object(&not_go()), "How far NOT GO may enter; null where that has not been read."),
         must("words", list(text()), "The words of the tapping cycle; empty while withheld holds an id."),
         must("blocks", list(text()), "The same words, a program line each."),

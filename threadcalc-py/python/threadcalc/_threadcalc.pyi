@@ -1903,6 +1903,9 @@ class Plan:
     def gauges(self) -> Gauges:
         """The gauges to fetch, with the limits they stand for."""
     @property
+    def formed_minor_mm(self) -> tuple[Fraction, Fraction] | None:
+        """Minor diameter that a formed thread is judged by; None for cut threads and where none was read."""
+    @property
     def not_go(self) -> NotGoRule | None:
         """How far NOT GO may enter; None where that has not been read."""
     @property
@@ -3167,8 +3170,8 @@ def chamfers_that_fit(hole: _Hole, room_threads: _Exact) -> list[ChamferForm]:
 def iso_tap_class(thread: Thread, *, plating_um: _Exact = 0) -> IsoTap:
     """The tap class of ISO 2857 for the tolerance class of a thread and the plating of the hole.
 
-    A plating of thickness t makes the pitch diameter smaller by 4 t. Up to 15 + 11 P micrometres the class for
-    position G of the same grade makes room for it, beyond that none does. The hole is gauged after plating
+    A plating of thickness t makes the pitch diameter smaller by 4 t. Up to the allowance of position G the class
+    for position G of the same grade makes room for it, beyond that none does. The hole is gauged after plating
     with the gauges of position H; a class of position G on the drawing is the one before plating.
 
     Args:
