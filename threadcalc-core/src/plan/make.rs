@@ -52,7 +52,7 @@ pub(super) fn plan(job: &Job) -> Result<Plan, Error> {
     let drill = choose_drill(&thread, tap, job, filled.drill_sets);
     let drill = drill.as_ref().map_err(|error| *error)?;
     let mut findings = Findings::new();
-    findings.extend(&written.findings());
+    written.tell_doubts(&mut findings);
     findings.extend(&drill.findings);
     findings::of_thread(&mut findings, &thread);
 
