@@ -23,6 +23,12 @@ impl Thread {
     #[must_use]
     pub fn findings(&self) -> Findings<2> {
         let mut findings = Findings::new();
+        self.tell_doubts(&mut findings);
+        findings
+    }
+
+    /// Adds the same to other findings.
+    pub(crate) fn tell_doubts<const N: usize>(&self, findings: &mut Findings<N>) {
         if let Some(written_as) = self.written_as() {
             let said = Finding::new(FindingId::FamilyAssumed).with_evidence("thread");
             findings.push(said.with_suggestion(assumed(written_as)));
@@ -32,7 +38,6 @@ impl Thread {
         } else if self.series().is_none_or(|series| series == Series::Uns) {
             findings.push(not_standard(self));
         }
-        findings
     }
 }
 

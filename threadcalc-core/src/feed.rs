@@ -5,7 +5,7 @@ use core::fmt;
 use crate::error::{Code, Error, Field};
 use crate::length::{Decimal, Length, Ratio, Rounding, power_of_ten};
 use crate::named::named;
-use crate::text::{Text, digits};
+use crate::text::Text;
 
 named! {
     /// The unit the machine is set to. Never has a default.
@@ -195,9 +195,7 @@ fn feed_word(value: Decimal) -> Text<24> {
         units /= 10;
         decimals = decimals.saturating_sub(1);
     }
-    let mut buffer = [0; 32];
-    let start = digits(&mut buffer, units, decimals, true);
-    Text::with_letter(b'F', buffer.get(start..).unwrap_or(&[]))
+    Text::with_letter(b'F', units, decimals)
 }
 
 impl Feed {

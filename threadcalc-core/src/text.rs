@@ -55,17 +55,6 @@ impl<const N: usize> Text<N> {
         Text { bytes, length: self.length }
     }
 
-    /// A letter with ASCII digits behind it, cut to the room there is: words of a program.
-    pub(crate) fn with_letter(letter: u8, number: &[u8]) -> Self {
-        let mut bytes = [0; N];
-        let mut length = 0_u8;
-        for (place, byte) in bytes.iter_mut().zip(core::iter::once(&letter).chain(number)) {
-            *place = *byte;
-            length = length.saturating_add(1);
-        }
-        Self { bytes, length }
-    }
-
     /// A text of ASCII bytes, in upper case if asked, if they are and fit.
     pub(crate) fn ascii(text: &[u8], upper: bool) -> Option<Self> {
         let mut bytes = [0; N];
@@ -83,6 +72,21 @@ impl<const N: usize> Text<N> {
     pub fn holding(text: &str) -> Option<Self> {
         let mut held = Self::new();
         held.push(text).then_some(held)
+    }
+}
+
+impl Text<24> {
+    /// A letter with a decimal number and a point, `F914.4`: words of a program.
+    pub(crate) fn with_letter(letter: u8, magnitude: u64, decimals: u8) -> Self {
+        // As many zeros behind the digits as a text has bytes, so that one copy takes all of it.
+        let mut room = [0; 32 + 24];
+        let start = room.first_chunk_mut().map_or(0, |buffer| digits(buffer, magnitude, decimals, true));
+        let first = start.saturating_sub(1);
+        if let Some(place) = room.get_mut(first) {
+            *place = letter;
+        }
+        let bytes = room.get(first..).and_then(|rest| rest.first_chunk()).copied().unwrap_or([0; 24]);
+        Self { bytes, length: 32_u8.saturating_sub(first as u8) }
     }
 }
 

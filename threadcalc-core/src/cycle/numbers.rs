@@ -66,7 +66,7 @@ fn check_feed(request: &CycleRequest<'_>) -> Result<(), Error> {
             .hint_text("the feed was made for another speed: S and F belong together"));
     }
     let (lead, fed) = (request.thread.lead_mm(), request.feed.lead_mm());
-    let off = fed.minus(lead)?.over(lead)?.magnitude();
+    let off = if fed == lead { Length::ZERO } else { fed.minus(lead)?.over(lead)?.magnitude() };
     let most = if request.holder == Holder::Rigid { Length::ZERO } else { MOST_UNDERFEED };
     if off > most {
         return Err(Error::new(Code::Contradiction, Field::Feed).got(fed.to_f64()).hint_text(

@@ -19,6 +19,7 @@ const MOST_BLOCKS: usize = 5;
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Cycle {
     words: [Word; MOST_WORDS],
+    count: u8,
     ends: [u8; MOST_BLOCKS],
     restore: [Option<(Word, &'static str)>; 3],
 }
@@ -53,25 +54,22 @@ impl Cycle {
         self.restore.iter().flatten().map(|(word, reason)| (word.as_str(), *reason))
     }
 
-    /// Where the next word will stand; the lines that are ended stand before it, one behind the other.
-    fn next(&mut self) -> Option<&mut Word> {
-        let ended = usize::from(self.ends.iter().copied().fold(0, u8::max));
-        self.words.get_mut(ended..)?.iter_mut().find(|word| word.is_empty())
+    /// Writes one more word of the line where it will stand; one without text is none.
+    fn put<T>(&mut self, write: impl FnOnce(&mut Word) -> T) -> Option<T> {
+        let place = self.words.get_mut(usize::from(self.count))?;
+        let written = write(place);
+        self.count = self.count.saturating_add(u8::from(!place.is_empty()));
+        Some(written)
     }
 
-    /// One more word of the line; an empty one is none.
+    /// One more word of the line, shorter than any word may be.
     pub(super) fn word(&mut self, text: &str) {
-        if let Some(place) = self.next() {
-            // A code or a feed word: shorter than any word may be.
-            let _fits = place.push(text);
-        }
+        let _fits = self.put(|place| place.push(text));
     }
 
     /// One more word of the line, made of a code of the dialect.
     pub(super) fn code(&mut self, code: CodeText) {
-        if let Some(place) = self.next() {
-            *place = code.widened();
-        }
+        self.put(|place| *place = code.widened());
     }
 
     /// One more word: a letter with a number that a control reads, without trailing zeros, a point behind a
@@ -83,16 +81,17 @@ impl Cycle {
         let start = digits(&mut buffer, decimal.units().unsigned_abs(), decimal.decimals(), decimal.decimals() > 0);
         let sign = if decimal.units() < 0 { "-" } else { "" };
         let tail = if point && decimal.decimals() == 0 { "." } else { "" };
-        let Some(place) = self.next() else { return Ok(()) };
-        let fits = [letter, sign, str_from(&buffer, start), tail].into_iter().all(|part| place.push(part));
-        if fits { Ok(()) } else { Err(fails(Code::Overflow)) }
+        let parts = [letter, sign, str_from(&buffer, start), tail];
+        match self.put(|place| parts.into_iter().all(|part| place.push(part))) {
+            Some(false) => Err(fails(Code::Overflow)),
+            _ => Ok(()),
+        }
     }
 
-    /// Ends the line, if it has words.
+    /// Ends the line.
     pub(super) fn end_line(&mut self) {
-        let count = self.words.iter().take_while(|word| !word.is_empty()).count();
-        if let (Some(end), Ok(count)) = (self.ends.iter_mut().find(|end| **end == 0), u8::try_from(count)) {
-            *end = count;
+        if let Some(end) = self.ends.iter_mut().find(|end| **end == 0) {
+            *end = self.count;
         }
     }
 

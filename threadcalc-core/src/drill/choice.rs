@@ -105,13 +105,14 @@ fn of_stock(thread: &Thread, request: &TapDrillRequest<Stock<'_>>) -> Result<Tap
         None => nearest_by_rule(thread, request.tap, stock, limits.as_ref())?,
     };
     let judge = Judge::new(thread, request.tap, basis, limits, stock.oversize)?;
-    judge.answer(found.chosen.drill(), found.drills_beside(), doubts)
+    judge.answer(found.chosen.drill(), Some(&found), doubts)
 }
 
 /// The drill nearest to a derived hole, in mm; of a list only what leaves any thread.
 fn nearest_to(stock: &Stock<'_>, hole: f64, thread: &Thread) -> Result<Found, Error> {
     // A mark that is off by the rounding of a double still has the drill beside it in the window.
-    let window = Window::around(stock, (hole * PICOMETRES_IN_MM) as i64);
+    let mut window = Window::EMPTY;
+    window.fill(stock, (hole * PICOMETRES_IN_MM) as i64);
     let major = if stock.is_own() { thread.major_mm().picometres_to(Rounding::Up) } else { i64::MAX };
     let away = |picometres| (picometres as f64 / PICOMETRES_IN_MM - hole).abs();
     let chosen = window.nearest(|picometres| picometres < major, away);
@@ -133,7 +134,8 @@ pub(super) fn nearest_between(
     let high = most.map_or(i64::MAX, |most| most.picometres_to(Rounding::Down));
     // Where the limits cut the nearest drill off, the one just inside them is next.
     let mark = hole.picometres_to(Rounding::Up).min(high).max(low);
-    let window = Window::around(stock, mark);
+    let mut window = Window::EMPTY;
+    window.fill(stock, mark);
     let away = |picometres| hole.away(picometres);
     let chosen = window.nearest(|picometres| low <= picometres && picometres <= high, away);
     let chosen = chosen.ok_or_else(|| no_drill(stock, &window, away, least.zip(most)))?;

@@ -4,6 +4,7 @@ use core::fmt::Write;
 
 use super::oversize::probable_hole_mm;
 use super::percent::{FullHeight, full_height};
+use super::search::Found;
 use super::{Basis, Drill, Tap, choice, form_hole};
 use crate::error::{Code, Error};
 use crate::finding::{Finding, FindingId, Findings, NumberKey};
@@ -118,7 +119,7 @@ pub(crate) fn judge_given(
     }
     let (limits, doubts) = judging_limits(thread, tap)?;
     let basis = answer_basis(thread, tap, None, basis);
-    Judge::new(thread, tap, basis, limits, oversize_mm)?.answer(drill, [None; 4], doubts)
+    Judge::new(thread, tap, basis, limits, oversize_mm)?.answer(drill, None, doubts)
 }
 
 /// The basis of the answer: without a percent a cut tap's is only a way to report, 3H/4 if not said.
@@ -180,12 +181,7 @@ impl<'a> Judge<'a> {
     }
 
     /// The chosen drill with those beside it, and findings where it misses the limits or is another tap's.
-    pub(super) fn answer(
-        self,
-        drill: Drill,
-        beside: [Option<Drill>; 4],
-        doubts: LimitDoubts,
-    ) -> Result<TapDrill, Error> {
+    pub(super) fn answer(self, drill: Drill, found: Option<&Found>, doubts: LimitDoubts) -> Result<TapDrill, Error> {
         let mut findings = Findings::new();
         doubts.tell(&mut findings, self.thread);
         let chosen = self.judged(drill)?;
@@ -200,7 +196,7 @@ impl<'a> Judge<'a> {
         {
             findings.push(self.other_taps(&drill));
         }
-        let alternatives = beside.map(|drill| drill.and_then(|drill| self.judged(drill).ok()));
+        let alternatives = found.map_or([None; 4], |found| found.beside(|drill| self.judged(drill).ok()));
         Ok(TapDrill { chosen, basis: self.basis, limits: self.limits, alternatives, probable, findings })
     }
 

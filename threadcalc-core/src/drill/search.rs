@@ -127,8 +127,13 @@ pub(super) struct Found {
 }
 
 impl Found {
-    pub(super) fn drills_beside(&self) -> [Option<Drill>; 4] {
-        self.beside.map(|spot| spot.map(|spot| spot.drill()))
+    /// What is made of the drills beside it.
+    pub(super) fn beside<T: Copy>(&self, make: impl Fn(Drill) -> Option<T>) -> [Option<T>; 4] {
+        let mut made = [None; 4];
+        for (place, spot) in made.iter_mut().zip(&self.beside) {
+            *place = spot.and_then(|spot| make(spot.drill()));
+        }
+        made
     }
 }
 
@@ -139,35 +144,33 @@ pub(super) struct Window {
 }
 
 impl Window {
-    pub(super) fn around(stock: &Stock<'_>, mark: i64) -> Self {
-        match stock.drills {
-            Drills::Sets(sets) => Self::of_sets(sets, mark),
-            Drills::Own(own) => Self::of_list(own.spots()),
-        }
-    }
+    pub(super) const EMPTY: Self = Self { spots: [Spot::NONE; MOST_SPOTS], count: 0 };
 
-    fn of_list(own: &[Spot]) -> Self {
-        let mut window = Self { spots: [Spot::NONE; MOST_SPOTS], count: own.len().min(MOST_SPOTS) };
-        for (slot, spot) in window.spots.iter_mut().zip(own) {
-            *slot = *spot;
+    /// Fills an empty window: large, it stays where it is.
+    pub(super) fn fill(&mut self, stock: &Stock<'_>, mark: i64) {
+        match stock.drills {
+            Drills::Sets(sets) => self.fill_from_sets(sets, mark),
+            Drills::Own(own) => own.spots().iter().for_each(|spot| self.push(*spot)),
         }
-        window
     }
 
     /// Of each set the last drills below the mark and the first that are not.
-    fn of_sets(sets: DrillSets, mark: i64) -> Self {
-        let mut window = Self { spots: [Spot::NONE; MOST_SPOTS], count: 0 };
+    fn fill_from_sets(&mut self, sets: DrillSets, mark: i64) {
         for set in DrillSet::ALL.iter().copied().filter(|set| sets.holds(*set)) {
             let smaller = set.smaller(mark);
             for place in smaller.saturating_sub(BESIDE)..smaller.saturating_add(BESIDE) {
-                if let (Some(slot), Some(spot)) = (window.spots.get_mut(window.count), set.counted_from_smallest(place))
-                {
-                    *slot = spot;
-                    window.count = window.count.saturating_add(1);
+                if let Some(spot) = set.counted_from_smallest(place) {
+                    self.push(spot);
                 }
             }
         }
-        window
+    }
+
+    fn push(&mut self, spot: Spot) {
+        if let Some(slot) = self.spots.get_mut(self.count) {
+            *slot = spot;
+            self.count = self.count.saturating_add(1);
+        }
     }
 
     fn spots(&self) -> &[Spot] {

@@ -27,7 +27,7 @@ pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest<Stock<'_>>) -
         chosen: unjudged(found.chosen.drill()),
         basis: None,
         limits: None,
-        alternatives: found.drills_beside().map(|drill| drill.map(unjudged)),
+        alternatives: found.beside(|drill| Some(unjudged(drill))),
         probable: None,
         findings,
     })

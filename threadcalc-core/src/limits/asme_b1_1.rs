@@ -29,8 +29,6 @@ const PRINTED_ALLOWANCES: [(i128, i64, i128); 3] = [
 
 /// The sizes that everything is made of.
 pub(super) struct Size {
-    /// Diameter in inches, exact.
-    pub diameter: Length,
     pub diameter_e4: i128,
     pub pitch_e8: i128,
     /// P^(2/3) in 1e-12.
@@ -43,7 +41,6 @@ impl Size {
         // P² in 1e-16, times 1e20, has its cube root in 1e-12.
         let square_e36 = times(times(pitch_e8, pitch_e8)?, 100_000_000_000_000_000_000)?;
         Ok(Self {
-            diameter: thread.major_mm().over(Length::INCH)?,
             diameter_e4: inch_parts(thread.major_mm(), 10_000)?,
             pitch_e8,
             pitch_power_e12: cube_root(square_e36),

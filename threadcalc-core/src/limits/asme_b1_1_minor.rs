@@ -13,11 +13,12 @@ pub(super) fn minor_tolerance(thread: &Thread, class: &str, size: &Size) -> Resu
         // 0.23 P − 1.5 P² for 13 threads per inch and finer, 0.12 P for 12 and coarser.
         let finer = thread.pitch_mm() <= Length::parts(127, 65);
         let least = if finer { quarter_rule(size, 23, 150)? } else { times(size.pitch_e8, 1_200_000_000)? };
-        return to_e4(sloped_rule(size)?.max(least));
+        return to_e4(sloped_rule(thread, size)?.max(least));
     }
     let flat = quarter_rule(size, 25, 40)?;
-    if size.diameter < Length::parts(1, 4) {
-        return to_e4(sloped_rule(size)?.max(flat));
+    let below_a_quarter = thread.major_mm() < Length::parts(127, 20);
+    if below_a_quarter {
+        return to_e4(sloped_rule(thread, size)?.max(flat));
     }
     let coarser_than_four = thread.pitch_mm() > Length::parts(127, 20);
     to_e4(if coarser_than_four { times(size.pitch_e8, 1_500_000_000)? } else { flat })
@@ -31,10 +32,11 @@ fn quarter_rule(size: &Size, linear: i128, square: i128) -> Result<i128, Error> 
 }
 
 /// `0.05 P^(2/3) + 0.03 P/D − 0.002`, not more than `0.394 P`, in 1e-18.
-fn sloped_rule(size: &Size) -> Result<i128, Error> {
+fn sloped_rule(thread: &Thread, size: &Size) -> Result<i128, Error> {
+    let diameter = thread.major_mm().over(Length::INCH)?;
     let first = times(size.pitch_power_e12, 50_000)?;
-    let over = times(times(size.pitch_e8, 300_000_000)?, i128::from(size.diameter.denominator()))?;
-    let second = over.checked_div(i128::from(size.diameter.numerator())).ok_or(OVERFLOW)?;
+    let over = times(times(size.pitch_e8, 300_000_000)?, i128::from(diameter.denominator()))?;
+    let second = over.checked_div(i128::from(diameter.numerator())).ok_or(OVERFLOW)?;
     let sum = first.checked_add(second).and_then(|sum| sum.checked_sub(2_000_000_000_000_000)).ok_or(OVERFLOW)?;
     Ok(sum.min(times(size.pitch_e8, 3_940_000_000)?))
 }
@@ -76,27 +78,29 @@ pub(super) fn inch_parts(length: Length, parts: i128) -> Result<i128, Error> {
 
 /// The whole cube root, rounded down, of a number from 0.
 pub(super) fn cube_root(value: i128) -> i128 {
-    let cube = |root: i128| root.checked_mul(root).and_then(|square| square.checked_mul(root));
+    let cube = |root: u64| u128::from(root).wrapping_mul(u128::from(root)).checked_mul(u128::from(root));
     exact(value, libm::cbrt(value as f64), cube)
 }
 
 /// The whole square root, rounded down, of a number from 0.
 pub(super) fn square_root(value: i128) -> i128 {
-    exact(value, libm::sqrt(value as f64), |root| root.checked_mul(root))
+    exact(value, libm::sqrt(value as f64), |root| Some(u128::from(root).wrapping_mul(u128::from(root))))
 }
 
 /// The largest whole number whose power is not above `value`. The double only says where to begin to
 /// look; whole numbers decide.
-fn exact(value: i128, near: f64, power: impl Fn(i128) -> Option<i128>) -> i128 {
-    let holds = |root: i128| power(root).is_some_and(|power| power <= value);
-    let mut root = near as i128;
+fn exact(value: i128, near: f64, power: impl Fn(u64) -> Option<u128>) -> i128 {
+    let value = value.max(0).unsigned_abs();
+    let holds = |root: u64| power(root).is_some_and(|power| power <= value);
+    // A root of a number of 127 bits has at most 64.
+    let mut root = near as u64;
     while root > 0 && !holds(root) {
         root = root.wrapping_sub(1);
     }
     while holds(root.wrapping_add(1)) {
         root = root.wrapping_add(1);
     }
-    root
+    i128::from(root)
 }
 
 #[cfg(test)]

@@ -27,7 +27,7 @@ const USUAL_COUNTERSINK_ANGLE: Length = Length::integer(90);
 /// The usual twist drill's point angle in degrees.
 const USUAL_POINT_ANGLE: Length = Length::integer(118);
 /// Deeper than this many diameters a tapped hole needs care (common practice).
-const DEEP_DIAMETERS: i64 = 3;
+const DEEP_DIAMETERS: i32 = 3;
 
 /// The deepest hole and the thickest part that are looked at.
 const MOST_MM: i64 = 10_000;
@@ -206,7 +206,7 @@ fn r_plane(
     let needed = least_clearance_mm(thread, filled.holder.unwrap_or(Holder::Rigid))?.max(of_machine);
     let (usual, step) = match unit {
         Unit::Mm => (Length::integer(5), Length::ONE),
-        Unit::Inch => (Length::new(127, 25)?, Length::new(127, 100)?), // 0.2 and 0.05 in
+        Unit::Inch => (Length::parts(127, 25), Length::parts(127, 100)), // 0.2 and 0.05 in
     };
     let up = needed.over(step)?.round_to(0, Rounding::Up)?.to_length()?.times(step)?;
     let r_plane = assume(&mut filled.r_plane_mm, usual.max(up), notes, FindingId::RPlaneAssumed);
@@ -240,7 +240,7 @@ pub(super) fn of_depth(
     depths: &HoleDepths,
 ) -> Result<(), Error> {
     let depth = depth_in_metal(job, &depths.straight);
-    if depth > thread.major_mm().times(Length::integer(DEEP_DIAMETERS))? && depths.taper.is_none() {
+    if depth.is_more_than((DEEP_DIAMETERS, 1), thread.major_mm()) && depths.taper.is_none() {
         findings.push(
             Finding::new(FindingId::DeepThread)
                 .with_evidence("full_thread_depth_mm")

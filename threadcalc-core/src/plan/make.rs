@@ -80,7 +80,7 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     let drill = drill.as_ref().map_err(|error| of_thread(of_percent(*error, job)))?;
     check_oversize(&thread, job, drill)?;
     let mut findings = Findings::new();
-    findings.extend(&written.findings());
+    written.tell_doubts(&mut findings);
     findings.extend(&drill.findings);
     findings::of_thread(&mut findings, &thread);
 
