@@ -15,7 +15,6 @@ use crate::sink::Sink;
 use crate::{all, entry};
 
 entry!("tap_drill", (thread: &Thread, request: &TapDrillRequest) => tap_drill(thread, request));
-entry!("tap_drill_of_list", (thread: &Thread, request: &TapDrillRequest<&OwnDrills>) => tap_drill(thread, request));
 
 // Exactly what must not happen in the core: an index that nobody has checked.
 #[cfg(feature = "planted")]
