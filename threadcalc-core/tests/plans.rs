@@ -100,7 +100,11 @@ fn a_dialect_without_a_name_is_the_control() {
 #[test]
 fn a_formed_hole_is_not_gauged_by_the_cut_threads_limits() {
     let text = planned(&[("thread", "M8x1.25-6H"), ("tap", "form")]).to_string();
-    assert!(!text.contains("6.912 mm does not") && text.contains("6.982 mm does not") && text.contains("a form tap makes its own minor diameter"));
+    assert!(
+        !text.contains("6.912 mm does not")
+            && text.contains("6.982 mm does not")
+            && text.contains("a form tap makes its own minor diameter")
+    );
 }
 
 /// The words of a printed page, one blank apart.
