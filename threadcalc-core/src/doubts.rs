@@ -28,6 +28,7 @@ impl Thread {
     }
 
     /// Adds the same to other findings.
+    #[inline(never)]
     pub(crate) fn tell_doubts<const N: usize>(&self, findings: &mut Findings<N>) {
         if let Some(written_as) = self.written_as() {
             let said = Finding::new(FindingId::FamilyAssumed).with_evidence("thread");

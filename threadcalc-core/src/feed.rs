@@ -229,6 +229,11 @@ impl Feed {
         self.mode
     }
 
+    /// The decimals that it was rounded to.
+    pub(crate) const fn decimals(&self) -> u8 {
+        self.value.decimals()
+    }
+
     /// The lead that it was made for, in millimetres.
     pub(crate) const fn lead_mm(&self) -> Length {
         self.lead

@@ -16,6 +16,7 @@ pub(super) struct Codes {
 }
 
 impl Codes {
+    #[inline(never)]
     pub(super) fn of(request: &CycleRequest<'_>, numbers: &Numbers) -> Result<Result<Self, Finding>, Error> {
         let dialect = request.dialect;
         if dialect.lh_by_spindle_direction && (dialect.tap_lh.is_some() || dialect.peck_code_lh.is_some()) {
@@ -74,6 +75,7 @@ const fn cycle_of(hand: Hand, pecks: bool) -> &'static str {
     }
 }
 
+#[inline(never)]
 fn lacks(dialect: &Dialect, what: &str) -> Finding {
     Finding::new(FindingId::CodeNotOnControl)
         .with_evidence("dialect")

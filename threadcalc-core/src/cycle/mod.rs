@@ -152,6 +152,7 @@ pub(crate) fn write_cycle(request: &CycleRequest<'_>, cycle: &mut Cycle) -> Resu
 }
 
 /// Return, cycle, Z, R, what the dialect has letters for, and F last.
+#[inline(never)]
 fn tapping_line(cycle: &mut Cycle, request: &CycleRequest<'_>, numbers: &Numbers, codes: &Codes) -> Result<(), Error> {
     let dialect = request.dialect;
     let point = dialect.trailing_point;

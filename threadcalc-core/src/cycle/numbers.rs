@@ -22,6 +22,7 @@ pub(super) struct Numbers {
 }
 
 impl Numbers {
+    #[inline(never)]
     pub(super) fn of(request: &CycleRequest<'_>) -> Result<Self, Error> {
         check_feed(request)?;
         let (unit, decimals) = (request.feed.unit(), request.dialect.decimals(request.feed.unit()));

@@ -75,6 +75,7 @@ impl Cycle {
 
     /// One more word: a letter with a number that a control reads, without trailing zeros, a point behind a
     /// whole number if asked.
+    #[inline(never)]
     pub(super) fn number(&mut self, letter: &str, value: Length, point: bool, field: Field) -> Result<(), Error> {
         let fails = |code| Error::new(code, field).got(value.to_f64()).hint_text("a number of at most 9 decimals");
         let decimal = value.as_decimal().ok_or_else(|| fails(Code::NotExact))?;

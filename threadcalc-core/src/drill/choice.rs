@@ -81,6 +81,7 @@ where
     of_stock(thread, &TapDrillRequest { tap, percent, basis, sets: sets.into(), taper_reamer })
 }
 
+#[inline(never)]
 fn of_stock(thread: &Thread, request: &TapDrillRequest<Stock<'_>>) -> Result<TapDrill, Error> {
     let stock = &request.sets;
     match stock.drills {

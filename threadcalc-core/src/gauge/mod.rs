@@ -130,6 +130,7 @@ pub fn gauges(thread: &Thread) -> Result<Gauges, Error> {
 }
 
 /// The same with the thread's limits at hand, where they have been asked for already.
+#[inline(never)]
 pub(crate) fn gauges_with(thread: &Thread, limits: Option<&Limits>) -> Result<Gauges, Error> {
     let side = thread.side().unwrap_or(Side::Internal);
     let none = Gauges { held: [None; 4], hand: thread.hand(), class_assumed: false, limits_source: None };

@@ -22,14 +22,14 @@ pub struct CardRow {
 pub(super) const MOST_CARD_ROWS: usize = 6;
 
 /// Half, three quarters and all of the speed, with the exact speeds nearest below and above.
+#[inline(never)]
 pub(super) fn fill(
     rows: &mut [Option<CardRow>; MOST_CARD_ROWS],
     planned: &Feed,
     rpm: Ratio,
     job: &Job,
-    decimals: u8,
 ) -> Result<(), Error> {
-    let (lead_mm, unit) = (planned.lead_mm(), planned.unit());
+    let (lead_mm, unit, decimals) = (planned.lead_mm(), planned.unit(), planned.decimals());
     let step = job.machine.speed_step.unwrap_or(Length::ONE);
     let (lowest, highest) = (job.machine.lowest_rpm, job.machine.highest_rpm);
     let (below, above) =

@@ -26,6 +26,7 @@ pub(super) fn of_thread(findings: &mut Findings<MOST_PLAN_FINDINGS>, thread: &Th
     }
 }
 
+#[inline(never)]
 pub(super) fn of_speed(
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
     machine: &Machine,
@@ -63,6 +64,7 @@ const WRONG_SHARE: f64 = 0.5;
 /// What an axial error is on the pitch diameter of a 60 degree thread: cot 30 degrees.
 const ON_PITCH_DIAMETER: f64 = 1.732_050_807_568_877_2;
 
+#[inline(never)]
 pub(super) fn of_feed(
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
     mode: FeedMode,

@@ -35,6 +35,7 @@ pub(super) struct HoleDepths {
     pub taper: Option<TaperDepths>,
 }
 
+#[inline(never)]
 pub(super) fn plan_depths(
     thread: &Thread,
     drill: &TapDrill,
@@ -224,6 +225,7 @@ pub(super) fn depth_in_metal(job: &Job, depths: &Depths) -> Length {
 }
 
 /// What is doubtful about the depths.
+#[inline(never)]
 pub(super) fn of_depth(
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
     thread: &Thread,
@@ -296,6 +298,7 @@ fn blind(
 }
 
 /// A hole that is drilled already: is there room for the tap, and what would fit.
+#[inline(never)]
 fn bottoms(
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
     thread: &Thread,
@@ -354,6 +357,7 @@ fn run_out(
 }
 
 /// The countersink, if there is one, and what it takes of the full thread.
+#[inline(never)]
 pub(super) fn sunk(
     thread: &Thread,
     job: &Job,

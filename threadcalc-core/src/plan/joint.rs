@@ -14,6 +14,7 @@ use crate::thread::Thread;
 const SHEAR_OF_TENSILE: f64 = 0.6;
 
 /// The joint, if the job speaks of a screw.
+#[inline(never)]
 pub(super) fn joint(
     thread: &Thread,
     job: &Job,

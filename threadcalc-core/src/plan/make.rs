@@ -1,4 +1,7 @@
 //! How a plan is made: what is asked, then one part after the other in its place.
+//!
+//! The steps are kept out of line, here and in the files beside: what one of them takes of the stack is
+//! given back before the next.
 
 use super::card::{self, MOST_CARD_ROWS};
 use super::notes::{Note, Notes};
@@ -41,51 +44,67 @@ fn given(job: &Job) -> Result<Given, Error> {
     all().ok_or(Error::new(Code::Missing, Field::Job))
 }
 
-/// Large parts stay where they were made until the plan is put together: each is copied once.
 pub(super) fn plan(job: &Job) -> Result<Plan, Error> {
-    let Given { written, unit, mode, decimals, hole, tap } = given(job)?;
+    let given = given(job)?;
     job.check_digits()?;
     let mut notes = Notes::new();
-    let thread = internal(&written, &mut notes)?;
+    let thread = internal(&given.written, &mut notes)?;
     let mut filled = Filled::of(job);
     filled.drill_sets = drill_sets(&thread, job, &mut notes);
-    let drill = choose_drill(&thread, tap, job, filled.drill_sets);
+    // Large parts stay where they were made until the plan is put together: each is copied once.
+    let drill = choose_drill(&thread, given.tap, job, filled.drill_sets);
     let drill = drill.as_ref().map_err(|error| *error)?;
+    of_drill(job, &given, &thread, drill, &mut filled, &mut notes)
+}
+
+/// All that comes after the drill.
+#[inline(never)]
+fn of_drill(
+    job: &Job,
+    given: &Given,
+    thread: &Thread,
+    drill: &TapDrill,
+    filled: &mut Filled,
+    notes: &mut Notes,
+) -> Result<Plan, Error> {
+    let Given { written, unit, mode, decimals, hole, tap } = given;
     let mut findings = Findings::new();
     written.tell_doubts(&mut findings);
     findings.extend(&drill.findings);
-    findings::of_thread(&mut findings, &thread);
+    findings::of_thread(&mut findings, thread);
 
-    let asked = spindle::asked_speed(job, &thread)?;
+    let asked = spindle::asked_speed(job, thread)?;
     let step = job.machine.speed_step.unwrap_or(Length::ONE);
     let programmed = programmed_speed(asked, step, job.machine.lowest_rpm, job.machine.highest_rpm)?;
     findings::of_speed(&mut findings, &job.machine, asked, programmed);
-    let holder = spindle::holder(&mut filled, &mut notes);
-    let lead = spindle::fed_lead(job, &thread, holder, &mut findings)?;
-    let speed = (mode == FeedMode::PerMinute).then_some(programmed);
-    let feed = feed(lead, speed, unit, mode, decimals)?;
-    let depths = hole::plan_depths(&thread, drill, job, &mut filled, &mut findings, &mut notes)?;
+    let holder = spindle::holder(filled, notes);
+    let lead = spindle::fed_lead(job, thread, holder, &mut findings)?;
+    let speed = (*mode == FeedMode::PerMinute).then_some(programmed);
+    let feed = feed(lead, speed, *unit, *mode, *decimals)?;
+    let depths = hole::plan_depths(thread, drill, job, filled, &mut findings, notes);
+    let depths = depths.as_ref().map_err(|error| *error)?;
     let lead_error = feed.lead_error()?;
     let axial_error = Feed::axial_error_of(lead_error, hole::depth_in_metal(job, &depths.straight))?;
     let limits = drill.limits.or_else(|| thread.limits().ok());
-    findings::of_feed(&mut findings, mode, holder, lead_error, axial_error, limits.as_ref());
-    hole::of_depth(&mut findings, &thread, job, &depths)?;
+    findings::of_feed(&mut findings, *mode, holder, lead_error, axial_error, limits.as_ref());
+    hole::of_depth(&mut findings, thread, job, depths)?;
     let r_plane = filled.r_plane_mm.unwrap_or(Length::ZERO);
-    let spindle = spindle::spindle(&thread, job, programmed, holder, &depths.straight, r_plane, &mut findings)?;
-    let (tap_class, tap_limit) = tapping::of_tap(&thread, job, tap, hole, &mut findings)?;
-    let countersink = hole::sunk(&thread, job, &mut filled, drill.chosen.drill.diameter_mm(), &mut findings)?;
-    let joint = joint::joint(&thread, job, drill, countersink.as_ref(), &mut findings)?;
+    let spindle = spindle::spindle(thread, job, programmed, holder, &depths.straight, r_plane, &mut findings);
+    let spindle = spindle.as_ref().map_err(|error| *error)?;
+    let (tap_class, tap_limit) = tapping::of_tap(thread, job, *tap, *hole, &mut findings)?;
+    let countersink = hole::sunk(thread, job, filled, drill.chosen.drill.diameter_mm(), &mut findings)?;
+    let joint = joint::joint(thread, job, drill, countersink.as_ref(), &mut findings)?;
     let mut card = [None; MOST_CARD_ROWS];
-    if mode == FeedMode::PerMinute {
-        card::fill(&mut card, &feed, programmed, job, decimals)?;
+    if *mode == FeedMode::PerMinute {
+        card::fill(&mut card, &feed, programmed, job)?;
     }
-    notes.tell(&mut findings);
+    notes.tell(thread, &mut findings);
 
     let mut cycle = Cycle::default();
     if let Some(dialect) = dialect_of(job, &mut findings) {
         let request = CycleRequest {
             dialect,
-            thread: &thread,
+            thread,
             rpm: programmed,
             feed: &feed,
             depth_mm: depths.straight.program_tap_mm,
@@ -96,16 +115,17 @@ pub(super) fn plan(job: &Job) -> Result<Plan, Error> {
             retract_factor: job.machine.retract_factor,
             return_to: job.return_to.unwrap_or(ReturnTo::RPlane),
         };
-        if let Err(finding) = write_cycle(&request, &mut cycle)? {
-            findings.push(finding);
-        }
+        write_words(&request, &mut cycle, &mut findings)?;
     }
     let withheld = withheld(&findings);
     if withheld.iter().any(Option::is_some) {
         cycle = Cycle::default();
     }
+    let lead_cut_mm = feed.lead_cut_mm()?;
+    let gauges = gauges_with(thread, limits.as_ref());
+    let gauges = gauges.as_ref().map_err(|error| *error)?;
     Ok(Plan {
-        thread,
+        thread: *thread,
         profile: thread.profile(),
         limits,
         drill: *drill,
@@ -114,16 +134,16 @@ pub(super) fn plan(job: &Job) -> Result<Plan, Error> {
         feed,
         lead_error,
         axial_error_mm: axial_error,
-        lead_cut_mm: feed.lead_cut_mm()?,
+        lead_cut_mm,
         depths: depths.straight,
         taper: depths.taper,
         countersink,
-        spindle,
+        spindle: *spindle,
         tap_class,
         tap_limit,
         joint,
-        gauges: gauges_with(&thread, limits.as_ref())?,
-        not_go: not_go_rule(&thread).ok(),
+        gauges: *gauges,
+        not_go: not_go_rule(thread).ok(),
         cycle,
         withheld,
         findings,
@@ -132,7 +152,21 @@ pub(super) fn plan(job: &Job) -> Result<Plan, Error> {
     })
 }
 
+/// The words, or the finding that says why there are none.
+#[inline(never)]
+fn write_words(
+    request: &CycleRequest<'_>,
+    cycle: &mut Cycle,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<(), Error> {
+    if let Err(finding) = write_cycle(request, cycle)? {
+        findings.push(finding);
+    }
+    Ok(())
+}
+
 /// The dialect to write words in, if they can be written; an unset one is a finding.
+#[inline(never)]
 fn dialect_of<'a>(job: &'a Job, findings: &mut Findings<MOST_PLAN_FINDINGS>) -> Option<&'a Dialect> {
     // A rigid holder cannot be fed off the lead: that is said already, and no cycle can be written.
     let off_the_lead = findings.iter().any(|f| f.id() == FindingId::Underfeed && f.severity() == Severity::Error);
@@ -195,14 +229,14 @@ impl Filled {
 fn internal(written: &Thread, notes: &mut Notes) -> Result<Thread, Error> {
     let medium = written.medium_internal_class();
     let thread = if written.side() == Some(Side::External) {
-        notes.push(Note::external_class(written));
+        notes.push(Note::of(FindingId::ExternalClass));
         // The hole is planned on the medium class all the same; its words are withheld.
         written.without_class()
     } else if written.tolerance_class().is_some() {
         return Ok(written.with_side(Side::Internal).unwrap_or(*written));
     } else {
         if !medium.is_empty() {
-            notes.push(Note::class_assumed(written));
+            notes.push(Note::of(FindingId::ClassAssumed));
         }
         *written
     };
@@ -218,10 +252,11 @@ fn drill_sets(thread: &Thread, job: &Job, notes: &mut Notes) -> DrillSets {
     if job.drill_mm.is_some() || !job.drill_list.is_empty() || !job.drill_sets.is_none() {
         return job.drill_sets;
     }
-    notes.push(Note::drill_sets_assumed(thread));
+    notes.push(Note::of(FindingId::DrillSetsAssumed));
     DrillSets::usual(thread.form())
 }
 
+#[inline(never)]
 fn choose_drill(thread: &Thread, tap: Tap, job: &Job, sets: DrillSets) -> Result<TapDrill, Error> {
     let taper_reamer = job.taper_reamer.unwrap_or(false);
     let both = |field| Err(Error::new(Code::Contradiction, field).hint_text("one way to say which drill, not two"));
@@ -252,6 +287,7 @@ const fn oversized(stock: Stock<'_>, oversize_mm: Option<Length>) -> Stock<'_> {
 }
 
 /// The findings that keep the words back: every error, and an unset dialect.
+#[inline(never)]
 fn withheld(findings: &Findings<MOST_PLAN_FINDINGS>) -> [Option<FindingId>; 4] {
     let mut ids = [None; 4];
     let keeps_back = findings.iter().filter(|f| f.severity() == Severity::Error || f.id() == FindingId::DialectUnset);

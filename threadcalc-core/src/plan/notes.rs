@@ -10,51 +10,56 @@ use crate::thread::Thread;
 #[derive(Clone, Copy)]
 pub(super) struct Note {
     id: FindingId,
-    evidence: &'static str,
-    number: Option<(NumberKey, f64)>,
-    suggestion: &'static str,
+    /// NaN where nothing was put in that is a number.
+    number: f64,
 }
 
 impl Note {
-    const fn of(id: FindingId, evidence: &'static str, suggestion: &'static str) -> Self {
-        Self { id, evidence, number: None, suggestion }
+    pub(super) const fn of(id: FindingId) -> Self {
+        Self { id, number: f64::NAN }
     }
 
-    pub(super) fn external_class(thread: &Thread) -> Self {
-        Self::of(FindingId::ExternalClass, "thread", thread.medium_internal_class())
+    /// The input that was left open.
+    const fn evidence(&self) -> &'static str {
+        match self.id {
+            FindingId::DrillSetsAssumed => "drill_sets",
+            FindingId::HolderAssumed => "holder",
+            FindingId::ChamferAssumed => "chamfer_threads",
+            FindingId::PointAngleAssumed => "point_angle_deg",
+            FindingId::BottomClearanceAssumed => "bottom_clearance_mm",
+            FindingId::RPlaneAssumed => "r_plane_mm",
+            _ => "thread",
+        }
     }
 
-    pub(super) fn class_assumed(thread: &Thread) -> Self {
-        Self::of(FindingId::ClassAssumed, "thread", thread.medium_internal_class())
+    const fn key(&self) -> NumberKey {
+        match self.id {
+            FindingId::ChamferAssumed => NumberKey::ChamferThreads,
+            FindingId::PointAngleAssumed => NumberKey::PointAngleDeg,
+            FindingId::BottomClearanceAssumed => NumberKey::BottomClearanceMm,
+            _ => NumberKey::RPlaneMm,
+        }
     }
 
-    pub(super) fn drill_sets_assumed(thread: &Thread) -> Self {
-        let inch = DrillSets::usual(thread.form()) == DrillSets::INCH;
-        let sets = if inch { "number, letter and fractional" } else { "metric" };
-        Self::of(FindingId::DrillSetsAssumed, "drill_sets", sets)
+    fn suggestion(&self, thread: &Thread) -> &'static str {
+        match self.id {
+            FindingId::ExternalClass | FindingId::ClassAssumed => thread.medium_internal_class(),
+            FindingId::DrillSetsAssumed if DrillSets::usual(thread.form()) == DrillSets::INCH => {
+                "number, letter and fractional"
+            }
+            FindingId::DrillSetsAssumed => "metric",
+            FindingId::HolderAssumed => "rigid",
+            _ => "",
+        }
     }
 
-    pub(super) const fn holder_assumed() -> Self {
-        Self::of(FindingId::HolderAssumed, "holder", "rigid")
-    }
-
-    fn number_assumed(id: FindingId, number: Length) -> Self {
-        let (key, evidence) = match id {
-            FindingId::ChamferAssumed => (NumberKey::ChamferThreads, "chamfer_threads"),
-            FindingId::PointAngleAssumed => (NumberKey::PointAngleDeg, "point_angle_deg"),
-            FindingId::BottomClearanceAssumed => (NumberKey::BottomClearanceMm, "bottom_clearance_mm"),
-            _ => (NumberKey::RPlaneMm, "r_plane_mm"),
-        };
-        Self { number: Some((key, number.to_f64())), ..Self::of(id, evidence, "") }
-    }
-
-    fn tell(&self, findings: &mut Findings<MOST_PLAN_FINDINGS>) {
-        let Some(finding) = findings.next(self.id, self.evidence) else {
+    fn tell(&self, thread: &Thread, findings: &mut Findings<MOST_PLAN_FINDINGS>) {
+        let Some(finding) = findings.next(self.id, self.evidence()) else {
             return findings.push(Finding::new(self.id));
         };
-        finding.suggest(self.suggestion);
-        if let Some((key, value)) = self.number {
-            finding.add_number(key, value);
+        finding.suggest(self.suggestion(thread));
+        if !self.number.is_nan() {
+            finding.add_number(self.key(), self.number);
         }
     }
 }
@@ -75,9 +80,10 @@ impl Notes {
         }
     }
 
-    pub(super) fn tell(&self, findings: &mut Findings<MOST_PLAN_FINDINGS>) {
+    #[inline(never)]
+    pub(super) fn tell(&self, thread: &Thread, findings: &mut Findings<MOST_PLAN_FINDINGS>) {
         for note in self.held.iter().flatten() {
-            note.tell(findings);
+            note.tell(thread, findings);
         }
     }
 }
@@ -85,7 +91,7 @@ impl Notes {
 /// Fills in what the job leaves open, with the note that says so.
 pub(super) fn assume(slot: &mut Option<Length>, usual: Length, notes: &mut Notes, id: FindingId) -> Length {
     *slot.get_or_insert_with(|| {
-        notes.push(Note::number_assumed(id, usual));
+        notes.push(Note { id, number: usual.to_f64() });
         usual
     })
 }

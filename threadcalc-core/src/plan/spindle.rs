@@ -38,6 +38,7 @@ pub struct Spindle {
 }
 
 /// The speed asked for: as given, or from the surface speed at the major diameter, down to 0.001 rpm.
+#[inline(never)]
 pub(super) fn asked_speed(job: &Job, thread: &Thread) -> Result<Ratio, Error> {
     let both = |field| Error::new(Code::Contradiction, field).hint_text("one speed: rpm, m/min or ft/min");
     let rpm = match (job.rpm, job.surface_speed_m_min, job.surface_speed_ft_min) {
@@ -56,12 +57,13 @@ pub(super) fn asked_speed(job: &Job, thread: &Thread) -> Result<Ratio, Error> {
 /// The holder, rigid with a note where the job says none.
 pub(super) fn holder(filled: &mut Filled, notes: &mut Notes) -> Holder {
     *filled.holder.get_or_insert_with(|| {
-        notes.push(Note::holder_assumed());
+        notes.push(Note::of(FindingId::HolderAssumed));
         Holder::Rigid
     })
 }
 
 /// The lead that the feed follows: below the thread's by what a giving holder is meant to be drawn out.
+#[inline(never)]
 pub(super) fn fed_lead(
     job: &Job,
     thread: &Thread,
@@ -87,6 +89,7 @@ pub(super) fn fed_lead(
 }
 
 /// Torque, gear, time of a stroke from the R plane, axis feed and holder of one hole, with a finding for each limit that is passed.
+#[inline(never)]
 pub(super) fn spindle(
     thread: &Thread,
     job: &Job,
@@ -138,6 +141,7 @@ fn all_holes_s(count: Length, time: &TappingTime) -> Result<f64, Error> {
     Ok(count.to_f64() * time.time_s)
 }
 
+#[inline(never)]
 fn torque(
     thread: &Thread,
     job: &Job,
@@ -164,6 +168,7 @@ fn torque(
     torque_by_pitch(thread, force, of_tap * of_taper).map(Some)
 }
 
+#[inline(never)]
 fn of_gears(
     job: &Job,
     torque: &TorqueBand,
@@ -191,6 +196,7 @@ fn of_gears(
     Ok(Some(fit))
 }
 
+#[inline(never)]
 fn of_time(
     thread: &Thread,
     job: &Job,
@@ -230,6 +236,7 @@ fn of_time(
     Ok(time)
 }
 
+#[inline(never)]
 fn of_axis(fit: FeedFit, limit: Length, findings: &mut Findings<MOST_PLAN_FINDINGS>) -> FeedFit {
     if !fit.is_within {
         let fastest = fit.fastest_rpm.round_to(0, Rounding::Down).map_or(f64::NAN, |speed| speed.units() as f64);
@@ -244,6 +251,7 @@ fn of_axis(fit: FeedFit, limit: Length, findings: &mut Findings<MOST_PLAN_FINDIN
     fit
 }
 
+#[inline(never)]
 fn of_holder(
     thread: &Thread,
     job: &Job,

@@ -11,6 +11,7 @@ use crate::tap::{IsoTap, Suits, TapJob, TapLimit, h_limit_for_plating, iso_tap_c
 use crate::thread::Thread;
 
 /// The class or limit of the tap, and the findings about kind, plating and shank.
+#[inline(never)]
 pub(super) fn of_tap(
     thread: &Thread,
     job: &Job,
@@ -20,7 +21,7 @@ pub(super) fn of_tap(
 ) -> Result<(Option<IsoTap>, Option<TapLimit>), Error> {
     of_kind(job, tap, hole, findings)?;
     let plating = job.coating_um.unwrap_or(Length::ZERO);
-    if let Some(mark) = job.tap_mark {
+    if let Some(mark) = &job.tap_mark {
         let asked = TapJob {
             thread: *thread,
             plating_um: plating,
@@ -28,8 +29,7 @@ pub(super) fn of_tap(
             room_threads: room_threads(thread, job)?,
             wire_insert: false,
         };
-        let mark = read_shank_mark(mark.as_str().as_bytes())?;
-        findings.extend(&judge_tap(&mark, &asked).map_err(of_coating)?);
+        of_mark(mark.as_str(), &asked, findings)?;
     }
     let of_class = match thread.form() {
         Form::Metric => Some(iso_tap_class(thread, plating).map_err(of_coating)?),
@@ -50,6 +50,14 @@ pub(super) fn of_tap(
         });
     }
     Ok((of_class, limit))
+}
+
+#[inline(never)]
+fn of_mark(mark: &str, asked: &TapJob, findings: &mut Findings<MOST_PLAN_FINDINGS>) -> Result<(), Error> {
+    let mark = read_shank_mark(mark.as_bytes())?;
+    let judged = judge_tap(&mark, asked);
+    findings.extend(judged.as_ref().map_err(|error| of_coating(*error))?);
+    Ok(())
 }
 
 /// Errors about the plating name the job's own field.
@@ -85,6 +93,7 @@ fn room_threads(thread: &Thread, job: &Job) -> Result<Option<Length>, Error> {
     Ok(Some(room.max(Length::ZERO)))
 }
 
+#[inline(never)]
 fn h_limit(
     thread: &Thread,
     plating: Length,

@@ -165,6 +165,7 @@ fn unmarked(suggestion: &str) -> Finding {
 }
 
 /// A limit says more than a class: it is numbers.
+#[inline(never)]
 fn of_limit(
     findings: &mut Findings<MOST_TAP_FINDINGS>,
     thread: &Thread,
@@ -224,6 +225,7 @@ fn not_sourced(what: &str) -> Finding {
 }
 
 /// A class that is marked, or the class of ISO 2857, against the one for the job.
+#[inline(never)]
 fn of_class(
     findings: &mut Findings<MOST_TAP_FINDINGS>,
     mark: &ShankMark,
