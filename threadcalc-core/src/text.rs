@@ -37,10 +37,15 @@ impl<const N: usize> Text<N> {
     /// Adds `more`, or leaves the text as it is and returns false if it would not fit.
     #[must_use]
     pub fn push(&mut self, more: &str) -> bool {
+        self.push_bytes(more.as_bytes())
+    }
+
+    /// The same of bytes that are UTF-8 already.
+    pub(crate) fn push_bytes(&mut self, more: &[u8]) -> bool {
         let start = usize::from(self.length);
         let Some(end) = start.checked_add(more.len()) else { return false };
         let (Ok(length), Some(room)) = (u8::try_from(end), self.bytes.get_mut(start..end)) else { return false };
-        room.copy_from_slice(more.as_bytes());
+        room.copy_from_slice(more);
         self.length = length;
         true
     }

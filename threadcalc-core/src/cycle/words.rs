@@ -2,7 +2,7 @@
 
 use super::dialect::CodeText;
 use crate::error::{Code, Error, Field};
-use crate::length::{Length, str_from};
+use crate::length::Length;
 use crate::text::{Text, digits};
 
 /// A word of a program.
@@ -82,8 +82,9 @@ impl Cycle {
         let start = digits(&mut buffer, decimal.units().unsigned_abs(), decimal.decimals(), decimal.decimals() > 0);
         let sign = if decimal.units() < 0 { "-" } else { "" };
         let tail = if point && decimal.decimals() == 0 { "." } else { "" };
-        let parts = [letter, sign, str_from(&buffer, start), tail];
-        match self.put(|place| parts.into_iter().all(|part| place.push(part))) {
+        let number = buffer.get(start..).unwrap_or(&[]);
+        let parts = [letter.as_bytes(), sign.as_bytes(), number, tail.as_bytes()];
+        match self.put(|place| parts.into_iter().all(|part| place.push_bytes(part))) {
             Some(false) => Err(fails(Code::Overflow)),
             _ => Ok(()),
         }

@@ -26,6 +26,12 @@ named! {
     }
 }
 
+impl WithinLimits {
+    const fn of(holds: bool) -> Self {
+        if holds { Self::Yes } else { Self::No }
+    }
+}
+
 /// A drill beside the chosen one.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -137,6 +143,8 @@ pub(super) struct Judge<'a> {
     full: FullHeight,
     basis: Option<Basis>,
     limits: Option<Limits>,
+    /// The minor-diameter limits, where both are whole numbers of picometres.
+    minor_picometres: Option<(i64, i64)>,
     oversize: Option<Length>,
 }
 
@@ -148,24 +156,30 @@ impl<'a> Judge<'a> {
         limits: Option<Limits>,
         oversize: Option<Length>,
     ) -> Result<Self, Error> {
-        Ok(Self { thread, tap, full: full_height(thread, tap, basis)?, basis, limits, oversize })
+        let full = full_height(thread, tap, basis)?;
+        let minor = limits.as_ref().and_then(|limits| limits.minor_mm.0.zip(limits.minor_mm.1));
+        let minor_picometres = minor.and_then(|(low, high)| low.picometres().zip(high.picometres()));
+        Ok(Self { thread, tap, full, basis, limits, minor_picometres, oversize })
     }
 
     /// One drill with its percent and its place in the limits.
     fn judged(&self, drill: Drill) -> Result<Alternative, Error> {
         let diameter = drill.diameter_mm();
-        let within = self.limits.as_ref().and_then(|limits| limits.minor_holds(diameter));
-        let most = self.limits.as_ref().and_then(|limits| limits.minor_mm.1);
-        Ok(Alternative {
-            drill,
-            percent: self.full.percent(diameter)?,
-            within_limits: match within {
-                None => WithinLimits::DoesNotApply,
-                Some(true) => WithinLimits::Yes,
-                Some(false) => WithinLimits::No,
-            },
-            left_to_limit_mm: most.map(|most| most.minus(diameter)).transpose()?,
-        })
+        let picometres = diameter.picometres();
+        let (within_limits, left_to_limit_mm) = match (self.minor_picometres, picometres, &self.limits) {
+            (_, _, None) => (WithinLimits::DoesNotApply, None),
+            // In whole numbers nothing has to be brought to one denominator.
+            (Some((low, high)), Some(drill), _) => {
+                let left = Length::decimal_parts(high.saturating_sub(drill), 9, 9);
+                (WithinLimits::of(low <= drill && drill <= high), Some(left))
+            }
+            (_, _, Some(limits)) => (
+                limits.minor_holds(diameter).map_or(WithinLimits::DoesNotApply, WithinLimits::of),
+                limits.minor_mm.1.map(|most| most.minus(diameter)).transpose()?,
+            ),
+        };
+        let percent = self.full.percent_at(diameter, picometres)?;
+        Ok(Alternative { drill, percent, within_limits, left_to_limit_mm })
     }
 
     /// What the drill probably leaves; None where no oversize is known or no thread would be left.

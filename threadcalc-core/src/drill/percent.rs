@@ -49,6 +49,8 @@ const NATIONAL_PIPE_PITCHES: f64 = 1.6;
 pub(super) struct FullHeight {
     height: f64,
     major: Length,
+    /// The same as a whole number of picometres, if it is one.
+    major_picometres: Option<i64>,
 }
 
 /// The full height of a thread's holes, whatever their drill.
@@ -72,10 +74,30 @@ pub(super) fn full_height(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Re
         (Tap::Form, None) => FORM_PITCHES,
         (Tap::Cut, basis) => cut_height(form, basis)?,
     };
-    Ok(FullHeight { height: pitches * thread.pitch_mm().to_f64(), major: major_of_hole(thread)? })
+    let major = major_of_hole(thread)?;
+    Ok(FullHeight {
+        height: pitches * thread.pitch_mm().to_f64(),
+        major,
+        major_picometres: major.picometres().filter(|whole| *whole < MOST_PICOMETRES),
+    })
 }
 
+/// Below this, picometres and parts of a millimetre are exact as doubles: 4 m.
+const MOST_PICOMETRES: i64 = 4_000_000_000_000;
+const PICOMETRES_IN_MM: f64 = 1e9;
+
 impl FullHeight {
+    /// The percent of a hole that is a whole number of picometres, where that is known; the same double.
+    pub(super) fn percent_at(&self, drill_mm: Length, picometres: Option<i64>) -> Result<f64, Error> {
+        match (self.major_picometres, picometres) {
+            // The difference is exact, and so is the one rounding of its quotient.
+            (Some(major), Some(drill)) if 0 < drill && drill < major => {
+                Ok(major.saturating_sub(drill) as f64 / PICOMETRES_IN_MM / self.height * 100.0)
+            }
+            _ => self.percent(drill_mm),
+        }
+    }
+
     pub(super) fn percent(&self, drill_mm: Length) -> Result<f64, Error> {
         if !drill_mm.is_positive() || drill_mm >= self.major {
             return Err(Error::new(Code::OutOfRange, Field::Drill)
@@ -154,7 +176,7 @@ pub fn drill_diameter(thread: &Thread, percent: Ratio, tap: Tap, basis: Option<B
             .within(0.0, 100.0)
             .hint_text("above 0"));
     }
-    let FullHeight { height, major } = full_height(thread, tap, basis)?;
+    let FullHeight { height, major, .. } = full_height(thread, tap, basis)?;
     Ok(major.to_f64() - height * percent.to_f64() / 100.0)
 }
 

@@ -228,7 +228,10 @@ impl Job {
     /// Refuses numbers that a plan could not be written with.
     pub(super) fn check_digits(&self) -> Result<(), Error> {
         let screw = self.screw.unwrap_or_default();
-        let check = |number: Option<Length>, field| number.map_or(Ok(()), |number| check_digits(number, field));
+        let check = |number: Option<Length>, field| match number {
+            Some(number) => check_digits(number, field),
+            None => Ok(()),
+        };
         check(self.rpm, Field::Rpm)?;
         check(self.surface_speed_m_min, Field::SurfaceSpeed)?;
         check(self.surface_speed_ft_min, Field::SurfaceSpeedFeet)?;
