@@ -9,8 +9,8 @@ use threadcalc_core::{FeedMode, Field, Length, Thread, Unit, feed, plan};
 
 use crate::codes::threadcalc_status;
 use crate::feed::decimals as checked_decimals;
-use crate::json::{read_job, write_plan};
-use crate::memory::{Output, Sink, bytes, text_out};
+use crate::json::{plan_as_json, read_job};
+use crate::memory::{Output, Sink, bytes, bytes_out, text_out};
 use crate::status::{guard, required, threadcalc_error_t};
 
 /// Version of the binary interface: raised on any break.
@@ -102,7 +102,8 @@ pub unsafe extern "C" fn threadcalc_plan_json_with_error(
 ) -> threadcalc_status {
     guard(error, || {
         let plan = plan(&read_job(unsafe { bytes(job, length) }?)?)?;
-        unsafe { text_out(|sink| write_plan(&plan, sink), text, capacity, needed) }?;
+        let json = plan_as_json(&plan)?;
+        unsafe { bytes_out(&json, text, capacity, needed) }?;
         Ok(())
     })
 }

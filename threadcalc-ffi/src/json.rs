@@ -13,6 +13,9 @@ use crate::status::Fault;
 /// The longest job that is looked at, in bytes.
 const LONGEST_JOB: usize = 65_536;
 
+/// Room for the usual plan, in bytes.
+const USUAL_PLAN: usize = 8_192;
+
 /// Reads a job. Every key goes through [`Job::set`], the one place where keys are understood.
 pub(crate) fn read_job(text: &[u8]) -> Result<Job, Fault> {
     read_job_beside(text, None)
@@ -44,6 +47,13 @@ pub(crate) fn read_job_beside(text: &[u8], beside: Option<&str>) -> Result<Job, 
 pub(crate) fn write_plan(plan: &Plan, sink: &mut Sink<'_>) -> Result<(), Error> {
     // The sink takes everything: what can fail is an exact number of the plan that does not fit.
     serde_json::to_writer(sink, plan).map_err(|_| Error::new(Code::Overflow, Field::Feed))
+}
+
+/// A plan as JSON on the heap, where reading the job has been: written once, not measured first.
+pub(crate) fn plan_as_json(plan: &Plan) -> Result<Vec<u8>, Error> {
+    let mut text = Vec::with_capacity(USUAL_PLAN);
+    serde_json::to_writer(&mut text, plan).map_err(|_| Error::new(Code::Overflow, Field::Feed))?;
+    Ok(text)
 }
 
 /// The byte that an error of the JSON reader stands at: it counts lines and columns.

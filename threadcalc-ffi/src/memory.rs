@@ -246,6 +246,34 @@ pub(crate) unsafe fn text_out(
     Ok(())
 }
 
+/// A text that is there already, as text_out writes one.
+///
+/// # Safety
+/// As `text_out`.
+pub(crate) unsafe fn bytes_out(
+    bytes: &[u8],
+    text: *mut c_char,
+    capacity: usize,
+    needed: *mut usize,
+) -> Result<(), Error> {
+    let needed = unsafe { Output::new(needed) }?;
+    if text.is_null() && capacity > 0 {
+        return Err(NULL);
+    }
+    let with_nul = bytes.len().saturating_add(1);
+    needed.write(with_nul);
+    if with_nul > capacity {
+        return Err(too_short(capacity, with_nul));
+    }
+    let room = text.cast::<u8>();
+    // SAFETY: the room has `with_nul` bytes at least, which the caller promises, and is none of the library's own.
+    unsafe {
+        core::ptr::copy_nonoverlapping(bytes.as_ptr(), room, bytes.len());
+        room.add(bytes.len()).write(0);
+    }
+    Ok(())
+}
+
 fn too_short(capacity: usize, needed: usize) -> Error {
     Error::new(Code::BufferTooShort, Field::Buffer).got(counted(capacity)).within(counted(needed), f64::NAN)
 }
