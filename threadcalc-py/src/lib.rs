@@ -46,7 +46,7 @@ mod through_hole;
 mod _threadcalc {
     #[cfg(feature = "bench")]
     #[pymodule_export]
-    use crate::bench::empty_feed;
+    use crate::bench::{core_plans_ns, empty_feed, empty_plan};
     #[pymodule_export]
     use crate::blind_hole::{BlindThread, ChamferReading, chamfers_for_full_thread, full_thread_that_fits};
     #[pymodule_export]

@@ -115,7 +115,7 @@ impl Spindle {
 
 /// Everything from a callout to a tapping block.
 #[pyclass(module = "threadcalc", frozen)]
-pub struct Plan(Box<core::Plan>);
+pub struct Plan(pub Box<core::Plan>);
 
 #[pymethods]
 impl Plan {
@@ -320,7 +320,16 @@ impl Plan {
 #[pyfunction]
 #[pyo3(signature = (job, /))]
 pub fn plan(job: &Bound<'_, PyAny>) -> PyResult<Plan> {
-    let job = job_of(job)?;
-    writable(&job)?;
-    core::plan(&job).map(|plan| Plan(Box::new(plan))).map_err(raise)
+    match job.cast::<Job>() {
+        Ok(job) => planned(&job.get().0),
+        Err(_) => planned(&job_of(job)?),
+    }
+}
+
+fn planned(job: &core::Job) -> PyResult<Plan> {
+    writable(job)?;
+    match core::plan(job) {
+        Ok(plan) => Ok(Plan(Box::new(plan))),
+        Err(error) => Err(raise(error)),
+    }
 }
