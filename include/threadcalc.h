@@ -3638,7 +3638,7 @@ typedef int32_t threadcalc_property_class;
  */
 typedef struct {
     /**
-     * Smallest tensile strength of the property class.
+     * Smallest tensile strength of the property class or the group of materials.
      */
     double tensile_mpa;
     /**
@@ -4467,7 +4467,7 @@ typedef struct {
      */
     threadcalc_ratio_t cutting_force_n_mm2;
     /**
-     * Shear strength of the part in MPa, for what the joint carries.
+     * Shear strength of the part in MPa, for what the joint carries; without it the material has one to start from.
      */
     threadcalc_ratio_t part_shear_mpa;
     /**
@@ -5551,15 +5551,34 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_engagement(
     threadcalc_error_t *error);
 
 /**
- * The smallest tensile strength of a property class, and 0.6 of it as shear strength. found_size is
- * sizeof(threadcalc_starting_strength_t).
+ * The smallest tensile strength of a screw of a property class and of this nominal diameter, and 0.6 of it as
+ * shear strength. found_size is sizeof(threadcalc_starting_strength_t).
  *
- * Class 8.8: up to M16; larger screws have 830 MPa. A measured or specified shear strength comes first.
- * Errors: missing, unknown-value, structure-size.
- * Source: ISO 898-1:2013 table 3, from memory; shear: common practice for steel.
+ * Class 8.8 has 800 MPa up to 16 mm and 830 MPa above; class 9.8 ends at 16 mm. A measured or specified shear
+ * strength comes first.
+ * Errors: missing, unknown-value, out-of-range (a diameter below 1.6 mm, above 39 mm, above 16 mm in class
+ * 9.8), structure-size.
+ * Source: ISO 898-1:2013 scope and table 3, from memory; shear: common practice for steel.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_starting_strength(
     threadcalc_property_class property_class,
+    const threadcalc_ratio_t *diameter_mm,
+    threadcalc_starting_strength_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * The tensile strength that the weakest usual material of a group has, and 0.6 of it as shear strength: for the
+ * threads of a tapped part. found_size is sizeof(threadcalc_starting_strength_t).
+ *
+ * The groups with a range stand at its lower end. Of the others: free-cutting steel 11SMn30, grey cast iron
+ * EN-GJL-150, copper alloy leaded gunmetal as cast, aluminium EN AW-5754 soft. Pure aluminium and castings of
+ * aluminium carry less: the material's certificate comes first.
+ * Errors: missing, unknown-value, structure-size.
+ * Source: EN 10087, EN 1561, EN 485-2 and the ranges of the groups, from memory; shear: common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_starting_part_strength(
+    threadcalc_material material,
     threadcalc_starting_strength_t *found,
     size_t found_size,
     threadcalc_error_t *error);

@@ -164,21 +164,27 @@ static void torques(void)
 
 static void starting_values(void)
 {
+    const threadcalc_ratio_t m10 = ratio(10, 1);
     threadcalc_starting_strength_t strength;
     threadcalc_starting_forces_t forces;
     threadcalc_factor_range_t range;
     size_t place;
     for (place = 0; place < sizeof no_choices / sizeof no_choices[0]; place++) {
-        REFUSED(UNKNOWN, strength, threadcalc_starting_strength(no_choices[place], &strength, sizeof strength, NULL));
+        REFUSED(UNKNOWN, strength, threadcalc_starting_strength(no_choices[place], &m10, &strength, sizeof strength, NULL));
+        REFUSED(UNKNOWN, strength, threadcalc_starting_part_strength(no_choices[place], &strength, sizeof strength, NULL));
         REFUSED(UNKNOWN, forces, threadcalc_starting_forces(no_choices[place], &forces, sizeof forces, NULL));
         CHECK(strcmp(threadcalc_property_class_name(no_choices[place]), "unknown") == 0);
         CHECK(strcmp(threadcalc_material_name(no_choices[place]), "unknown") == 0);
         CHECK(strcmp(threadcalc_weakest_name(no_choices[place]), "unknown") == 0);
         CHECK(strcmp(threadcalc_holder_name(no_choices[place]), "unknown") == 0);
     }
-    REFUSED(MISSING, strength, threadcalc_starting_strength(0, &strength, sizeof strength, NULL));
-    REFUSED(IS_SIZE, strength, threadcalc_starting_strength(1, &strength, 0, NULL));
-    CHECK(threadcalc_starting_strength(1, NULL, sizeof strength, NULL) == IS_NULL);
+    REFUSED(MISSING, strength, threadcalc_starting_strength(0, &m10, &strength, sizeof strength, NULL));
+    REFUSED(IS_SIZE, strength, threadcalc_starting_strength(1, &m10, &strength, 0, NULL));
+    CHECK(threadcalc_starting_strength(1, &m10, NULL, sizeof strength, NULL) == IS_NULL);
+    REFUSED(MISSING, strength, threadcalc_starting_strength(1, NULL, &strength, sizeof strength, NULL));
+    REFUSED(MISSING, strength, threadcalc_starting_part_strength(0, &strength, sizeof strength, NULL));
+    REFUSED(IS_SIZE, strength, threadcalc_starting_part_strength(1, &strength, 0, NULL));
+    CHECK(threadcalc_starting_part_strength(1, NULL, sizeof strength, NULL) == IS_NULL);
     REFUSED(MISSING, forces, threadcalc_starting_forces(0, &forces, sizeof forces, NULL));
     REFUSED(IS_SIZE, forces, threadcalc_starting_forces(1, &forces, 0, NULL));
     CHECK(threadcalc_starting_forces(1, NULL, sizeof forces, NULL) == IS_NULL);

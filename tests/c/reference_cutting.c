@@ -91,13 +91,14 @@ static int32_t torque(csv_row *row)
     return status;
 }
 
+static const char *const materials[] = {
+    "free_cutting_steel", "structural_steel", "tempered_steel", "high_strength_steel", "tool_steel",
+    "austenitic_stainless", "grey_cast_iron", "malleable_cast_iron", "copper_alloy", "aluminium",
+};
+
 static int32_t starting_forces(csv_row *row)
 {
-    static const char *const names[] = {
-        "free_cutting_steel", "structural_steel", "tempered_steel", "high_strength_steel", "tool_steel",
-        "austenitic_stainless", "grey_cast_iron", "malleable_cast_iron", "copper_alloy", "aluminium",
-    };
-    const int32_t material = csv_choice(row, "material", names, sizeof names / sizeof names[0]);
+    const int32_t material = csv_choice(row, "material", materials, sizeof materials / sizeof materials[0]);
     threadcalc_starting_forces_t forces;
     const int32_t status = threadcalc_starting_forces(material, &forces, sizeof forces, &row->error);
     if (status == THREADCALC_STATUS_OK) {
@@ -105,6 +106,18 @@ static int32_t starting_forces(csv_row *row)
         csv_double(row, "by_pitch_n_mm2", forces.by_pitch_n_mm2);
         csv_double(row, "by_chip_area_n_mm2", forces.by_chip_area_n_mm2);
         csv_text(row, "is_read", reference_yes(forces.is_read));
+    }
+    return status;
+}
+
+static int32_t starting_part_strength(csv_row *row)
+{
+    const int32_t material = csv_choice(row, "material", materials, sizeof materials / sizeof materials[0]);
+    threadcalc_starting_strength_t found;
+    const int32_t status = threadcalc_starting_part_strength(material, &found, sizeof found, &row->error);
+    if (status == THREADCALC_STATUS_OK) {
+        csv_double(row, "tensile_mpa", found.tensile_mpa);
+        csv_double(row, "shear_mpa", found.shear_mpa);
     }
     return status;
 }
@@ -216,6 +229,7 @@ void reference_cutting(void)
     csv_run("spindle_speed", spindle_speed);
     csv_run("torque", torque);
     csv_run("starting_forces", starting_forces);
+    csv_run("starting_part_strength", starting_part_strength);
     csv_run("power", power);
     csv_run("gear_fit", gear_fit);
 }

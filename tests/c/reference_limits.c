@@ -119,7 +119,11 @@ static int32_t starting_strength(csv_row *row)
     static const char *const names[] = {"4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9"};
     const int32_t property_class = csv_choice(row, "property_class", names, 9);
     threadcalc_starting_strength_t found;
-    const int32_t status = threadcalc_starting_strength(property_class, &found, sizeof found, &row->error);
+    threadcalc_ratio_t diameter;
+    int32_t status = reference_number(row, "diameter_mm", &diameter);
+    if (status == THREADCALC_STATUS_OK) {
+        status = threadcalc_starting_strength(property_class, &diameter, &found, sizeof found, &row->error);
+    }
     if (status == THREADCALC_STATUS_OK) {
         csv_text(row, "property_class", threadcalc_property_class_name(property_class));
         csv_double(row, "tensile_mpa", found.tensile_mpa);

@@ -53,9 +53,13 @@ def engagement(row: Cells) -> dict[str, object]:
 
 
 def starting_strength(row: Cells) -> dict[str, object]:
-    strength = tc.starting_strength(row["property_class"])
+    strength = tc.starting_strength(row["property_class"], row["diameter_mm"])
     assert row["property_class"] in tc.property_classes()
     return attributes(strength, "tensile_mpa", "shear_mpa")
+
+
+def starting_part_strength(row: Cells) -> dict[str, object]:
+    return attributes(tc.starting_part_strength(row["material"]), "tensile_mpa", "shear_mpa")
 
 
 def spindle_speed(row: Cells) -> dict[str, object]:
@@ -175,6 +179,7 @@ OPERATIONS = (
     ramp,
     spindle_speed,
     starting_forces,
+    starting_part_strength,
     starting_strength,
     torque,
 )

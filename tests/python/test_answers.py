@@ -127,8 +127,9 @@ def test_bad_values_are_named(call, name: str, field: str) -> None:
     ("call", "word"),
     [
         (lambda bad: tc.holder_clearance(HOLE, bad), "holder"),
-        (lambda bad: tc.starting_strength(bad), "property_class"),
+        (lambda bad: tc.starting_strength(bad, 10), "property_class"),
         (lambda bad: tc.starting_forces(bad), "material"),
+        (lambda bad: tc.starting_part_strength(bad), "material"),
         (lambda bad: tc.TapKind(bad), "tap_kind"),
         (lambda bad: tc.ChamferForm(bad), "chamfer"),
         (lambda bad: tc.iso_tap_pitch_diameter_mm(HOLE, bad), "tap_class"),
@@ -167,7 +168,10 @@ def test_the_stub_lists_the_choices_of_the_library() -> None:
 
 def test_starting_values_are_marked() -> None:
     for name in tc.property_classes():
-        strength = tc.starting_strength(name)
+        strength = tc.starting_strength(name, 10)
+        assert strength.shear_mpa == pytest.approx(0.6 * strength.tensile_mpa) and "from memory" in strength.source
+    for name in tc.materials():
+        strength = tc.starting_part_strength(name)
         assert strength.shear_mpa == pytest.approx(0.6 * strength.tensile_mpa) and "from memory" in strength.source
     forces = [tc.starting_forces(name) for name in tc.materials()]
     assert [one.material for one in forces if not one.is_read] == ["aluminium"]
@@ -218,7 +222,8 @@ def test_answers_cannot_be_changed_and_name_themselves() -> None:
     mark = tc.read_shank_mark("M8 6H")
     answers = [
         tc.engagement(HOLE, SCREW, 10, **STRENGTHS),
-        tc.starting_strength("8.8"),
+        tc.starting_strength("8.8", 10),
+        tc.starting_part_strength("aluminium"),
         tc.torque_by_pitch(HOLE, 2500),
         tc.forming_factor(),
         tc.starting_forces("aluminium"),

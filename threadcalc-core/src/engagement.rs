@@ -266,11 +266,19 @@ named! {
     }
 }
 
+/// Shear strength of steel over its tensile strength (common practice).
+const SHEAR_OF_TENSILE: f64 = 0.6;
+/// Diameters that ISO 898-1 covers, and the largest of class 9.8, which is also the largest of the lower
+/// strength of class 8.8.
+const SMALLEST_MM: Length = Length::parts(16, 10);
+const LARGEST_MM: Length = Length::integer(39);
+const LARGEST_SMALL_MM: Length = Length::integer(16);
+
 /// Strengths to begin with where nothing better is known: marked, and never a default.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct StartingStrength {
-    /// Smallest tensile strength of the property class.
+    /// Smallest tensile strength of the property class or the group of materials.
     pub tensile_mpa: f64,
     /// 0.6 of it.
     pub shear_mpa: f64,
@@ -278,35 +286,57 @@ pub struct StartingStrength {
     pub source: &'static str,
 }
 
+impl StartingStrength {
+    pub(crate) const fn of_tensile(tensile_mpa: f64, source: &'static str) -> Self {
+        Self { tensile_mpa, shear_mpa: tensile_mpa * SHEAR_OF_TENSILE, source }
+    }
+}
+
 impl PropertyClass {
-    /// The smallest tensile strength of the class, and 0.6 of it as shear strength.
+    /// The smallest tensile strength of a screw of the class and of this nominal diameter, and 0.6 of it as
+    /// shear strength.
     ///
-    /// Class 8.8: up to M16; larger screws have 830 MPa. The 0.6 is common practice for steel, not the
-    /// standard's: a measured or specified shear strength comes first.
+    /// Class 8.8 has 800 MPa up to 16 mm and 830 MPa above; class 9.8 ends at 16 mm. The 0.6 is common practice
+    /// for steel, not the standard's: a measured or specified shear strength comes first.
+    ///
+    /// # Errors
+    /// [`Code::OutOfRange`] for a diameter that the standard has no strength for in this class: below 1.6 mm,
+    /// above 39 mm, above 16 mm in class 9.8.
     ///
     /// ```
-    /// use threadcalc_core::PropertyClass;
+    /// use threadcalc_core::{Length, PropertyClass};
     ///
-    /// let class = PropertyClass::from_name(b"8.8").map(PropertyClass::starting_strength);
-    /// assert_eq!(class.map(|class| (class.tensile_mpa, class.shear_mpa)), Some((800.0, 480.0)));
+    /// let m10 = PropertyClass::P88.starting_strength(Length::integer(10))?;
+    /// assert_eq!((m10.tensile_mpa, m10.shear_mpa), (800.0, 480.0));
+    /// assert_eq!(PropertyClass::P88.starting_strength(Length::integer(20))?.tensile_mpa, 830.0);
+    /// # Ok::<(), threadcalc_core::Error>(())
     /// ```
     ///
     /// # Source
-    /// ISO 898-1:2013 table 3, from memory; shear: common practice.
-    #[must_use]
-    pub const fn starting_strength(self) -> StartingStrength {
-        let (tensile_mpa, shear_mpa) = match self {
-            Self::P46 => (400.0, 240.0),
-            Self::P48 => (420.0, 252.0),
-            Self::P56 => (500.0, 300.0),
-            Self::P58 => (520.0, 312.0),
-            Self::P68 => (600.0, 360.0),
-            Self::P88 => (800.0, 480.0),
-            Self::P98 => (900.0, 540.0),
-            Self::P109 => (1040.0, 624.0),
-            Self::P129 => (1220.0, 732.0),
+    /// ISO 898-1:2013 scope and table 3, from memory; shear: common practice.
+    pub fn starting_strength(self, diameter_mm: Length) -> Result<StartingStrength, Error> {
+        let largest = if matches!(self, Self::P98) { LARGEST_SMALL_MM } else { LARGEST_MM };
+        if diameter_mm < SMALLEST_MM || diameter_mm > largest {
+            return Err(Error::new(Code::OutOfRange, Field::Diameter)
+                .got(diameter_mm.to_f64())
+                .within(SMALLEST_MM.to_f64(), largest.to_f64())
+                .hint_text(
+                    "diameters in mm that ISO 898-1 has this class for: beyond, give the screw's tensile strength",
+                ));
+        }
+        let tensile_mpa = match self {
+            Self::P46 => 400.0,
+            Self::P48 => 420.0,
+            Self::P56 => 500.0,
+            Self::P58 => 520.0,
+            Self::P68 => 600.0,
+            Self::P88 if diameter_mm <= LARGEST_SMALL_MM => 800.0,
+            Self::P88 => 830.0,
+            Self::P98 => 900.0,
+            Self::P109 => 1040.0,
+            Self::P129 => 1220.0,
         };
         let source = "ISO 898-1:2013 table 3, from memory; shear 0.6 of it, common practice";
-        StartingStrength { tensile_mpa, shear_mpa, source }
+        Ok(StartingStrength::of_tensile(tensile_mpa, source))
     }
 }

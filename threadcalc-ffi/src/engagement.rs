@@ -1,14 +1,17 @@
-//! What a fit of threads carries, and the strengths of property classes.
+//! What a fit of threads carries, and the strengths to start from.
 
 use core::ffi::c_char;
 use core::mem::offset_of;
 
-use threadcalc_core::{Engagement, EngagementRequest, Error, Field, Length, PropertyClass, engagement};
+use threadcalc_core::{
+    Engagement, EngagementRequest, Error, Field, Length, Material, PropertyClass, StartingStrength, engagement,
+};
 
 use crate::codes::threadcalc_status;
 use crate::memory::{Request, SizedOutput, fixed_text, input, request};
+use crate::number::given;
 use crate::status::{given_double, guard, required, threadcalc_error_t};
-use crate::tap_choices::{threadcalc_property_class, threadcalc_weakest};
+use crate::tap_choices::{threadcalc_material, threadcalc_property_class, threadcalc_weakest};
 use crate::types::{threadcalc_ratio_t, threadcalc_thread_t};
 
 /// What an engagement is made of: mm, MPa = N/mm2, N. Begin with THREADCALC_ENGAGEMENT_REQUEST_INIT.
@@ -147,7 +150,7 @@ pub unsafe extern "C" fn threadcalc_engagement(
 #[repr(C)]
 #[derive(Clone, Copy)]
 pub struct threadcalc_starting_strength_t {
-    /// Smallest tensile strength of the property class.
+    /// Smallest tensile strength of the property class or the group of materials.
     pub tensile_mpa: f64,
     /// 0.6 of it.
     pub shear_mpa: f64,
@@ -155,28 +158,56 @@ pub struct threadcalc_starting_strength_t {
     pub source: [c_char; 96],
 }
 
-/// The smallest tensile strength of a property class, and 0.6 of it as shear strength. found_size is
-/// sizeof(threadcalc_starting_strength_t).
+impl threadcalc_starting_strength_t {
+    fn of(strength: &StartingStrength) -> Self {
+        Self { tensile_mpa: strength.tensile_mpa, shear_mpa: strength.shear_mpa, source: fixed_text(strength.source) }
+    }
+}
+
+/// The smallest tensile strength of a screw of a property class and of this nominal diameter, and 0.6 of it as
+/// shear strength. found_size is sizeof(threadcalc_starting_strength_t).
 ///
-/// Class 8.8: up to M16; larger screws have 830 MPa. A measured or specified shear strength comes first.
-/// Errors: missing, unknown-value, structure-size.
-/// Source: ISO 898-1:2013 table 3, from memory; shear: common practice for steel.
+/// Class 8.8 has 800 MPa up to 16 mm and 830 MPa above; class 9.8 ends at 16 mm. A measured or specified shear
+/// strength comes first.
+/// Errors: missing, unknown-value, out-of-range (a diameter below 1.6 mm, above 39 mm, above 16 mm in class
+/// 9.8), structure-size.
+/// Source: ISO 898-1:2013 scope and table 3, from memory; shear: common practice for steel.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_starting_strength(
     property_class: threadcalc_property_class,
+    diameter_mm: *const threadcalc_ratio_t,
     found: *mut threadcalc_starting_strength_t,
     found_size: usize,
     error: *mut threadcalc_error_t,
 ) -> threadcalc_status {
     guard(error, || {
         let class = required(property_class, PropertyClass::from_number, Field::ScrewProperty, PropertyClass::CHOICES)?;
+        let diameter = unsafe { given(diameter_mm, Field::Diameter) }?;
         let place = unsafe { SizedOutput::new(found, found_size) }?;
-        let strength = class.starting_strength();
-        place.write(threadcalc_starting_strength_t {
-            tensile_mpa: strength.tensile_mpa,
-            shear_mpa: strength.shear_mpa,
-            source: fixed_text(strength.source),
-        });
+        place.write(threadcalc_starting_strength_t::of(&class.starting_strength(diameter)?));
+        Ok(())
+    })
+}
+
+/// The tensile strength that the weakest usual material of a group has, and 0.6 of it as shear strength: for the
+/// threads of a tapped part. found_size is sizeof(threadcalc_starting_strength_t).
+///
+/// The groups with a range stand at its lower end. Of the others: free-cutting steel 11SMn30, grey cast iron
+/// EN-GJL-150, copper alloy leaded gunmetal as cast, aluminium EN AW-5754 soft. Pure aluminium and castings of
+/// aluminium carry less: the material's certificate comes first.
+/// Errors: missing, unknown-value, structure-size.
+/// Source: EN 10087, EN 1561, EN 485-2 and the ranges of the groups, from memory; shear: common practice.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_starting_part_strength(
+    material: threadcalc_material,
+    found: *mut threadcalc_starting_strength_t,
+    found_size: usize,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let material = required(material, Material::from_number, Field::Material, Material::CHOICES)?;
+        let place = unsafe { SizedOutput::new(found, found_size) }?;
+        place.write(threadcalc_starting_strength_t::of(&material.starting_strength()));
         Ok(())
     })
 }

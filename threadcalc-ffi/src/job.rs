@@ -169,7 +169,7 @@ pub struct threadcalc_job_t {
     pub coating_um: threadcalc_ratio_t,
     /// Specific cutting force in N/mm2 for kc P^2 D / 8000, instead of the material's starting value.
     pub cutting_force_n_mm2: threadcalc_ratio_t,
-    /// Shear strength of the part in MPa, for what the joint carries.
+    /// Shear strength of the part in MPa, for what the joint carries; without it the material has one to start from.
     pub part_shear_mpa: threadcalc_ratio_t,
     /// How many such holes the part has, for the time.
     pub hole_count: threadcalc_ratio_t,

@@ -1,7 +1,7 @@
 //! What a screw and a tapped hole carry together.
 
 use pyo3::prelude::*;
-use threadcalc_core::{self as core, EngagementRequest, Field, Length, PropertyClass};
+use threadcalc_core::{self as core, EngagementRequest, Field, Length, Material, PropertyClass};
 
 use crate::answer::answer;
 use crate::error::raise;
@@ -70,7 +70,7 @@ pub fn engagement(
 answer! {
     /// Strengths to begin with.
     StartingStrength(core::StartingStrength) {
-        /// Smallest tensile strength of the property class.
+        /// Smallest tensile strength of the property class or the group of materials.
         tensile_mpa,
         /// 0.6 of it.
         shear_mpa,
@@ -85,9 +85,20 @@ pub fn property_classes() -> Vec<&'static str> {
     PropertyClass::ALL.iter().map(|class| class.name()).collect()
 }
 
-/// Strengths of a property class to begin with where nothing better is known.
+/// Strengths of a screw of a property class to begin with where nothing better is known.
 #[pyfunction]
-#[pyo3(signature = (property_class, /))]
-pub fn starting_strength(property_class: &Bound<'_, PyAny>) -> PyResult<StartingStrength> {
-    choose::<PropertyClass>(property_class).map(|class| StartingStrength(class.starting_strength()))
+#[pyo3(signature = (property_class, diameter_mm, /))]
+pub fn starting_strength(
+    property_class: &Bound<'_, PyAny>,
+    diameter_mm: &Bound<'_, PyAny>,
+) -> PyResult<StartingStrength> {
+    let class: PropertyClass = choose(property_class)?;
+    class.starting_strength(exact(diameter_mm, Field::Diameter)?).map(StartingStrength).map_err(raise)
+}
+
+/// Strengths of a tapped part to begin with where nothing better is known.
+#[pyfunction]
+#[pyo3(signature = (material, /))]
+pub fn starting_part_strength(material: &Bound<'_, PyAny>) -> PyResult<StartingStrength> {
+    choose::<Material>(material).map(|material| StartingStrength(material.starting_strength()))
 }

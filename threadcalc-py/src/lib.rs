@@ -68,7 +68,9 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::drill::{Drill, drill_diameter, drills, percent_thread};
     #[pymodule_export]
-    use crate::engagement::{Engagement, StartingStrength, engagement, property_classes, starting_strength};
+    use crate::engagement::{
+        Engagement, StartingStrength, engagement, property_classes, starting_part_strength, starting_strength,
+    };
     #[pymodule_export]
     use crate::feed::{Feed, exact_speeds, feed, nearest_exact_speeds, programmed_speed};
     #[pymodule_export]

@@ -105,13 +105,20 @@ pub fn torques(state: &mut State, input: &mut Input<'_>) {
 }
 
 /// What there is to start from where nothing better is known.
-pub fn starting_values(_state: &mut State, input: &mut Input<'_>) {
+pub fn starting_values(state: &mut State, input: &mut Input<'_>) {
     let number = input.choice();
+    let diameter = ratio_in(state, input);
+    let diameter = ratio_at(diameter.as_ref());
     // SAFETY: the pointers are NULL or of live memory of these lengths.
-    let strength = |found, size, error| unsafe { threadcalc_starting_strength(number, found, size, error) };
+    let strength = |found, size, error| unsafe { threadcalc_starting_strength(number, diameter, found, size, error) };
     if let Some(strength) = sized::<threadcalc_starting_strength_t>(input, strength) {
         assert!((1..=9).contains(&number) && strength.shear_mpa < strength.tensile_mpa);
         assert!(fixed_text(&strength.source).starts_with("ISO 898-1"));
+    }
+    // SAFETY: as above.
+    let part = |found, size, error| unsafe { threadcalc_starting_part_strength(number, found, size, error) };
+    if let Some(part) = sized::<threadcalc_starting_strength_t>(input, part) {
+        assert!((1..=10).contains(&number) && part.shear_mpa < part.tensile_mpa);
     }
     // SAFETY: as above.
     let forces = |found, size, error| unsafe { threadcalc_starting_forces(number, found, size, error) };

@@ -1,6 +1,7 @@
-//! Cutting forces to start from, by group of material.
+//! Cutting forces and strengths to start from, by group of material.
 
 use super::torque::{ForceByChipArea, ForceByPitch};
+use crate::engagement::StartingStrength;
 use crate::named::named;
 
 named! {
@@ -69,7 +70,37 @@ impl Material {
         }))
     }
 
-    /// Whether the starting values were read in a published table; false: from memory of the trade.
+    /// The tensile strength that the weakest usual material of the group has, and 0.6 of it as shear strength,
+    /// which iron, austenitic steel and aluminium exceed: for the threads of a tapped part, where nothing better
+    /// is known.
+    ///
+    /// The groups with a range stand at its lower end. Of the others: free-cutting steel 11SMn30, grey cast iron
+    /// EN-GJL-150, copper alloy leaded gunmetal as cast, aluminium EN AW-5754 soft. A harder temper carries more,
+    /// pure aluminium and castings of aluminium less: the material's certificate comes first.
+    ///
+    /// ```
+    /// use threadcalc_core::Material;
+    ///
+    /// assert_eq!(Material::Aluminium.starting_strength().shear_mpa, 114.0);
+    /// ```
+    ///
+    /// # Source
+    /// EN 10087, EN 1561, EN 485-2 and the ranges of the groups, from memory; shear: common practice.
+    #[must_use]
+    pub const fn starting_strength(self) -> StartingStrength {
+        let tensile_mpa = match self {
+            Self::FreeCuttingSteel => 380.0,
+            Self::StructuralSteel | Self::TemperedSteel | Self::AusteniticStainless => 500.0,
+            Self::HighStrengthSteel | Self::ToolSteel => 950.0,
+            Self::GreyCastIron => 150.0,
+            Self::MalleableCastIron => 350.0,
+            Self::CopperAlloy => 200.0,
+            Self::Aluminium => 190.0,
+        };
+        StartingStrength::of_tensile(tensile_mpa, "weakest of its group, from memory; shear 0.6 of it, common practice")
+    }
+
+    /// Whether the starting forces were read in a published table; false: from memory of the trade.
     #[must_use]
     pub const fn is_read(self) -> bool {
         !matches!(self, Self::Aluminium)

@@ -189,7 +189,7 @@ pub struct Job {
     pub material: Option<Material>,
     /// Specific cutting force in N/mm2 for kc P² D / 8000, instead of the material's starting value.
     pub cutting_force_n_mm2: Option<Ratio>,
-    /// Shear strength of the part in MPa, for what the joint carries.
+    /// Shear strength of the part in MPa, for what the joint carries; without it the material has one to start from.
     pub part_shear_mpa: Option<Ratio>,
     /// The screw that goes in.
     pub screw: Option<Screw>,

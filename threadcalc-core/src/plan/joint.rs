@@ -3,15 +3,15 @@
 use super::{Job, MOST_PLAN_FINDINGS, Screw};
 use crate::depth::Countersunk;
 use crate::drill::{TapDrill, WithinLimits};
-use crate::engagement::{Engagement, EngagementRequest, STRENGTHS_MPA, Weakest, engagement};
+use crate::engagement::{Engagement, EngagementRequest, STRENGTHS_MPA, StartingStrength, Weakest, engagement};
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::form::Form;
 use crate::length::Length;
 use crate::thread::{Side, Thread};
 
-/// Shear strength of steel over its tensile strength (common practice).
-const SHEAR_OF_TENSILE: f64 = 0.6;
+/// Where the shear strength is from of a screw whose tensile strength alone is given.
+pub(super) const OWN_TENSILE: &str = "shear 0.6 of the tensile strength, common practice";
 
 /// The joint, if the job speaks of a screw.
 #[inline(never)]
@@ -22,28 +22,19 @@ pub(super) fn joint(
     countersink: Option<&Countersunk>,
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
 ) -> Result<Option<Engagement>, Error> {
-    let Some(screw) = job.screw else { return Ok(None) };
-    let missing = |field, hint| Error::new(Code::Missing, field).hint_text(hint);
-    let part_shear = job.part_shear_mpa.ok_or(missing(Field::PartShear, "shear strength of the tapped part in MPa"))?;
-    let starting = screw.property_class.map(|class| class.starting_strength());
-    let tensile = screw.tensile_mpa.map(Length::to_f64).or(starting.map(|class| class.tensile_mpa));
-    let tensile =
-        tensile.ok_or(missing(Field::ScrewTensile, "tensile strength of the screw in MPa, or its property class"))?;
-    let tensile = crate::range::within(tensile, Field::ScrewTensile, STRENGTHS_MPA.0, STRENGTHS_MPA.1)?;
-    let shear = screw.shear_mpa.map_or(tensile * SHEAR_OF_TENSILE, Length::to_f64);
-    if screw.tensile_mpa.is_none() || screw.shear_mpa.is_none() {
-        findings.push(
-            Finding::new(FindingId::StrengthAssumed)
-                .with_severity(Severity::Info)
-                .with_evidence("screw")
-                .with_number(NumberKey::TensileMpa, tensile)
-                .with_number(NumberKey::ShearMpa, shear),
-        );
-    }
+    let Some(screw) = job.screw else {
+        return match job.part_shear_mpa {
+            None => Ok(None),
+            Some(_) => Err(Error::new(Code::Missing, Field::ScrewTensile)
+                .hint_text("part_shear_mpa is one side of a joint: say the screw's strength too, or leave it out")),
+        };
+    };
     if thread.form().is_pipe() {
         return Err(Error::new(Code::DoesNotApply, Field::Thread)
             .hint_text("a pipe thread seals or holds a fitting; a screw goes into M or UN: leave the screw out"));
     }
+    let part_shear = part_shear(job, findings)?;
+    let screw_strength = screw_strength(thread, &screw, findings)?;
     engaged(&screw, job)?;
     let medium: &[u8] = if thread.form() == Form::Metric { b"6g" } else { b"2A" };
     let class = screw.tolerance_class.as_ref().map_or(medium, |class| class.as_str().as_bytes());
@@ -58,9 +49,9 @@ pub(super) fn joint(
         without_full_thread_mm: countersink.map_or(Ok(Length::ZERO), |sunk| {
             Length::new(libm::ceil(sunk.full_thread_lost_mm * 1e6) as i64, 1_000_000)
         })?,
-        internal_shear_mpa: part_shear.to_f64(),
-        external_shear_mpa: shear,
-        external_tensile_mpa: tensile,
+        internal_shear_mpa: part_shear,
+        external_shear_mpa: screw_strength.shear_mpa,
+        external_tensile_mpa: screw_strength.tensile_mpa,
         // Outside the limits there is a finding already, and the limits are the better ground.
         drilled_mm: (drill.chosen.within_limits == WithinLimits::Yes).then(|| drill.chosen.drill.diameter_mm()),
         load_n: screw.load_n.map(Length::to_f64),
@@ -68,6 +59,56 @@ pub(super) fn joint(
     let found = engagement(thread, &external, &request).map_err(|error| of_job(error, job))?;
     of_joint(&found, findings);
     Ok(Some(found))
+}
+
+/// Shear strength of the tapped part in MPa: the job's, or its material's to start from.
+fn part_shear(job: &Job, findings: &mut Findings<MOST_PLAN_FINDINGS>) -> Result<f64, Error> {
+    if let Some(shear) = job.part_shear_mpa {
+        return Ok(shear.to_f64());
+    }
+    let missing = Error::new(Code::Missing, Field::PartShear);
+    let material =
+        job.material.ok_or(missing.hint_text("shear strength of the tapped part in MPa, or its material"))?;
+    let starting = material.starting_strength();
+    findings.push(assumed(&starting, "part_shear_mpa"));
+    Ok(starting.shear_mpa)
+}
+
+/// Strengths of the screw in MPa: the job's, or its property class's to start from.
+fn screw_strength(
+    thread: &Thread,
+    screw: &Screw,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<StartingStrength, Error> {
+    let mut strength = match (screw.tensile_mpa, screw.property_class) {
+        (Some(tensile), _) => {
+            let tensile =
+                crate::range::within(tensile.to_f64(), Field::ScrewTensile, STRENGTHS_MPA.0, STRENGTHS_MPA.1)?;
+            StartingStrength::of_tensile(tensile, OWN_TENSILE)
+        }
+        (None, Some(class)) => {
+            class.starting_strength(thread.major_mm()).map_err(|error| error.about(Field::ScrewProperty))?
+        }
+        (None, None) => {
+            return Err(Error::new(Code::Missing, Field::ScrewTensile)
+                .hint_text("tensile strength of the screw in MPa, or its property class"));
+        }
+    };
+    if let Some(shear) = screw.shear_mpa {
+        strength.shear_mpa = shear.to_f64();
+    }
+    if screw.tensile_mpa.is_none() || screw.shear_mpa.is_none() {
+        findings.push(assumed(&strength, "screw"));
+    }
+    Ok(strength)
+}
+
+fn assumed(strength: &StartingStrength, evidence: &'static str) -> Finding {
+    Finding::new(FindingId::StrengthAssumed)
+        .with_severity(Severity::Info)
+        .with_evidence(evidence)
+        .with_number(NumberKey::TensileMpa, strength.tensile_mpa)
+        .with_number(NumberKey::ShearMpa, strength.shear_mpa)
 }
 
 fn of_class(error: Error) -> Error {

@@ -1,6 +1,7 @@
 //! Where the numbers of a plan come from.
 
 use super::Plan;
+use super::joint::OWN_TENSILE;
 use crate::drill::Tap;
 use crate::form::Form;
 
@@ -44,7 +45,8 @@ impl Plan {
             self.tap_class.map(|_| ("tap_class", "ISO 2857, from memory")),
             self.tap_limit.map(|_| ("tap_limit", "ASME B94.9, from memory")),
             self.joint.map(|_| ("joint", "FED-STD-H28/2B, ASME B1.1 appendix B, ISO 898-1 (stress area of M)")),
-            self.starting_strength().map(|source| ("job.screw", source)),
+            self.screw_source().map(|source| ("job.screw", source)),
+            self.part_source().map(|source| ("job.part_shear_mpa", source)),
             Some(("gauges", "ISO 1502 and ASME B1.2, from memory")),
             self.formed_minor_mm.map(|_| ("formed_minor_mm", "7H of ISO 965-1 by DIN 13-50, from memory")),
             self.not_go.map(|rule| ("not_go", rule.standard)),
@@ -53,10 +55,20 @@ impl Plan {
         parts.into_iter().flatten().map(|(part, source)| Source { part, source })
     }
 
-    /// Where a strength of the screw is from that the job left to its property class.
-    fn starting_strength(&self) -> Option<&'static str> {
-        let screw = self.job.screw.filter(|screw| screw.tensile_mpa.is_none() || screw.shear_mpa.is_none())?;
-        screw.property_class.map(|class| class.starting_strength().source)
+    /// Where a strength of the screw is from that the job left out.
+    fn screw_source(&self) -> Option<&'static str> {
+        let screw = self.job.screw?;
+        match (screw.tensile_mpa, screw.shear_mpa) {
+            (Some(_), Some(_)) => None,
+            (Some(_), None) => Some(OWN_TENSILE),
+            (None, _) => Some(screw.property_class?.starting_strength(self.thread.major_mm()).ok()?.source),
+        }
+    }
+
+    /// Where the strength of the part is from that the job left to its material.
+    fn part_source(&self) -> Option<&'static str> {
+        let material = self.job.material.filter(|_| self.joint.is_some() && self.job.part_shear_mpa.is_none())?;
+        Some(material.starting_strength().source)
     }
 }
 

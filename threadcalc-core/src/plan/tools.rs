@@ -241,8 +241,13 @@ impl Plan {
         if let Some(sunk) = &self.countersink {
             page.item(" ", format_args!("less {} mm of countersink", Shown(sunk.full_thread_lost_mm, 2)))?;
         }
-        if let Some(shear) = self.job.part_shear_mpa {
-            page.item("; ", format_args!("part {shear} MPa in shear"))?;
+        match (self.job.part_shear_mpa, self.job.material) {
+            (Some(shear), _) => page.item("; ", format_args!("part {shear} MPa in shear"))?,
+            (None, Some(material)) => {
+                let shear = material.starting_strength().shear_mpa;
+                page.item("; ", format_args!("part {} MPa in shear, from the material", Shown(shear, 0)))?;
+            }
+            (None, None) => {}
         }
         page.next_line()?;
         page.item("", format_args!("{gives}:"))?;

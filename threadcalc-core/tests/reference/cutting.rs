@@ -74,6 +74,15 @@ fn gives_forces_to_start_from() {
 }
 
 #[test]
+fn gives_strengths_of_the_part_to_start_from() {
+    Table::open("starting_part_strength").check(|row| {
+        let material = Material::from_name(row.cell("material").as_bytes()).ok_or(Failure::NoChoice)?;
+        let strength = material.starting_strength();
+        Ok(vec![("tensile_mpa", Got::Double(strength.tensile_mpa)), ("shear_mpa", Got::Double(strength.shear_mpa))])
+    });
+}
+
+#[test]
 fn gives_power() {
     Table::open("power").check(|row| {
         let power = power_kw(double(row, "torque_nm")?, number(row, "rpm")?)?;

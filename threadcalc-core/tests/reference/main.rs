@@ -234,7 +234,7 @@ fn gives_what_a_fit_carries() {
 fn gives_strengths_to_start_from() {
     Table::open("starting_strength").check(|row| {
         let class = PropertyClass::from_name(row.cell("property_class").as_bytes()).ok_or(Failure::NoChoice)?;
-        let strength = class.starting_strength();
+        let strength = class.starting_strength(number(row, "diameter_mm")?)?;
         Ok(vec![("tensile_mpa", Got::Double(strength.tensile_mpa)), ("shear_mpa", Got::Double(strength.shear_mpa))])
     });
 }

@@ -62,7 +62,7 @@ fn keys() -> Vec<Key> {
         may("coating_um", zero_to(1e3), "Thickness of a plating that the thread is gauged after in micrometres, 0 to 1000; 0 if not given."),
         may("material", choice(Material::ALL), "Material of the part, for starting values."),
         may("cutting_force_n_mm2", between(50.0, 2e4), "Specific cutting force in N/mm2, 50 to 20000, instead of the material's starting value."),
-        may("part_shear_mpa", above_zero_to(1e5), "Shear strength of the part in MPa, 0.000001 to 100000; required with a screw."),
+        may("part_shear_mpa", above_zero_to(1e5), "Shear strength of the part in MPa, 0.000001 to 100000; required with a screw, unless a material stands for it."),
         may("screw", object(&screw()), "The screw that goes in, for what the joint carries."),
         may("hole_count", count_to(1_000_000), "How many such holes the part has, 1 to 1000000, for the time."),
         filled("machine", object(&machine()), "The machine's limits."),

@@ -115,6 +115,7 @@ __all__ = [
     "spindle_speed_feet",
     "standard_threads",
     "starting_forces",
+    "starting_part_strength",
     "starting_strength",
     "surface_speed_m_min",
     "tap_drill",
@@ -1096,11 +1097,11 @@ class Engagement:
 
 @final
 class StartingStrength:
-    """Strengths of a property class to begin with, in MPa: marked, and never a default."""
+    """Strengths of a screw or of a part to begin with, in MPa: marked, and never a default."""
 
     @property
     def tensile_mpa(self) -> float:
-        """Smallest tensile strength of the property class, in MPa."""
+        """Smallest tensile strength of the property class or the group of materials, in MPa."""
     @property
     def shear_mpa(self) -> float:
         """0.6 of it, in MPa."""
@@ -2664,19 +2665,41 @@ def property_classes() -> list[_PropertyClass]:
     '8.8'
     """
 
-def starting_strength(property_class: _PropertyClass, /) -> StartingStrength:
-    """Strengths of a property class to begin with: a measured or specified strength comes first.
+def starting_strength(property_class: _PropertyClass, diameter_mm: _Exact, /) -> StartingStrength:
+    """Strengths of a screw to begin with: a measured or specified strength comes first.
 
-    Class 8.8: up to M16; larger screws have 830 MPa. The 0.6 is common practice for steel.
+    Class 8.8 has 800 MPa up to 16 mm and 830 MPa above; class 9.8 ends at 16 mm. The 0.6 is common practice for
+    steel.
+
+    Args:
+        property_class: Property class of the screw.
+        diameter_mm: Nominal diameter in millimetres, 1.6 to 39.
+
+    Raises:
+        ThreadcalcError: ``unknown-value``; ``out-of-range`` for a diameter that the standard has no strength
+            for in this class.
+
+    >>> strength = starting_strength("8.8", 10)
+    >>> strength.tensile_mpa, strength.shear_mpa
+    (800.0, 480.0)
+
+    Source: ISO 898-1:2013 scope and table 3, from memory; shear: common practice.
+    """
+
+def starting_part_strength(material: _Material, /) -> StartingStrength:
+    """Strengths of the weakest usual material of a group, for the threads of a tapped part to begin with.
+
+    The groups with a range stand at its lower end. Of the others: free-cutting steel 11SMn30, grey cast iron
+    EN-GJL-150, copper alloy leaded gunmetal as cast, aluminium EN AW-5754 soft. Pure aluminium and castings of
+    aluminium carry less: the material's certificate comes first.
 
     Raises:
         ThreadcalcError: ``unknown-value``.
 
-    >>> strength = starting_strength("8.8")
-    >>> strength.tensile_mpa, strength.shear_mpa
-    (800.0, 480.0)
+    >>> starting_part_strength("aluminium").shear_mpa
+    114.0
 
-    Source: ISO 898-1:2013 table 3, from memory; shear: common practice.
+    Source: EN 10087, EN 1561, EN 485-2 and the ranges of the groups, from memory; shear: common practice.
     """
 
 def spindle_speed(diameter_mm: _Exact, surface_speed_m_min: _Exact) -> float:
