@@ -164,7 +164,7 @@ static void torques(void)
 
 static void starting_values(void)
 {
-    const threadcalc_ratio_t m10 = ratio(10, 1);
+    const threadcalc_ratio_t m10 = ratio(10, 1), m42 = ratio(42, 1), none = ratio(0, 0);
     threadcalc_starting_strength_t strength;
     threadcalc_starting_forces_t forces;
     threadcalc_factor_range_t range;
@@ -181,7 +181,9 @@ static void starting_values(void)
     REFUSED(MISSING, strength, threadcalc_starting_strength(0, &m10, &strength, sizeof strength, NULL));
     REFUSED(IS_SIZE, strength, threadcalc_starting_strength(1, &m10, &strength, 0, NULL));
     CHECK(threadcalc_starting_strength(1, &m10, NULL, sizeof strength, NULL) == IS_NULL);
-    REFUSED(MISSING, strength, threadcalc_starting_strength(1, NULL, &strength, sizeof strength, NULL));
+    REFUSED(IS_NULL, strength, threadcalc_starting_strength(1, NULL, &strength, sizeof strength, NULL));
+    REFUSED(MISSING, strength, threadcalc_starting_strength(1, &none, &strength, sizeof strength, NULL));
+    REFUSED(RANGE, strength, threadcalc_starting_strength(1, &m42, &strength, sizeof strength, NULL));
     REFUSED(MISSING, strength, threadcalc_starting_part_strength(0, &strength, sizeof strength, NULL));
     REFUSED(IS_SIZE, strength, threadcalc_starting_part_strength(1, &strength, 0, NULL));
     CHECK(threadcalc_starting_part_strength(1, NULL, sizeof strength, NULL) == IS_NULL);
