@@ -3056,7 +3056,7 @@ typedef struct {
     /**
      * Letter of a faster way out.
      */
-    char retract_word[8];
+    char retract_multiplier_word[8];
 } threadcalc_dialect_t;
 
 /**

@@ -90,7 +90,7 @@ const KEYS: [&str; 84] = [
     "dialect.peck_code_lh",
     "dialect.dwell_word",
     "dialect.dwell_unit",
-    "dialect.retract_word",
+    "dialect.retract_multiplier_word",
     "dialect.retract_in",
     "dialect.return_r_plane",
     "dialect.return_initial",

@@ -133,7 +133,7 @@ static void numbers(void)
     size_t member;
     memcpy(mill.peck_word, "Q", 2);
     memcpy(mill.dwell_word, "P", 2);
-    memcpy(mill.retract_word, "J", 2);
+    memcpy(mill.retract_multiplier_word, "J", 2);
     for (member = 0; member < 8; member++) {
         threadcalc_cycle_request_t asked = good_cycle();
         threadcalc_ratio_t *const members[] = {&asked.rpm,     &asked.depth_mm, &asked.r_plane_mm,   &asked.decimals,

@@ -30,7 +30,7 @@ static int set_text(threadcalc_dialect_t *mill, const char *key, const char *val
         {"return_initial", mill->return_initial, sizeof mill->return_initial},
         {"peck_word", mill->peck_word, sizeof mill->peck_word},
         {"dwell_word", mill->dwell_word, sizeof mill->dwell_word},
-        {"retract_word", mill->retract_word, sizeof mill->retract_word}};
+        {"retract_multiplier_word", mill->retract_multiplier_word, sizeof mill->retract_multiplier_word}};
     size_t place;
     for (place = 0; place < sizeof texts / sizeof texts[0]; place++) {
         if (strcmp(key, texts[place].key) == 0) {

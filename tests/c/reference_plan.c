@@ -116,7 +116,7 @@ static int set_dialect(threadcalc_dialect_t *dialect, const pair *given)
         {"tap_lh", dialect->tap_lh, sizeof dialect->tap_lh},
         {"feed_per_revolution", dialect->feed_per_revolution, sizeof dialect->feed_per_revolution},
         {"rigid_tap_code", dialect->rigid_tap_code, sizeof dialect->rigid_tap_code},
-        {"retract_word", dialect->retract_word, sizeof dialect->retract_word},
+        {"retract_multiplier_word", dialect->retract_multiplier_word, sizeof dialect->retract_multiplier_word},
         {"dwell_word", dialect->dwell_word, sizeof dialect->dwell_word},
         {"peck_word", dialect->peck_word, sizeof dialect->peck_word},
         {"return_initial", dialect->return_initial, sizeof dialect->return_initial},

@@ -24,7 +24,7 @@ MILL = {
     "peck_word": "Q",
     "dwell_word": "P",
     "dwell_unit": "milliseconds",
-    "retract_word": "J",
+    "retract_multiplier_word": "J",
     "retract_in": "percent",
 }
 TURNED = {
@@ -36,7 +36,7 @@ TURNED = {
     "peck_code_rh": "G385",
     "dwell_word": "P",
     "dwell_unit": "seconds",
-    "retract_word": "I",
+    "retract_multiplier_word": "I",
     "retract_in": "factor",
     "trailing_point": False,
     "axis_decimals_mm": 4,

@@ -100,7 +100,7 @@ OPTIONAL = {
             "peck_word": st.sampled_from(["Q", "none"]),
             "dwell_word": st.just("P"),
             "dwell_unit": st.sampled_from(["seconds", "milliseconds"]),
-            "retract_word": st.just("J"),
+            "retract_multiplier_word": st.just("J"),
             "retract_in": st.sampled_from(["factor", "percent"]),
             "return_initial": st.sampled_from(["G98", "none"]),
             "axis_decimals_mm": st.integers(0, 9),

@@ -67,7 +67,7 @@ pub struct threadcalc_dialect_t {
     /// Letter of the dwell at the bottom.
     pub dwell_word: [c_char; 8],
     /// Letter of a faster way out.
-    pub retract_word: [c_char; 8],
+    pub retract_multiplier_word: [c_char; 8],
 }
 
 // SAFETY: integers and arrays of integers only.
@@ -94,7 +94,7 @@ unsafe impl Request for threadcalc_dialect_t {
         offset_of!(Self, return_initial),
         offset_of!(Self, peck_word),
         offset_of!(Self, dwell_word),
-        offset_of!(Self, retract_word),
+        offset_of!(Self, retract_multiplier_word),
     ];
 }
 
@@ -148,7 +148,7 @@ impl threadcalc_dialect_t {
             ("return_initial", text_of(&self.return_initial)),
             ("peck_word", text_of(&self.peck_word)),
             ("dwell_word", text_of(&self.dwell_word)),
-            ("retract_word", text_of(&self.retract_word)),
+            ("retract_multiplier_word", text_of(&self.retract_multiplier_word)),
         ]
     }
 }

@@ -45,7 +45,7 @@ answer! {
         /// What the dwell is counted in.
         dwell_unit,
         /// Letter of a faster way out.
-        retract_word,
+        retract_multiplier_word,
         /// What the faster way out is counted in.
         retract_in,
         /// Code of the return to the R plane.

@@ -18,7 +18,7 @@ pub fn dialect(state: &State, input: &mut Input<'_>) -> Option<Request> {
         (mill.tap_rh, mill.tap_lh, mill.feed_per_revolution) = (text(b"G84"), text(b"G74"), text(b"G95"));
     }
     if flags & 8 != 0 {
-        (mill.peck_word, mill.dwell_word, mill.retract_word) = (text(b"Q"), text(b"P"), text(b"J"));
+        (mill.peck_word, mill.dwell_word, mill.retract_multiplier_word) = (text(b"Q"), text(b"P"), text(b"J"));
         (mill.dwell_unit, mill.retract_in) = (1 + i32::from(flags >> 4 & 1), 1 + i32::from(flags >> 5 & 1));
     }
     if flags & 64 != 0 {
@@ -54,7 +54,7 @@ fn set(mill: &mut threadcalc_dialect_t, state: &State, input: &mut Input<'_>) {
         18 => write(&mut mill.return_initial, input),
         19 => write(&mut mill.peck_word, input),
         20 => write(&mut mill.dwell_word, input),
-        _ => write(&mut mill.retract_word, input),
+        _ => write(&mut mill.retract_multiplier_word, input),
     }
 }
 

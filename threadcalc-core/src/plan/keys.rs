@@ -2,8 +2,8 @@
 
 use super::job::{Job, Machine, Screw};
 use crate::cutting::Material;
-use crate::cycle::{Dialect, ReturnTo};
 use crate::depth::{Hole, TapSetOn};
+use crate::dialect::{Dialect, ReturnTo};
 use crate::drill::{Basis, Drill, DrillSet, Tap};
 use crate::engagement::PropertyClass;
 use crate::error::{Code, Error, Field};
@@ -139,6 +139,12 @@ impl Job {
             _ => return self.set_dialect(key, value),
         }
         Ok(())
+    }
+
+    /// Whether there are fields below this name: `machine`, `dialect`, `dialect.units_codes`.
+    #[must_use]
+    pub fn is_group(key: &str) -> bool {
+        known_keys().any(|known| known.strip_prefix(key).is_some_and(|rest| rest.starts_with('.')))
     }
 
     /// The fields that hold a plain number, by the names of the fields themselves.

@@ -113,7 +113,7 @@ fn dialect_keys() -> Vec<Key> {
         may("peck_code_lh", code(), "Code of the left-hand cycle with pecks, where that is a cycle of its own."),
         may("dwell_word", letter(), "Letter of the dwell at the bottom, such as P; none: the cycle has no dwell."),
         may("dwell_unit", choice(DwellUnit::ALL), "What the dwell is counted in; required for a dwell."),
-        may("retract_word", letter(), "Letter of a faster way out, such as J; none: out as fast as in."),
+        may("retract_multiplier_word", letter(), "Letter of a faster way out, such as J; none: out as fast as in."),
         may("retract_in", choice(RetractIn::ALL), "What the faster way out is counted in; required for one."),
         filled("return_r_plane", code(), "Code of the return to the R plane, G99 if not given; none: the control has none."),
         filled("return_initial", code(), "Code of the return to the height before the cycle, G98 if not given; none: the control has none."),

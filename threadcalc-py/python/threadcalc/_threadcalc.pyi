@@ -1709,7 +1709,7 @@ class Dialect:
     def dwell_unit(self) -> _DwellUnit | None:
         """What the dwell is counted in; required for a dwell."""
     @property
-    def retract_word(self) -> str | None:
+    def retract_multiplier_word(self) -> str | None:
         """Letter of a faster way out; None: out as fast as in."""
     @property
     def retract_in(self) -> _RetractIn | None:
