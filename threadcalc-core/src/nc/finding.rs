@@ -1,0 +1,400 @@
+//! What a program does that is doubtful or wrong, and where.
+
+use core::fmt;
+
+use super::finding_id::FindingId;
+use crate::finding::Severity;
+use crate::named::named;
+use crate::text::Text;
+use crate::thread::Thread;
+
+named! {
+    /// The name of a number that a finding of a program carries. Lengths in mm and feeds in mm/min where the name
+    /// says so; `feed` and `suggested_feed` are in the program's own unit and mode.
+    pub enum NumberKey {
+        /// Holes that are tapped so.
+        AffectedHoles = 1 "affected_holes",
+        /// The point angle that stands for the one nobody told.
+        AssumedPointAngleDeg = 2 "assumed_point_angle_deg",
+        /// Room below the tap.
+        BottomClearanceMm = 3 "bottom_clearance_mm",
+        /// The same with a drill of 130 degrees.
+        BottomClearance130DegMm = 4 "bottom_clearance_130_deg_mm",
+        /// The same with a drill of 140 degrees.
+        BottomClearance140DegMm = 5 "bottom_clearance_140_deg_mm",
+        /// The line that changed it.
+        ChangedAtLine = 6 "changed_at_line",
+        /// Characters of a line.
+        Chars = 7 "chars",
+        /// A count.
+        Count = 8 "count",
+        /// Speed of the cycle.
+        CycleSpeedRpm = 9 "cycle_speed_rpm",
+        /// Drill diameter.
+        DrillMm = 10 "drill_mm",
+        /// Length of the drill's point.
+        DrillPointMm = 11 "drill_point_mm",
+        /// Z of the drill's point.
+        DrillZMm = 12 "drill_z_mm",
+        /// The letter of a dwell.
+        DwellWord = 13 "dwell_word",
+        /// What it should be.
+        Expected = 14 "expected",
+        /// The lead of the declared thread.
+        ExpectedLeadMm = 15 "expected_lead_mm",
+        /// One over the other.
+        Factor = 16 "factor",
+        /// F as it is written.
+        Feed = 17 "feed",
+        /// The feed it comes to.
+        FeedMmMin = 18 "feed_mm_min",
+        /// Depth of the hole's full diameter.
+        FullDiameterDepthMm = 19 "full_diameter_depth_mm",
+        /// Length of full thread.
+        FullThreadMm = 20 "full_thread_mm",
+        /// The lead before a change.
+        LeadBeforeMm = 21 "lead_before_mm",
+        /// The lead behind it.
+        LeadAfterMm = 22 "lead_after_mm",
+        /// Relative error of the lead.
+        LeadError = 23 "lead_error",
+        /// The lead where a change of units converts F.
+        LeadIfConvertedMm = 24 "lead_if_converted_mm",
+        /// The lead under the other feed mode.
+        LeadIfOtherModeMm = 25 "lead_if_other_mode_mm",
+        /// The lead that is cut.
+        LeadMm = 26 "lead_mm",
+        /// The lead with the switch for block delete off: the blocks run.
+        LeadOffMm = 27 "lead_off_mm",
+        /// The lead with the switch on: the blocks are left out.
+        LeadOnMm = 28 "lead_on_mm",
+        /// The machine's feed limit.
+        LimitMmMin = 29 "limit_mm_min",
+        /// The machine's speed limit.
+        LimitRpm = 30 "limit_rpm",
+        /// How many axes are mirrored.
+        MirroredAxes = 31 "mirrored_axes",
+        /// Speed out over speed in.
+        Multiplier = 32 "multiplier",
+        /// Turns at the nominal depth.
+        NominalTurns = 33 "nominal_turns",
+        /// Passes of a peck cycle.
+        Passes = 34 "passes",
+        /// Percent of thread.
+        Percent = 35 "percent",
+        /// Pitch.
+        PitchMm = 36 "pitch_mm",
+        /// What is programmed.
+        Programmed = 37 "programmed",
+        /// Z of the R plane.
+        RMm = 38 "r_mm",
+        /// The speed that is reached.
+        ReachableRpm = 39 "reachable_rpm",
+        /// The speed of the way out.
+        RetractRpm = 40 "retract_rpm",
+        /// The S of the code for rigid tapping.
+        RigidTapCodeSpeedRpm = 41 "rigid_tap_code_speed_rpm",
+        /// 1 where scaling is active.
+        Scale = 42 "scale",
+        /// Seconds.
+        Seconds = 43 "seconds",
+        /// The line that set it.
+        SetAtLine = 44 "set_at_line",
+        /// S before a change.
+        SpeedBeforeRpm = 45 "speed_before_rpm",
+        /// S behind it.
+        SpeedAfterRpm = 46 "speed_after_rpm",
+        /// S.
+        SpeedRpm = 47 "speed_rpm",
+        /// Starts of the thread.
+        Starts = 48 "starts",
+        /// The F to write instead.
+        SuggestedFeed = 49 "suggested_feed",
+        /// Z of the tap's end.
+        TapZMm = 50 "tap_z_mm",
+        /// Torque of the tap.
+        TorqueNm = 51 "torque_nm",
+        /// Torque of the spindle.
+        TorqueLimitNm = 52 "torque_limit_nm",
+        /// Threads per inch.
+        Tpi = 53 "tpi",
+        /// From R to Z.
+        TravelMm = 54 "travel_mm",
+        /// Turns.
+        Turns = 55 "turns",
+        /// A value.
+        Value = 56 "value",
+        /// The letter of a word.
+        Word = 57 "word",
+        /// Z.
+        ZMm = 58 "z_mm",
+    }
+}
+
+named! {
+    /// What a line contributes to a finding.
+    pub enum EvidenceKind {
+        /// It set S.
+        Speed = 1 "speed",
+        /// It set F.
+        Feed = 2 "feed",
+        /// It set the unit.
+        Units = 3 "units",
+        /// It set the feed mode.
+        FeedMode = 4 "feed_mode",
+        /// It began the cycle.
+        Cycle = 5 "cycle",
+        /// It changed the tool.
+        Tool = 6 "tool",
+        /// It names the thread.
+        Thread = 7 "thread",
+        /// It drilled the hole.
+        Drill = 8 "drill",
+        /// It is left out by the switch for block delete.
+        BlockDelete = 9 "block_delete",
+    }
+}
+
+/// A line that a finding rests on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Evidence {
+    /// What the line did.
+    pub kind: EvidenceKind,
+    /// The line, from 1; 0: no line, the control's own default or an input of the check.
+    pub line: u32,
+}
+
+/// A number of a finding; some are a letter or a hand.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Number {
+    /// A number, derived.
+    Double(f64),
+    /// A short text, such as `LH` or `R`.
+    Text(&'static str),
+}
+
+const MOST_NUMBERS: usize = 9;
+const MOST_EVIDENCE: usize = 6;
+
+/// Something doubtful or wrong in a program.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Finding {
+    pub(super) id: FindingId,
+    pub(super) severity: Severity,
+    pub(super) line: u32,
+    pub(super) column: u32,
+    pub(super) end_column: u32,
+    pub(super) program: Option<u64>,
+    pub(super) tool: Option<u32>,
+    pub(super) hole: Option<u32>,
+    pub(super) thread: Option<Thread>,
+    pub(super) certain: bool,
+    pub(super) reading: &'static str,
+    numbers: [Option<(NumberKey, Number)>; MOST_NUMBERS],
+    evidence: [Option<Evidence>; MOST_EVIDENCE],
+    suggestion: Text<48>,
+}
+
+impl Finding {
+    pub(super) const fn new(id: FindingId, line: u32, column: u32, end_column: u32) -> Self {
+        Self {
+            id,
+            severity: id.severity(),
+            line,
+            column,
+            end_column,
+            program: None,
+            tool: None,
+            hole: None,
+            thread: None,
+            certain: true,
+            reading: "",
+            numbers: [None; MOST_NUMBERS],
+            evidence: [None; MOST_EVIDENCE],
+            suggestion: Text::new(),
+        }
+    }
+
+    pub(super) const fn severe(mut self, severity: Severity) -> Self {
+        self.severity = severity;
+        self
+    }
+
+    pub(super) fn with(self, key: NumberKey, value: f64) -> Self {
+        self.with_number(key, Number::Double(value))
+    }
+
+    pub(super) fn with_number(mut self, key: NumberKey, value: Number) -> Self {
+        self.set(key, value);
+        self
+    }
+
+    pub(super) fn with_some(self, key: NumberKey, value: Option<f64>) -> Self {
+        match value {
+            Some(value) => self.with(key, value),
+            None => self,
+        }
+    }
+
+    /// Sets a number, in its place if it is there already; one without room is left out.
+    pub(super) fn set(&mut self, key: NumberKey, value: Number) {
+        let place = self.numbers.iter().position(|slot| slot.is_none_or(|(taken, _)| taken == key));
+        if let Some(slot) = place.and_then(|place| self.numbers.get_mut(place)) {
+            *slot = Some((key, value));
+        }
+    }
+
+    /// A line that it rests on; one without room is left out.
+    pub(super) fn because(mut self, kind: EvidenceKind, line: u32) -> Self {
+        if let Some(slot) = self.evidence.iter_mut().find(|slot| slot.is_none()) {
+            *slot = Some(Evidence { kind, line });
+        }
+        self
+    }
+
+    /// What to write instead; what does not fit is left out whole.
+    pub(super) fn write(mut self, text: &str) -> Self {
+        let _fits = self.suggestion.push(text);
+        self
+    }
+
+    pub(super) const fn uncertain(mut self, reading: &'static str) -> Self {
+        self.certain = false;
+        self.reading = reading;
+        self
+    }
+
+    /// The stable id.
+    #[must_use]
+    pub const fn id(&self) -> FindingId {
+        self.id
+    }
+
+    /// How bad it is.
+    #[must_use]
+    pub const fn severity(&self) -> Severity {
+        self.severity
+    }
+
+    /// The line, from 1.
+    #[must_use]
+    pub const fn line(&self) -> u32 {
+        self.line
+    }
+
+    /// Where in the line it begins, in bytes from 1.
+    #[must_use]
+    pub const fn column(&self) -> u32 {
+        self.column
+    }
+
+    /// The column behind its end.
+    #[must_use]
+    pub const fn end_column(&self) -> u32 {
+        self.end_column
+    }
+
+    /// The number of the program that the line is in; `None` if it has none.
+    #[must_use]
+    pub const fn program(&self) -> Option<u64> {
+        self.program
+    }
+
+    /// The tool in the spindle; `None` if it is not known.
+    #[must_use]
+    pub const fn tool(&self) -> Option<u32> {
+        self.tool
+    }
+
+    /// Which tapped hole of the program, from 1.
+    #[must_use]
+    pub const fn hole(&self) -> Option<u32> {
+        self.hole
+    }
+
+    /// The thread that the hole is to have, where one is declared.
+    #[must_use]
+    pub const fn thread(&self) -> Option<&Thread> {
+        self.thread.as_ref()
+    }
+
+    /// The numbers, by name.
+    pub fn numbers(&self) -> impl Iterator<Item = (NumberKey, Number)> + '_ {
+        self.numbers.iter().flatten().copied()
+    }
+
+    /// The lines that it rests on.
+    pub fn evidence(&self) -> impl Iterator<Item = Evidence> + '_ {
+        self.evidence.iter().flatten().copied()
+    }
+
+    /// What to write instead; may be empty.
+    #[must_use]
+    pub fn suggestion(&self) -> &str {
+        self.suggestion.as_str()
+    }
+
+    /// Which reading of an unset dialect or of an unknown fact it holds under; empty if under every one.
+    #[must_use]
+    pub const fn reading(&self) -> &'static str {
+        self.reading
+    }
+
+    /// False if it rests on something assumed.
+    #[must_use]
+    pub const fn certain(&self) -> bool {
+        self.certain
+    }
+
+    /// What will happen, in one line.
+    #[must_use]
+    pub const fn message(&self) -> Message<'_> {
+        Message(self)
+    }
+
+    fn number(&self, name: &str) -> Option<Number> {
+        self.numbers().find(|(key, _)| key.name() == name).map(|(_, number)| number)
+    }
+}
+
+/// What will happen, in one line.
+#[derive(Clone, Copy, Debug)]
+pub struct Message<'a>(&'a Finding);
+
+impl fmt::Display for Message<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let mut rest = self.0.id.message();
+        while let Some((plain, behind)) = rest.split_once('{') {
+            f.write_str(plain)?;
+            let (name, behind) = behind.split_once('}').unwrap_or((behind, ""));
+            match self.0.number(name) {
+                Some(Number::Double(value)) => write_short(f, value)?,
+                Some(Number::Text(text)) => f.write_str(text)?,
+                None => f.write_str("?")?,
+            }
+            rest = behind;
+        }
+        f.write_str(rest)
+    }
+}
+
+/// Six decimals at most, without trailing zeros.
+fn write_short(f: &mut fmt::Formatter<'_>, value: f64) -> fmt::Result {
+    let mut text = Text::<40>::new();
+    let fits = fmt::Write::write_fmt(&mut text, format_args!("{value:.6}")).is_ok();
+    if !fits {
+        return write!(f, "{value:e}");
+    }
+    f.write_str(text.as_str().trim_end_matches('0').trim_end_matches('.'))
+}
+
+/// `error lead-mismatch, line 8, column 5: cuts a lead of 2 mm, the thread has 1 mm: write F350.`
+impl fmt::Display for Finding {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{} {}, line {}, column {}: {}", self.severity, self.id, self.line, self.column, self.message())?;
+        if !self.suggestion.is_empty() {
+            write!(f, ": write {}", self.suggestion())?;
+        }
+        Ok(())
+    }
+}
