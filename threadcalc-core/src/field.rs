@@ -371,5 +371,7 @@ named! {
         DialectReturn = 233 "dialect.subprogram_return",
         /// In what order the words of a block act.
         DialectOrder = 234 "dialect.order_table",
+        /// A tool of a tool list.
+        Tool = 250 "tool",
     }
 }

@@ -181,6 +181,9 @@ pub struct Reading {
     pub subprogram_call: Option<CodeText>,
     /// Code that returns from one.
     pub subprogram_return: Option<CodeText>,
+    /// Whether codes that neither the dialect names nor all mills share are an alarm. If not, they may be what they
+    /// are elsewhere.
+    pub unlisted_codes_alarm: Option<bool>,
     /// In what order the words of a block act: whether `G20 F40.` is inches per minute.
     pub order_table: Option<BlockOrder>,
 }
@@ -217,6 +220,7 @@ impl Reading {
             semicolon_comment: Some(false),
             max_block_chars: Some(256),
             spaces_in_numbers: Some(NumberSpaces::Ignored),
+            unlisted_codes_alarm: Some(true),
             order_table: Some(BlockOrder::Rs274Ngc),
             ..Self::default()
         }

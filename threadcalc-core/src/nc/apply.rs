@@ -1,7 +1,8 @@
 //! One block after the other changes the state, in the order in which a control takes its words.
 
 use super::block::{Block, Word, WordValue};
-use super::codes::{Code, Codes, Meaning, Spindle, group};
+use super::number::power_of_ten;
+use super::codes::{Code, Codes, Meaning, group};
 use super::state::{Act, Call, CycleWords, Effects, FeedWord, Found, Held, Mode, Motion, Said, State, letter_bit};
 use super::values::Values;
 use crate::dialect::{BlockOrder, Dialect, LetterText, NoPoint, RepeatZero};
@@ -12,7 +13,7 @@ use crate::length::Length;
 pub(super) struct Context<'a> {
     pub codes: &'a Codes,
     pub dialect: &'a Dialect,
-    pub values: &'a Values,
+    pub values: Values<'a>,
 }
 
 /// How many codes of a block are followed; a block has at most four M words, and one G of a group.
@@ -147,7 +148,7 @@ impl State {
             };
             // An increment that nobody has told leaves the value unknown.
             let decimals = by_word.of(self.unit().unwrap_or(Unit::Mm));
-            value.zip(decimals).and_then(|(value, decimals)| value.over(Length::power_of_ten(decimals)).ok())
+            value.zip(decimals).and_then(|(value, decimals)| value.over(ten_to(decimals)?).ok())
         } else {
             value
         };
@@ -163,7 +164,7 @@ impl State {
         if let Some(said) = words.get(b'S') {
             effects.speed_word = true;
             let kept = match (context.dialect.reading.speed_decimals, said.value) {
-                (Some(decimals), Some(value)) => value.down_to_multiple(Length::one_over_power_of_ten(decimals)).ok(),
+                (Some(decimals), Some(value)) => ten_to(decimals).and_then(|parts| value.down_to_multiple(Length::ONE.over(parts).ok()?).ok()),
                 (_, value) => value,
             };
             self.speed = Some(Said { value: kept, ..said });
@@ -236,6 +237,7 @@ impl State {
         if self.mode.is_none_or(|before| before.value != mode) {
             effects.mode_changed = self.mode.is_some();
             self.mode = Some(Held::new(mode, line));
+            self.tapped_mode_line = None;
         }
     }
 
@@ -296,6 +298,11 @@ impl Words {
     }
 }
 
+/// 10 to this power.
+fn ten_to(exponent: u8) -> Option<Length> {
+    power_of_ten(exponent).map(Length::integer)
+}
+
 fn call(words: &Words, context: &Context<'_>) -> Call {
     let whole = |said: Option<Said>| said.and_then(|said| said.value).and_then(Length::whole);
     let repeats = words.of(context.dialect.reading.repeat_word).or_else(|| words.get(b'L'));
@@ -306,7 +313,7 @@ fn call(words: &Words, context: &Context<'_>) -> Call {
 }
 
 impl Effects {
-    fn none(motion: Motion) -> Self {
+    pub(super) fn none(motion: Motion) -> Self {
         Self {
             act: Act::None,
             motion_before: motion,
@@ -372,8 +379,10 @@ mod go {
                     }
                 }
                 Motion::Stroke if effects.motion_code.is_some() => {
-                    self.cycle = CycleWords { z: words.get(b'Z'), line: words.line, ..CycleWords::default() };
-                    self.cycle.lead = words.of(context.dialect.reading.lead_word);
+                    let z = words.get(b'Z').map(|said| Said { value: said.value.and_then(|z| self.in_mm(z)), ..said });
+                    self.cycle = CycleWords { z, line: words.line, ..CycleWords::default() };
+                    let lead = words.of(context.dialect.reading.lead_word);
+                    self.cycle.lead = lead.map(|said| Said { value: said.value.and_then(|lead| self.in_mm(lead)), ..said });
                     self.cycle.incremental = self.is_incremental();
                     self.cycle.initial_z = self.position.z;
                     self.cycle.holes = 1;
@@ -398,6 +407,7 @@ mod go {
                 if let Some(feed) = &mut self.feed {
                     feed.for_tapping = true;
                 }
+                self.tapped_mode_line = self.mode.map(|mode| mode.line);
             }
         }
 

@@ -4,8 +4,9 @@ use core::fmt;
 
 use super::finding_id::FindingId;
 use crate::finding::Severity;
+use crate::length::Length;
 use crate::named::named;
-use crate::text::Text;
+use crate::text::{Plain, Text};
 use crate::thread::Thread;
 
 named! {
@@ -166,7 +167,7 @@ pub struct Evidence {
 
 /// A number of a finding; some are a letter or a hand.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Number {
+pub enum FindingNumber {
     /// A number, derived.
     Double(f64),
     /// A short text, such as `LH` or `R`.
@@ -190,7 +191,7 @@ pub struct Finding {
     pub(super) thread: Option<Thread>,
     pub(super) certain: bool,
     pub(super) reading: &'static str,
-    numbers: [Option<(NumberKey, Number)>; MOST_NUMBERS],
+    numbers: [Option<(NumberKey, FindingNumber)>; MOST_NUMBERS],
     evidence: [Option<Evidence>; MOST_EVIDENCE],
     suggestion: Text<48>,
 }
@@ -221,10 +222,10 @@ impl Finding {
     }
 
     pub(super) fn with(self, key: NumberKey, value: f64) -> Self {
-        self.with_number(key, Number::Double(value))
+        self.with_number(key, FindingNumber::Double(value))
     }
 
-    pub(super) fn with_number(mut self, key: NumberKey, value: Number) -> Self {
+    pub(super) fn with_number(mut self, key: NumberKey, value: FindingNumber) -> Self {
         self.set(key, value);
         self
     }
@@ -237,7 +238,7 @@ impl Finding {
     }
 
     /// Sets a number, in its place if it is there already; one without room is left out.
-    pub(super) fn set(&mut self, key: NumberKey, value: Number) {
+    pub(super) fn set(&mut self, key: NumberKey, value: FindingNumber) {
         let place = self.numbers.iter().position(|slot| slot.is_none_or(|(taken, _)| taken == key));
         if let Some(slot) = place.and_then(|place| self.numbers.get_mut(place)) {
             *slot = Some((key, value));
@@ -319,7 +320,7 @@ impl Finding {
     }
 
     /// The numbers, by name.
-    pub fn numbers(&self) -> impl Iterator<Item = (NumberKey, Number)> + '_ {
+    pub fn numbers(&self) -> impl Iterator<Item = (NumberKey, FindingNumber)> + '_ {
         self.numbers.iter().flatten().copied()
     }
 
@@ -352,7 +353,7 @@ impl Finding {
         Message(self)
     }
 
-    fn number(&self, name: &str) -> Option<Number> {
+    fn number(&self, name: &str) -> Option<FindingNumber> {
         self.numbers().find(|(key, _)| key.name() == name).map(|(_, number)| number)
     }
 }
@@ -368,8 +369,8 @@ impl fmt::Display for Message<'_> {
             f.write_str(plain)?;
             let (name, behind) = behind.split_once('}').unwrap_or((behind, ""));
             match self.0.number(name) {
-                Some(Number::Double(value)) => write_short(f, value)?,
-                Some(Number::Text(text)) => f.write_str(text)?,
+                Some(FindingNumber::Double(value)) => fmt::Display::fmt(&Plain(value), f)?,
+                Some(FindingNumber::Text(text)) => f.write_str(text)?,
                 None => f.write_str("?")?,
             }
             rest = behind;
@@ -378,22 +379,21 @@ impl fmt::Display for Message<'_> {
     }
 }
 
-/// Six decimals at most, without trailing zeros.
-fn write_short(f: &mut fmt::Formatter<'_>, value: f64) -> fmt::Result {
-    let mut text = Text::<40>::new();
-    let fits = fmt::Write::write_fmt(&mut text, format_args!("{value:.6}")).is_ok();
-    if !fits {
-        return write!(f, "{value:e}");
-    }
-    f.write_str(text.as_str().trim_end_matches('0').trim_end_matches('.'))
-}
-
 /// `error lead-mismatch, line 8, column 5: cuts a lead of 2 mm, the thread has 1 mm: write F350.`
 impl fmt::Display for Finding {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{} {}, line {}, column {}: {}", self.severity, self.id, self.line, self.column, self.message())?;
+        f.write_str(self.severity.name())?;
+        f.write_str(" ")?;
+        f.write_str(self.id.name())?;
+        f.write_str(", line ")?;
+        fmt::Display::fmt(&Length::integer(i64::from(self.line)), f)?;
+        f.write_str(", column ")?;
+        fmt::Display::fmt(&Length::integer(i64::from(self.column)), f)?;
+        f.write_str(": ")?;
+        fmt::Display::fmt(&self.message(), f)?;
         if !self.suggestion.is_empty() {
-            write!(f, ": write {}", self.suggestion())?;
+            f.write_str(": write ")?;
+            f.write_str(self.suggestion())?;
         }
         Ok(())
     }

@@ -4,26 +4,53 @@
 //! numbers or formulas, comments, and the faults of each line with their columns. [`evaluate`] computes a
 //! formula with the [`Variables`] that the program has set. What the words do is another question.
 
+mod apply;
 mod block;
+mod checker;
+mod codes;
 mod comments;
+mod cut;
+mod declared;
+mod drilled;
 mod expression;
 mod fault;
+mod finding;
+mod finding_id;
 mod formula;
+mod hole;
+mod judge;
+mod lead;
 mod lines;
 mod list;
+mod machine;
+mod modal;
 mod number;
+mod options;
+mod pending;
 mod postfix;
 mod reader;
+mod report;
 mod scan;
+mod shadow;
+mod state;
+mod tool_comment;
+mod values;
 mod variables;
 mod words;
 
 pub use block::{Assignment, Block, InnerDelete, Word, WordValue, code_tenths};
 pub use comments::BlockComment;
+pub use checker::Checker;
+pub use declared::ThreadSource;
 pub use fault::{Fault, FaultKind};
+pub use finding::{Evidence, EvidenceKind, Finding, FindingNumber, Message, NumberKey};
+pub use finding_id::FindingId;
 pub use formula::{Unresolved, evaluate};
+pub use judge::MOST_TOOLS;
 pub use lines::{LineEnd, LineEnds};
 pub use number::{Number, Sign};
+pub use options::{CheckOptions, Tool, ToolKind};
 pub use postfix::{Binary, Formula, Operation, Unary};
 pub use reader::{Blocks, Reader, ReaderSettings, Taken};
+pub use report::{Event, NEVER_CHECKED, Reason, TappedHole, Unchecked};
 pub use variables::{Variable, Variables};

@@ -108,6 +108,8 @@ pub(super) struct State {
     pub units: Option<Held<Unit>>,
     pub mode: Option<Held<Mode>>,
     pub surface_speed: Option<Held<bool>>,
+    /// The line of the feed mode that was tapped under.
+    pub tapped_mode_line: Option<u32>,
     pub feed: Option<FeedWord>,
     pub speed: Option<Said>,
     pub spindle: Held<Spindle>,
@@ -140,6 +142,7 @@ impl State {
             units: dialect.reading.units_default.map(|unit| Held::new(unit, 0)),
             mode: dialect.reading.feed_mode_default.map(|mode| Held::new(Mode::Feed(mode), 0)),
             surface_speed: None,
+            tapped_mode_line: None,
             feed: None,
             speed: None,
             spindle: Held::new(Spindle::Stopped, 0),

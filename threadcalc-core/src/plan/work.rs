@@ -2,7 +2,8 @@
 
 use core::fmt;
 
-use super::page::{Fixed, Inches, Measure, Page, Plain, Shown, Words};
+use super::page::{Fixed, Inches, Measure, Page, Shown, Words};
+use crate::text::Plain;
 use super::{Plan, Source};
 use crate::depth::{DepthRounding, Hole, TapSetOn, program_depth, program_depth_of_derived};
 use crate::dialect::ReturnTo;
