@@ -208,6 +208,7 @@ impl Block {
     }
 
     /// Empties it for the line that begins at this byte.
+    #[inline]
     pub(super) fn begin(&mut self, line: u32, start: u64) {
         self.line = line;
         self.start = start;

@@ -241,7 +241,9 @@ impl Reader {
 
     /// True if the line that ends has something on it.
     fn end_line(&mut self, end: Option<LineEnd>) -> bool {
-        self.scanner.end(self.column, &mut self.block, &self.settings);
+        if self.scanner.has_begun() {
+            self.scanner.end(self.column, &mut self.block, &self.settings);
+        }
         let length = self.column.saturating_sub(1);
         if length > self.settings.max_block_chars {
             self.block.fault(FaultKind::LineTooLong, self.settings.max_block_chars.saturating_add(1), self.column);

@@ -80,6 +80,7 @@ impl Scanner {
     }
 
     /// A line begins, or goes on behind words that are in the block already.
+    #[inline]
     pub(super) fn begin(&mut self, has_words: bool) {
         self.mode = if has_words { Mode::Items } else { Mode::Start };
         self.comment = None;
@@ -89,6 +90,12 @@ impl Scanner {
     /// True if the line is a `%` and blanks.
     pub(super) const fn is_percent(&self) -> bool {
         matches!(self.mode, Mode::Percent(_))
+    }
+
+    /// False while there is nothing that `end` would end.
+    #[inline]
+    pub(super) fn has_begun(&self) -> bool {
+        self.comment.is_some() || !matches!(self.mode, Mode::Start | Mode::Items)
     }
 
     /// Takes a byte that ends no line.

@@ -19,11 +19,13 @@ pub(super) fn take(line: &[u8], block: &mut Block) -> usize {
         if !letter.is_ascii_alphabetic() || place >= FURTHEST {
             break;
         }
-        let Some((number, length)) = number(behind) else { break };
+        let Some(read) = number(behind) else { break };
+        let length = read.length;
         let end = place.wrapping_add(1).wrapping_add(length);
         let Some(next) = behind.get(length..).and_then(next_item) else { break };
         let letter = letter.to_ascii_uppercase();
         let (column, end_column) = (place.wrapping_add(1) as u32, end.wrapping_add(1) as u32);
+        let number = read.number();
         let takes = match letter {
             b'N' => block.push_line_number(number),
             b'O' => false,
@@ -53,9 +55,27 @@ fn next_item(behind: &[u8]) -> Option<usize> {
     }
 }
 
-/// A number, and how many bytes it is; `None` for one of more than seven digits before or behind its point.
+/// A number as it was read, and how many bytes it is. Not yet a [`Number`]: its small members would go by
+/// way of memory, and slowly.
+struct Read {
+    digits: i64,
+    decimals: u32,
+    whole_digits: u32,
+    sign: Sign,
+    point: bool,
+    length: usize,
+}
+
+impl Read {
+    #[inline]
+    const fn number(&self) -> Number {
+        Number::of(self.digits, self.decimals as u8, self.whole_digits as u8, self.sign, self.point)
+    }
+}
+
+/// A number; `None` for one of more than seven digits before or behind its point.
 #[inline]
-fn number(text: &[u8]) -> Option<(Number, usize)> {
+fn number(text: &[u8]) -> Option<Read> {
     let (sign, length) = match text.first()? {
         b'-' => (Sign::Minus, 1_usize),
         b'+' => (Sign::Plus, 1),
@@ -64,8 +84,16 @@ fn number(text: &[u8]) -> Option<(Number, usize)> {
     let bytes = Eight::of(text.get(length..)?)?;
     let whole_digits = count(bytes.others);
     if bytes.at(whole_digits) != b'.' {
-        let number = Number::of(value(bytes.digits, whole_digits), 0, whole_digits as u8, sign, false);
-        return matches!(whole_digits, 1..=7).then_some((number, length.wrapping_add(whole_digits as usize)));
+        let length = length.wrapping_add(whole_digits as usize);
+        let digits = value(bytes.digits, whole_digits);
+        return matches!(whole_digits, 1..=7).then_some(Read {
+            digits,
+            decimals: 0,
+            whole_digits,
+            sign,
+            point: false,
+            length,
+        });
     }
     // Nearly always what is behind the point is in these eight bytes as well: without the point it is one number.
     let behind = bytes.others & bytes.others.wrapping_sub(1);
@@ -76,14 +104,14 @@ fn number(text: &[u8]) -> Option<(Number, usize)> {
     let before = low_bytes(whole_digits);
     let joined = (bytes.digits & before) | (bytes.digits.wrapping_shr(8) & !before);
     let digits = end.wrapping_sub(1);
-    let decimals = digits.wrapping_sub(whole_digits) as u8;
-    let number = Number::of(value(joined, digits), decimals, whole_digits as u8, sign, true);
-    (digits > 0).then_some((number, length.wrapping_add(end as usize)))
+    let decimals = digits.wrapping_sub(whole_digits);
+    let length = length.wrapping_add(end as usize);
+    (digits > 0).then_some(Read { digits: value(joined, digits), decimals, whole_digits, sign, point: true, length })
 }
 
 /// The same, where the point is in the first eight bytes and the end is not.
 #[cold]
-fn long_number(text: &[u8], sign: Sign, length: usize) -> Option<(Number, usize)> {
+fn long_number(text: &[u8], sign: Sign, length: usize) -> Option<Read> {
     let whole = Eight::of(text)?;
     let whole_digits = count(whole.others);
     let point = length.wrapping_add(whole_digits as usize);
@@ -92,11 +120,11 @@ fn long_number(text: &[u8], sign: Sign, length: usize) -> Option<(Number, usize)
     if decimals > 7 {
         return None;
     }
-    let mantissa = value(whole.digits, whole_digits)
+    let digits = value(whole.digits, whole_digits)
         .wrapping_mul(power_of_ten(decimals as u8)?)
         .wrapping_add(value(part.digits, decimals));
-    let number = Number::of(mantissa, decimals as u8, whole_digits as u8, sign, true);
-    Some((number, point.wrapping_add(1).wrapping_add(decimals as usize)))
+    let length = point.wrapping_add(1).wrapping_add(decimals as usize);
+    Some(Read { digits, decimals, whole_digits, sign, point: true, length })
 }
 
 /// Eight bytes of a text.
