@@ -3,28 +3,30 @@
 //! Nearly all of a program is of these. Whatever else stands there is left to the scanner, which would
 //! make the same of what is read here.
 
-use super::block::{Block, Word, WordValue};
+use super::block::Block;
 use super::number::{Number, Sign, power_of_ten};
+use super::word::{Word, WordValue};
 
 /// A `u64` of one byte eight times.
 const fn eight(byte: u8) -> u64 {
     u64::from_le_bytes([byte; 8])
 }
 
-/// Takes words from the beginning of a line; how many bytes that are. The next byte is no part of them.
-#[inline]
-pub(super) fn take(line: &[u8], block: &mut Block) -> usize {
+/// Takes words from where one may begin, at this column; how many bytes that are. The next byte is no part of
+/// them. With `BLANKS` one may stand behind each letter.
+#[inline(always)]
+pub(super) fn take<const BLANKS: bool>(line: &[u8], column: u32, block: &mut Block) -> usize {
     let mut place = 0_usize;
     while let Some((letter, behind)) = line.get(place..).and_then(<[u8]>::split_first) {
         if !letter.is_ascii_alphabetic() || place >= FURTHEST {
             break;
         }
-        let Some(read) = number(behind) else { break };
+        let Some(read) = (if BLANKS { number_behind_blank(behind) } else { number(behind) }) else { break };
         let length = read.length;
         let end = place.wrapping_add(1).wrapping_add(length);
         let Some(next) = behind.get(length..).and_then(next_item) else { break };
         let letter = letter.to_ascii_uppercase();
-        let (column, end_column) = (place.wrapping_add(1) as u32, end.wrapping_add(1) as u32);
+        let (column, end_column) = (column.wrapping_add(place as u32), column.wrapping_add(end as u32));
         let number = read.number();
         let takes = match letter {
             b'N' => block.push_line_number(number),
@@ -39,8 +41,8 @@ pub(super) fn take(line: &[u8], block: &mut Block) -> usize {
     place
 }
 
-/// Columns are exact so far.
-const FURTHEST: usize = 1 << 30;
+/// Together with a column that is no further, columns are exact so far.
+pub(super) const FURTHEST: usize = 1 << 30;
 
 /// How many blanks stand before the next item; `None` if the number before them may go on behind them.
 #[inline]
@@ -73,8 +75,16 @@ impl Read {
     }
 }
 
-/// A number; `None` for one of more than seven digits before or behind its point.
+/// A number, and the blank before it if there is one.
 #[inline]
+fn number_behind_blank(text: &[u8]) -> Option<Read> {
+    let behind = text.strip_prefix(b" ").unwrap_or(text);
+    let read = number(behind)?;
+    Some(Read { length: read.length.wrapping_add(text.len()).wrapping_sub(behind.len()), ..read })
+}
+
+/// A number; `None` for one of more than seven digits before or behind its point.
+#[inline(always)]
 fn number(text: &[u8]) -> Option<Read> {
     let (sign, length) = match text.first()? {
         b'-' => (Sign::Minus, 1_usize),
