@@ -207,7 +207,7 @@ impl Reader {
         self.block.begin(self.line, self.offset);
         let used = words::take::<false>(bytes, 1, &mut self.block);
         self.column = (used as u32).saturating_add(1);
-        self.scanner.begin(used > 0);
+        self.scanner.begin();
         self.skip(bytes, used)
     }
 
@@ -215,7 +215,7 @@ impl Reader {
     fn begin_with(&mut self, read: &[u8]) {
         self.is_in_line = true;
         self.block.begin(self.line, 0);
-        self.scanner.begin(false);
+        self.scanner.begin();
         for byte in read {
             self.take(*byte);
         }
@@ -254,9 +254,6 @@ impl Reader {
         }
         let used = words::take::<true>(bytes, self.column, &mut self.block);
         self.column = self.column.saturating_add(used as u32);
-        if used > 0 {
-            self.scanner.begin(true);
-        }
         used
     }
 

@@ -76,10 +76,10 @@ impl Scanner {
         }
     }
 
-    /// A line begins, or goes on behind words that are in the block already.
+    /// A line begins; its first words may be in the block already.
     #[inline]
-    pub(super) fn begin(&mut self, has_words: bool) {
-        self.mode = if has_words { Mode::Items } else { Mode::Start };
+    pub(super) fn begin(&mut self) {
+        self.mode = Mode::Start;
         self.comment = None;
         self.awaits_level = false;
     }

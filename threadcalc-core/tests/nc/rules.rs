@@ -221,6 +221,7 @@ fn assignments_are_kept_in_order() {
         ("#1=", "#1=? !bad-number@1-4"),
         ("#1=1,5 X2", "X2 #1=? !bad-number@1-7"),
         ("#1=2+ X3", "#1=? !letters@1-9 *"),
+        ("X[1,(C)#1 Y5", "X? Y5 (C)@5-8 !bad-number@1-5 !unclosed-bracket@1-5 !bad-assignment@8-10 *"),
         ("X#1#2", "X{1 #} !bad-assignment@4-6 *"),
     ]);
 }
@@ -232,6 +233,8 @@ fn what_there_is_no_room_for_is_told() {
     assert_eq!(read.matches("G1").count(), 64, "{read}");
     assert_eq!(read.matches("!too-many-words").count(), 6, "{read}");
     assert!(read.ends_with('*'), "{read}");
+    let last = line(&format!("{}X1", "G1".repeat(64)));
+    assert!(last.ends_with("G1 !too-many-words@129-131 *"), "{last}");
     let stray = line(&"$ ".repeat(20));
     assert_eq!((stray.matches("!stray-character").count(), stray.contains("!4 more")), (16, true), "{stray}");
     let assignments: String = (0..20).map(|number| format!("#{number}=1")).collect();
