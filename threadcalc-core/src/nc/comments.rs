@@ -1,5 +1,7 @@
 //! The comments of a line.
 
+use super::block::Block;
+use super::fault::FaultKind;
 use super::list::List;
 
 /// How many comments of one line are kept.
@@ -96,5 +98,55 @@ impl Comments {
                 is_cut: place.is_cut,
             }
         })
+    }
+}
+
+/// A comment while its bytes come.
+#[derive(Clone, Debug)]
+pub(super) struct OpenComment {
+    /// What closes it: `)`, or nothing on its line.
+    close: u8,
+    column: u32,
+    /// Its first byte above 127, and what is behind the last.
+    foreign: Option<(u32, u32)>,
+}
+
+impl OpenComment {
+    /// A comment begins with the byte of this column.
+    pub(super) fn new(close: u8, column: u32, block: &mut Block) -> Self {
+        block.comments.open(column);
+        Self { close, column, foreign: None }
+    }
+
+    /// Takes a byte that ends no line; true if it closes the comment.
+    pub(super) fn take(&mut self, byte: u8, column: u32, block: &mut Block) -> bool {
+        let end_column = column.saturating_add(1);
+        if byte == self.close {
+            self.end(end_column, block);
+            return true;
+        }
+        if byte == b'(' && self.close == b')' {
+            block.fault(FaultKind::NestedComment, column, end_column);
+        }
+        if byte >= 0x80 {
+            self.foreign = Some((self.foreign.map_or(column, |(first, _)| first), end_column));
+        }
+        block.comments.push(byte);
+        false
+    }
+
+    /// The line ends before this column.
+    pub(super) fn end_line(&self, column: u32, block: &mut Block) {
+        if self.close == b')' {
+            block.fault(FaultKind::UnclosedComment, self.column, column);
+        }
+        self.end(column, block);
+    }
+
+    fn end(&self, end_column: u32, block: &mut Block) {
+        block.comments.close(end_column);
+        if let Some((first, behind)) = self.foreign {
+            block.fault(FaultKind::NonAsciiInComment, first, behind);
+        }
     }
 }

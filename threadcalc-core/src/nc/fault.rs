@@ -36,7 +36,7 @@ named! {
         UnclosedBracket = 12 "unclosed-bracket",
         /// A formula with more operations or brackets than there is room for.
         FormulaTooLong = 13 "formula-too-long",
-        /// A line of more characters than a block may have.
+        /// A line of more bytes than a block may have: they are its end column less one.
         LineTooLong = 14 "line-too-long",
         /// Letters next to each other that have no value and are no function: `GOTO`, `IF`, `WHILE`.
         Letters = 15 "letters",

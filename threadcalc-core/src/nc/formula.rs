@@ -2,10 +2,11 @@
 
 use core::fmt;
 
-use super::block::{Block, WordValue};
+use super::block::Block;
 use super::list::List;
 use super::postfix::{Binary, Operation, Unary};
 use super::variables::{Variable, Variables, variable_number};
+use super::word::WordValue;
 use crate::length::{Length, Rounding};
 
 /// Values that wait for their operation: never more than operators and brackets can wait for them.

@@ -205,9 +205,9 @@ impl Reader {
         }
         self.is_in_line = true;
         self.block.begin(self.line, self.offset);
-        let used = words::take(bytes, &mut self.block);
+        let used = words::take::<false>(bytes, 1, &mut self.block);
         self.column = (used as u32).saturating_add(1);
-        self.scanner.begin(used > 0);
+        self.scanner.begin();
         self.skip(bytes, used)
     }
 
@@ -215,7 +215,7 @@ impl Reader {
     fn begin_with(&mut self, read: &[u8]) {
         self.is_in_line = true;
         self.block.begin(self.line, 0);
-        self.scanner.begin(false);
+        self.scanner.begin();
         for byte in read {
             self.take(*byte);
         }
@@ -228,20 +228,40 @@ impl Reader {
 
     /// Reads on to the end of the line; how many bytes that are.
     fn scan(&mut self, bytes: &[u8]) -> usize {
-        let mut used = 0_usize;
-        for byte in bytes {
+        let mut rest = bytes;
+        while let [byte, behind @ ..] = rest {
             if matches!(byte, b'\n' | b'\r') {
                 break;
             }
+            if byte.is_ascii_alphabetic() && self.scanner.is_between_words() {
+                let used = self.take_words(rest);
+                if used > 0 {
+                    rest = rest.get(used..).unwrap_or(&[]);
+                    continue;
+                }
+            }
             self.take(*byte);
-            used = used.wrapping_add(1);
+            rest = behind;
         }
+        bytes.len().saturating_sub(rest.len())
+    }
+
+    /// Takes the words that are easily read, in the middle of a line; how many bytes that are.
+    #[inline(never)]
+    fn take_words(&mut self, bytes: &[u8]) -> usize {
+        if self.column as usize > words::FURTHEST {
+            return 0;
+        }
+        let used = words::take::<true>(bytes, self.column, &mut self.block);
+        self.column = self.column.saturating_add(used as u32);
         used
     }
 
     /// True if the line that ends has something on it.
     fn end_line(&mut self, end: Option<LineEnd>) -> bool {
-        self.scanner.end(self.column, &mut self.block, &self.settings);
+        if self.scanner.has_begun() {
+            self.scanner.end(self.column, &mut self.block, &self.settings);
+        }
         let length = self.column.saturating_sub(1);
         if length > self.settings.max_block_chars {
             self.block.fault(FaultKind::LineTooLong, self.settings.max_block_chars.saturating_add(1), self.column);

@@ -1,9 +1,12 @@
 //! A line, one byte after the other: the reading that understands everything.
 
-use super::block::{Assignment, Block, InnerDelete, Word, WordValue};
-use super::expression::{Expression, Name, Step};
+use super::block::Block;
+use super::comments::OpenComment;
+use super::expression::{Expression, Step};
 use super::fault::FaultKind;
+use super::name::Name;
 use super::reader::ReaderSettings;
+use super::word::{Assignment, InnerDelete, Word, WordValue};
 
 /// Which part of a line is read.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -42,11 +45,7 @@ enum Purpose {
 #[derive(Clone, Debug)]
 pub(super) struct Scanner {
     mode: Mode,
-    /// What closes the comment that is open: `)`, or a line end.
-    comment: Option<u8>,
-    comment_column: u32,
-    /// The first byte above 127 of the comment, and what is behind the last.
-    foreign: Option<(u32, u32)>,
+    comment: Option<OpenComment>,
     purpose: Purpose,
     expression: Expression,
     /// Where the word or assignment begins, and what is behind its last byte.
@@ -65,8 +64,6 @@ impl Scanner {
         Self {
             mode: Mode::Start,
             comment: None,
-            comment_column: 0,
-            foreign: None,
             purpose: Purpose::Index,
             expression: Expression::new(),
             column: 0,
@@ -79,9 +76,10 @@ impl Scanner {
         }
     }
 
-    /// A line begins, or goes on behind words that are in the block already.
-    pub(super) fn begin(&mut self, has_words: bool) {
-        self.mode = if has_words { Mode::Items } else { Mode::Start };
+    /// A line begins; its first words may be in the block already.
+    #[inline]
+    pub(super) fn begin(&mut self) {
+        self.mode = Mode::Start;
         self.comment = None;
         self.awaits_level = false;
     }
@@ -91,10 +89,24 @@ impl Scanner {
         matches!(self.mode, Mode::Percent(_))
     }
 
+    /// True where a word may begin and nothing is begun.
+    #[inline]
+    pub(super) const fn is_between_words(&self) -> bool {
+        self.comment.is_none() && matches!(self.mode, Mode::Start | Mode::Slash | Mode::Items)
+    }
+
+    /// False while there is nothing that `end` would end.
+    #[inline]
+    pub(super) fn has_begun(&self) -> bool {
+        self.comment.is_some() || !matches!(self.mode, Mode::Start | Mode::Items)
+    }
+
     /// Takes a byte that ends no line.
     pub(super) fn take(&mut self, byte: u8, column: u32, block: &mut Block, settings: &ReaderSettings) {
-        if let Some(close) = self.comment {
-            self.take_comment(byte, close, column, block);
+        if let Some(comment) = &mut self.comment {
+            if comment.take(byte, column, block) {
+                self.comment = None;
+            }
             return;
         }
         match byte {
@@ -111,13 +123,8 @@ impl Scanner {
 
     /// The line ends before this column. A lone `%` is left as it is.
     pub(super) fn end(&mut self, column: u32, block: &mut Block, settings: &ReaderSettings) {
-        match self.comment {
-            Some(close) => {
-                if close == b')' {
-                    block.fault(FaultKind::UnclosedComment, self.comment_column, column);
-                }
-                self.close_comment(column, block);
-            }
+        match self.comment.take() {
+            Some(comment) => comment.end_line(column, block),
             None if self.is_percent() => return,
             None => {}
         }
@@ -132,33 +139,7 @@ impl Scanner {
             Ok(()) => self.leave(block, settings),
             Err(fault) => self.spoil(fault, block),
         }
-        self.comment = Some(close);
-        self.comment_column = column;
-        self.foreign = None;
-        block.comments.open(column);
-    }
-
-    fn take_comment(&mut self, byte: u8, close: u8, column: u32, block: &mut Block) {
-        let end_column = column.saturating_add(1);
-        if byte == close {
-            self.close_comment(end_column, block);
-            return;
-        }
-        if byte == b'(' && close == b')' {
-            block.fault(FaultKind::NestedComment, column, end_column);
-        }
-        if byte >= 0x80 {
-            self.foreign = Some((self.foreign.map_or(column, |(first, _)| first), end_column));
-        }
-        block.comments.push(byte);
-    }
-
-    fn close_comment(&mut self, end_column: u32, block: &mut Block) {
-        block.comments.close(end_column);
-        self.comment = None;
-        if let Some((first, behind)) = self.foreign.take() {
-            block.fault(FaultKind::NonAsciiInComment, first, behind);
-        }
+        self.comment = Some(OpenComment::new(close, column, block));
     }
 
     /// What was begun ends here, and what stands here is no code: a comment or a foreign byte.
