@@ -34,7 +34,7 @@ static int set_text(threadcalc_dialect_t *mill, const char *key, const char *val
     size_t place;
     for (place = 0; place < sizeof texts / sizeof texts[0]; place++) {
         if (strcmp(key, texts[place].key) == 0) {
-            snprintf(texts[place].member, texts[place].size, "%s", value);
+            reference_fill(texts[place].member, texts[place].size, value);
             return 1;
         }
     }
