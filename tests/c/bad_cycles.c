@@ -98,7 +98,7 @@ static void older(void)
 
 static void choices(void)
 {
-    static const int32_t numbers[] = {-1, 5, 99, INT32_MAX, INT32_MIN};
+    static const int32_t numbers[] = {-1, 4, 5, 99, INT32_MAX, INT32_MIN};
     const threadcalc_thread_t thread = good_thread();
     threadcalc_job_t job = good_job();
     threadcalc_cycle_t found;
@@ -126,6 +126,10 @@ static void choices(void)
                                         &mill.peck_returns_to_r, &mill.mirror_flips_hand, &mill.rapid_cancels_cycle,
                                         &mill.cycle_words_sticky_across_cancel, &mill.f_converted_on_units_change,
                                         &mill.override_locked_in_cycle, &mill.semicolon_comment};
+            if (numbers[place] == 4
+                && (members[member] == &mill.feed_basis || members[member] == &mill.rigid_tap_code_sticky_until)) {
+                continue;
+            }
             *members[member] = numbers[place];
             REFUSED(UNKNOWN, found, threadcalc_cycle(&thread, &mill, &asked, &found, sizeof found, NULL));
             job.dialect = &mill;
