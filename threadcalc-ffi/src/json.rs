@@ -203,6 +203,7 @@ impl<'de> Visitor<'de> for OneValue<'_> {
                 }
                 self.set(Value::Text(codes.trim_end().as_bytes()))?;
             }
+            key if Job::is_group(key) => return Err(self.wrong_shape("an object, not a list")),
             _ => return Err(self.wrong_shape("one value, not a list")),
         }
         Ok(())
@@ -348,3 +349,6 @@ impl<'de> Visitor<'de> for GearNumber<'_> {
         self.held(read_number(text.as_bytes()))
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -58,6 +58,8 @@ answer! {
         axis_decimals_inch,
         /// Whether a whole length, feed or dwell in seconds has a point.
         trailing_point,
+        /// What the control makes of a program.
+        reading,
     }
 
     #[new]

@@ -1,9 +1,9 @@
 //! A dialect as data; what is not known is null.
 
-use serde::ser::{Error as _, Serialize, SerializeStruct, Serializer};
+use serde::ser::{Serialize, SerializeStruct, Serializer};
 
 use super::{CodeText, DecimalsByWord, Dialect, Reading, WordDecimals};
-use crate::length::Decimal;
+use crate::feed::Unit;
 
 /// Top-level fields: the keys without those inside an object.
 const FIELDS: usize = 54;
@@ -57,8 +57,8 @@ fn serialize_reading<F: SerializeStruct>(reading: &Reading, fields: &mut F) -> R
     fields.serialize_field("repeat_word", &reading.repeat_word)?;
     fields.serialize_field("repeat_zero_means", &reading.repeat_zero_means)?;
     fields.serialize_field("no_point", &reading.no_point)?;
-    fields.serialize_field("least_increment", &ByWord(&reading.least_increment, Increment))?;
-    fields.serialize_field("max_decimals", &ByWord(&reading.max_decimals, |decimals| decimals))?;
+    fields.serialize_field("least_increment", &ByWord(&reading.least_increment, WordDecimals::increment))?;
+    fields.serialize_field("max_decimals", &ByWord(&reading.max_decimals, WordDecimals::of))?;
     fields.serialize_field("mirror_on", &reading.mirror_on)?;
     fields.serialize_field("mirror_off", &reading.mirror_off)?;
     fields.serialize_field("scale_on", &reading.scale_on)?;
@@ -98,18 +98,11 @@ impl Serialize for List<'_> {
     }
 }
 
-/// A least increment of so many decimals, exact as text.
-struct Increment(u8);
-
-impl Serialize for Increment {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let increment = Decimal::new(1, self.0).map_err(S::Error::custom)?;
-        serializer.collect_str(&increment)
-    }
-}
-
 /// Numbers by word and unit.
-struct ByWord<'a, T>(&'a DecimalsByWord, fn(u8) -> T);
+struct ByWord<'a, T>(&'a DecimalsByWord, NumberOf<T>);
+
+/// The number of a word in a unit.
+type NumberOf<T> = fn(WordDecimals, Unit) -> Option<T>;
 
 impl<T: Serialize> Serialize for ByWord<'_, T> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
@@ -122,13 +115,13 @@ impl<T: Serialize> Serialize for ByWord<'_, T> {
     }
 }
 
-struct ByUnit<T>(WordDecimals, fn(u8) -> T);
+struct ByUnit<T>(WordDecimals, NumberOf<T>);
 
 impl<T: Serialize> Serialize for ByUnit<T> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let mut units = serializer.serialize_struct("ByUnit", 2)?;
-        units.serialize_field("mm", &self.0.mm.map(self.1))?;
-        units.serialize_field("inch", &self.0.inch.map(self.1))?;
+        units.serialize_field("mm", &(self.1)(self.0, Unit::Mm))?;
+        units.serialize_field("inch", &(self.1)(self.0, Unit::Inch))?;
         units.end()
     }
 }

@@ -55,17 +55,23 @@ keys![
     "repeat_zero_means",
     "no_point",
     "least_increment",
+    "least_increment.axis",
     "least_increment.axis.mm",
     "least_increment.axis.inch",
+    "least_increment.F_per_min",
     "least_increment.F_per_min.mm",
     "least_increment.F_per_min.inch",
+    "least_increment.F_per_rev",
     "least_increment.F_per_rev.mm",
     "least_increment.F_per_rev.inch",
     "max_decimals",
+    "max_decimals.axis",
     "max_decimals.axis.mm",
     "max_decimals.axis.inch",
+    "max_decimals.F_per_min",
     "max_decimals.F_per_min.mm",
     "max_decimals.F_per_min.inch",
+    "max_decimals.F_per_rev",
     "max_decimals.F_per_rev.mm",
     "max_decimals.F_per_rev.inch",
     "mirror_on",
@@ -94,7 +100,9 @@ impl Dialect {
     /// Sets one field by its name.
     ///
     /// A code is a letter and digits, `G84` or `G84.2`; a word is a letter; [`Value::Absent`] leaves the
-    /// field as it is. The text `none` says that the control has no such code or word.
+    /// field as it is. The text `none` says that the control has no such code or word, the text `unknown` that
+    /// nobody has said whether it does something when it reads. A field inside another has a point in its name,
+    /// `units_codes.inch`, `least_increment.axis.mm`.
     ///
     /// # Errors
     /// [`Code::UnknownKey`] with the nearest known key, and for the value [`Code::UnknownValue`],
@@ -147,6 +155,18 @@ impl Dialect {
 
 impl Dialect {
     /// Whether a field of this name holds codes: a door hands a list of them in as one text with blanks between.
+    ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::{Dialect, Value};
+    ///
+    /// assert!(Dialect::takes_codes("units_codes.inch") && !Dialect::takes_codes("peck_word"));
+    /// let mut mill = Dialect::unset();
+    /// let both = ["G20", "G70"].join(" ");
+    /// mill.set("units_codes.inch", Value::Text(both.as_bytes()))?;
+    /// assert_eq!(mill.reading.inch_codes.map(|code| code.unwrap_or_default().to_string()), ["G20", "G70"]);
+    /// # Ok::<(), threadcalc_core::Error>(())
+    /// ```
     #[must_use]
     pub fn takes_codes(key: &str) -> bool {
         const TEXT: Value<'_> = Value::Text(b"G1");

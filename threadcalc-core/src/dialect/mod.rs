@@ -61,8 +61,8 @@ named! {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct Dialect {
-    /// The shop's own name for it.
-    pub name: Text<16>,
+    /// The shop's own name for it, up to 19 bytes: what a text of C has room for.
+    pub name: Text<19>,
     /// Code of the right-hand tapping cycle; None: the control has none.
     pub tap_rh: Option<CodeText>,
     /// Code of the left-hand tapping cycle; None: the control has none. Some controls have one of their

@@ -2,6 +2,7 @@
 
 use super::{CodeText, LetterText};
 use crate::feed::{FeedMode, Unit};
+use crate::length::{Length, power_of_ten};
 use crate::named::named;
 
 named! {
@@ -91,6 +92,12 @@ impl WordDecimals {
             Unit::Mm => self.mm,
             Unit::Inch => self.inch,
         }
+    }
+
+    /// One of the last decimal of a unit, 1/1000 for three; None: not known, or more decimals than a control has.
+    #[must_use]
+    pub fn increment(self, unit: Unit) -> Option<Length> {
+        Length::new(1, power_of_ten(self.of(unit)?).ok()?).ok()
     }
 }
 

@@ -100,23 +100,26 @@ impl Reading {
         {
             *slot = Some(decimals(value, Field::DialectMostDecimals)?);
         } else {
-            return Err(match key {
-                "units_codes" => group(Field::DialectUnitsCodes, "an object with inch and mm"),
-                "least_increment" => group(Field::DialectLeastIncrement, BY_WORD),
-                "max_decimals" => group(Field::DialectMostDecimals, BY_WORD),
-                _ => {
-                    let nearest = nearest("", key, Dialect::KEYS.iter().copied());
-                    Error::new(Code::UnknownKey, Field::Key).hint_text(nearest)
-                }
-            });
+            return Err(no_value(key));
         }
         Ok(())
     }
 }
 
-const BY_WORD: &str = "an object with axis, F_per_min and F_per_rev, each with mm and inch";
-
-fn group(field: Field, hint: &'static str) -> Error {
+/// Why a key takes no value: others stand below it, or nobody knows it.
+fn no_value(key: &str) -> Error {
+    const BY_WORD: &str = "an object with axis, F_per_min and F_per_rev, each with mm and inch";
+    let (field, hint) = match key {
+        "units_codes" => (Field::DialectUnitsCodes, "an object with inch and mm"),
+        "least_increment" => (Field::DialectLeastIncrement, BY_WORD),
+        "max_decimals" => (Field::DialectMostDecimals, BY_WORD),
+        _ if !Dialect::KEYS.contains(&key) => {
+            let nearest = nearest("", key, Dialect::KEYS.iter().copied());
+            return Error::new(Code::UnknownKey, Field::Key).hint_text(nearest);
+        }
+        _ if key.starts_with("least_increment.") => (Field::DialectLeastIncrement, "an object with mm and inch"),
+        _ => (Field::DialectMostDecimals, "an object with mm and inch"),
+    };
     Error::new(Code::UnknownValue, field).hint_text(hint)
 }
 
@@ -156,13 +159,11 @@ fn known_flag(value: Value<'_>, field: Field) -> Result<Option<bool>, Error> {
 
 /// Up to two codes, separated by blanks.
 fn codes(value: Value<'_>, field: Field) -> Result<[Option<CodeText>; 2], Error> {
-    let mut written = text(value, field)?.split(|byte| *byte == b' ').filter(|code| !code.is_empty());
     let mut found = [None; 2];
-    for slot in &mut found {
-        *slot = written.next().map_or(Ok(None), |one| code(Value::Text(one), field))?;
-    }
-    if written.next().is_some() {
-        return Err(Error::new(Code::TooLong, field).hint_text("at most two codes"));
+    let mut free = found.iter_mut();
+    for one in text(value, field)?.split(|byte| *byte == b' ').filter(|one| !one.is_empty()) {
+        let Some(one) = code(Value::Text(one), field)? else { continue };
+        *free.next().ok_or(Error::new(Code::TooLong, field).hint_text("at most two codes"))? = Some(one);
     }
     Ok(found)
 }

@@ -142,6 +142,18 @@ impl Job {
     }
 
     /// Whether there are fields below this name: `machine`, `dialect`, `dialect.units_codes`.
+    ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::{Job, Value};
+    ///
+    /// // What a door has to do with the members of an object.
+    /// assert!(Job::is_group("machine") && Job::is_group("dialect.max_decimals.axis") && !Job::is_group("thread"));
+    /// let mut job = Job::default();
+    /// job.set("dialect.max_decimals.axis.mm", Value::Text(b"3"))?;
+    /// assert_eq!(job.dialect.map(|mill| mill.reading.max_decimals.axis.mm), Some(Some(3)));
+    /// # Ok::<(), threadcalc_core::Error>(())
+    /// ```
     #[must_use]
     pub fn is_group(key: &str) -> bool {
         known_keys().any(|known| known.strip_prefix(key).is_some_and(|rest| rest.starts_with('.')))

@@ -10,7 +10,7 @@ use threadcalc_core::{
 
 use crate::values::{bytes, config, length, parts, thread};
 
-const KEYS: [&str; 30] = [
+const KEYS: [&str; 36] = [
     "thread",
     "unit",
     "mode",
@@ -41,6 +41,12 @@ const KEYS: [&str; 30] = [
     "dialect.dwell_unit",
     "dialect.return_initial",
     "dialect.axis_decimals_mm",
+    "dialect.units_codes.inch",
+    "dialect.least_increment.axis.mm",
+    "dialect.max_block_chars",
+    "dialect.no_point",
+    "dialect.mirror_flips_hand",
+    "dialect.lead_word",
 ];
 
 /// A value in any of the ways a door can hand it in.
