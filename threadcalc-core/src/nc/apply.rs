@@ -1,10 +1,11 @@
 //! One block after the other changes the state, in the order in which a control takes its words.
 
-use super::block::{Block, Word, WordValue};
+use super::block::Block;
 use super::number::power_of_ten;
 use super::codes::{Code, Codes, Meaning, group};
 use super::state::{Act, Call, CycleWords, Effects, FeedWord, Found, Held, Mode, Motion, Said, State, letter_bit};
 use super::values::Values;
+use super::word::{Word, WordValue};
 use crate::dialect::{BlockOrder, Dialect, LetterText, NoPoint, RepeatZero};
 use crate::feed::{FeedMode, Unit};
 use crate::length::Length;
@@ -112,7 +113,7 @@ impl State {
                 }
                 continue;
             }
-            let Some(tenths) = value.and_then(super::block::code_tenths) else { continue };
+            let Some(tenths) = value.and_then(super::word::code_tenths) else { continue };
             let found = Found::of(word, tenths);
             let meaning = context.codes.meaning(Code { letter: word.letter(), tenths });
             if meaning == Meaning::Unknown {

@@ -1,6 +1,5 @@
 //! The check of a program that comes in pieces.
 
-use super::block::Block;
 use super::cut::Cuts;
 use super::declared::Comments;
 use super::drilled::{Drilled, Tapped};

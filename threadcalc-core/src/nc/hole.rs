@@ -8,7 +8,7 @@ use super::judge::{Judge, Tapping, as_hole};
 use super::options::ToolKind;
 use super::report::Reason;
 use super::state::Effects;
-use crate::depth::{BottomVerdict, Bottoming, bottoming};
+use crate::depth::{BottomVerdict, bottoming, point_height_mm};
 use crate::drill::{Drill, Tap, WithinLimits, judge_drill};
 use crate::finding::Severity;
 use crate::length::Length;
@@ -213,30 +213,29 @@ impl Judge {
             return;
         }
         let is_error = found.worst() == BottomVerdict::Error;
-        let height = point.minus(first.full_diameter_mm).unwrap_or(Length::ZERO);
+        // The verdict is exact and on the safe side; what is shown is the cone's own height.
+        let room = |angle: Length| {
+            let full = point.to_f64() - point_height_mm(diameter, angle);
+            (full, full - tap_depth.to_f64())
+        };
+        let (full, clearance) = room(first.point_angle_deg);
         let mut finding = self
             .at_block(Id::TapBottomsHole)
             .severe(if is_error { Severity::Error } else { Severity::Warning })
             .with(Key::TapZMm, tap_z.to_f64())
             .with(Key::DrillZMm, drill_z.to_f64())
-            .with(Key::DrillPointMm, height.to_f64())
-            .with(Key::FullDiameterDepthMm, first.full_diameter_mm.to_f64())
-            .with(Key::BottomClearanceMm, first.room_mm.to_f64())
+            .with(Key::DrillPointMm, point_height_mm(diameter, first.point_angle_deg))
+            .with(Key::FullDiameterDepthMm, full)
+            .with(Key::BottomClearanceMm, clearance)
             .because(EvidenceKind::Drill, hole.line);
         if hole.point_angle_deg.is_none() {
             finding = finding
                 .with(Key::AssumedPointAngleDeg, first.point_angle_deg.to_f64())
-                .with_some(Key::BottomClearance130DegMm, room_at(&found, 130))
-                .with_some(Key::BottomClearance140DegMm, room_at(&found, 140))
+                .with(Key::BottomClearance130DegMm, room(Length::integer(130)).1)
+                .with(Key::BottomClearance140DegMm, room(Length::integer(140)).1)
                 .uncertain("a drill point of 118 degrees");
         }
         finding.thread = Some(*thread);
         self.tell_hole(finding);
     }
-}
-
-/// The room under a drill point of this angle.
-fn room_at(found: &Bottoming, degrees: i64) -> Option<f64> {
-    let angle = Length::integer(degrees);
-    found.readings().find(|reading| reading.point_angle_deg == angle).map(|reading| reading.room_mm.to_f64())
 }

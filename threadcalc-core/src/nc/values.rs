@@ -1,6 +1,7 @@
 //! The values of words, computed or left open.
 
-use super::block::{Block, WordValue};
+use super::block::Block;
+use super::word::WordValue;
 use super::formula::evaluate;
 use super::variables::Variables;
 use crate::length::Length;
