@@ -175,85 +175,83 @@ impl Scanner {
     }
 
     fn take_code(&mut self, byte: u8, column: u32, block: &mut Block, settings: &ReaderSettings) {
-        let end_column = column.saturating_add(1);
         // A byte that ends one thing may begin the next.
-        loop {
-            match self.mode {
-                Mode::Start => match byte {
-                    b'/' => {
-                        block.block_delete = Some(0);
-                        self.mode = Mode::Slash;
-                        return;
-                    }
-                    b'%' => {
-                        self.mode = Mode::Percent(column);
-                        return;
-                    }
-                    _ => self.mode = Mode::Items,
-                },
-                Mode::Slash => {
-                    self.mode = Mode::Items;
-                    if matches!(byte, b'1'..=b'9') {
-                        block.block_delete = Some(byte & 15);
-                        return;
-                    }
-                }
-                Mode::Percent(_) => self.leave(block, settings),
-                Mode::Items => {
-                    self.begin_item(byte, column, block, settings);
-                    return;
-                }
-                Mode::Letter => {
-                    if self.take_letter(byte, column, block, settings) {
-                        return;
-                    }
-                }
-                Mode::Value => match self.expression.take(byte, column, &mut block.operations) {
-                    Step::Taken => {
-                        self.end_column = end_column;
-                        return;
-                    }
-                    Step::Done => self.complete(block),
-                    Step::Full => {
-                        self.end_column = end_column;
-                        self.spoil(FaultKind::FormulaTooLong, block);
-                        return;
-                    }
-                    Step::Bad(fault) => self.spoil(fault, block),
-                },
-                Mode::Equals if byte == b'=' => {
-                    self.begin_value(true, block, settings);
-                    self.end_column = end_column;
-                    return;
-                }
-                Mode::Equals => {
-                    self.open_brackets = 0;
-                    self.mode = Mode::Bad(FaultKind::BadAssignment);
-                }
-                Mode::Bad(fault) => {
-                    if self.open_brackets == 0 && byte.is_ascii_alphabetic() {
-                        self.push_bad(fault, block);
-                        continue;
-                    }
-                    match byte {
-                        b'[' => self.open_brackets = self.open_brackets.saturating_add(1),
-                        b']' => self.open_brackets = self.open_brackets.saturating_sub(1),
-                        _ => {}
-                    }
-                    self.end_column = end_column;
-                    return;
-                }
-                Mode::Quoted(close) => {
-                    self.end_column = end_column;
-                    if byte == close {
-                        block.fault(FaultKind::ProgramName, self.column, end_column);
-                        self.mode = Mode::Rest;
-                    }
-                    return;
-                }
-                Mode::Rest => return,
+        while !self.step(byte, column, block, settings) {}
+    }
+
+    /// Takes a byte; false if with it something ended, so that it has to be looked at again.
+    fn step(&mut self, byte: u8, column: u32, block: &mut Block, settings: &ReaderSettings) -> bool {
+        let end_column = column.saturating_add(1);
+        match self.mode {
+            Mode::Start | Mode::Slash => return self.take_head(byte, column, block),
+            Mode::Percent(_) => {
+                self.leave(block, settings);
+                return false;
             }
+            Mode::Items => self.begin_item(byte, column, block, settings),
+            Mode::Letter => return self.take_letter(byte, column, block, settings),
+            Mode::Value => return self.take_value(byte, column, block),
+            Mode::Equals if byte == b'=' => {
+                self.begin_value(true, block, settings);
+                self.end_column = end_column;
+            }
+            Mode::Equals => {
+                self.open_brackets = 0;
+                self.mode = Mode::Bad(FaultKind::BadAssignment);
+                return false;
+            }
+            Mode::Bad(fault) if self.open_brackets == 0 && byte.is_ascii_alphabetic() => {
+                self.push_bad(fault, block);
+                return false;
+            }
+            Mode::Bad(_) => {
+                match byte {
+                    b'[' => self.open_brackets = self.open_brackets.saturating_add(1),
+                    b']' => self.open_brackets = self.open_brackets.saturating_sub(1),
+                    _ => {}
+                }
+                self.end_column = end_column;
+            }
+            Mode::Quoted(close) => {
+                self.end_column = end_column;
+                if byte == close {
+                    block.fault(FaultKind::ProgramName, self.column, end_column);
+                    self.mode = Mode::Rest;
+                }
+            }
+            Mode::Rest => {}
         }
+        true
+    }
+
+    /// What only the beginning of a line has: block delete and `%`.
+    fn take_head(&mut self, byte: u8, column: u32, block: &mut Block) -> bool {
+        let is_start = self.mode == Mode::Start;
+        self.mode = Mode::Items;
+        match byte {
+            b'/' if is_start => {
+                block.block_delete = Some(0);
+                self.mode = Mode::Slash;
+            }
+            b'%' if is_start => self.mode = Mode::Percent(column),
+            b'1'..=b'9' if !is_start => block.block_delete = Some(byte & 15),
+            _ => return false,
+        }
+        true
+    }
+
+    fn take_value(&mut self, byte: u8, column: u32, block: &mut Block) -> bool {
+        let step = self.expression.take(byte, column, &mut block.operations);
+        if matches!(step, Step::Taken | Step::Full) {
+            self.end_column = column.saturating_add(1);
+        }
+        match step {
+            Step::Taken => {}
+            Step::Full => self.spoil(FaultKind::FormulaTooLong, block),
+            Step::Done => self.complete(block),
+            Step::Bad(fault) => self.spoil(fault, block),
+        }
+        matches!(step, Step::Taken | Step::Full)
     }
 
     /// A word, an assignment, a slash, or something that means nothing.
