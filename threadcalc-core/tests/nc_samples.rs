@@ -109,10 +109,12 @@ fn findings_agree(run: &Json, found: &[Finding]) -> Result<(), String> {
             finding.id().name() == expected["id"]
                 && u64::from(finding.line()) == expected["line"]
                 && finding.severity().name() == expected["severity"]
-                && expected.get("certain").is_none_or(|certain| *certain == Json::from(finding.certain()))
-                && expected["numbers"].as_object().unwrap().iter().all(|(key, value)| {
-                    numbers.get(key.as_str()).is_some_and(|found| agrees(value, found))
-                })
+                && expected.get("certain").is_none_or(|certain| certain.as_bool() == Some(finding.certain()))
+                && expected["numbers"]
+                    .as_object()
+                    .unwrap()
+                    .iter()
+                    .all(|(key, value)| numbers.get(key.as_str()).is_some_and(|found| agrees(value, found)))
         });
         let Some(place) = place else { return Err(format!("missing: {expected}")) };
         free.remove(place);

@@ -1,8 +1,8 @@
 //! One block after the other changes the state, in the order in which a control takes its words.
 
 use super::block::Block;
-use super::number::power_of_ten;
 use super::codes::{Code, Codes, Meaning, group};
+use super::number::power_of_ten;
 use super::state::{Act, Call, CycleWords, Effects, FeedWord, Found, Held, Mode, Motion, Said, State, letter_bit};
 use super::values::Values;
 use super::word::{Word, WordValue};
@@ -165,7 +165,9 @@ impl State {
         if let Some(said) = words.get(b'S') {
             effects.speed_word = true;
             let kept = match (context.dialect.reading.speed_decimals, said.value) {
-                (Some(decimals), Some(value)) => ten_to(decimals).and_then(|parts| value.down_to_multiple(Length::ONE.over(parts).ok()?).ok()),
+                (Some(decimals), Some(value)) => {
+                    ten_to(decimals).and_then(|parts| value.down_to_multiple(Length::ONE.over(parts).ok()?).ok())
+                }
                 (_, value) => value,
             };
             self.speed = Some(Said { value: kept, ..said });
@@ -276,11 +278,8 @@ impl State {
 
     /// Axis words that belong to another code: where the axes are is not known behind it.
     fn lose_axes(&mut self, words: &Words) {
-        for (axis, place) in [
-            (b'X', &mut self.position.x),
-            (b'Y', &mut self.position.y),
-            (b'Z', &mut self.position.z),
-        ] {
+        for (axis, place) in [(b'X', &mut self.position.x), (b'Y', &mut self.position.y), (b'Z', &mut self.position.z)]
+        {
             if words.get(axis).is_some() {
                 *place = None;
             }
@@ -383,7 +382,8 @@ mod go {
                     let z = words.get(b'Z').map(|said| Said { value: said.value.and_then(|z| self.in_mm(z)), ..said });
                     self.cycle = CycleWords { z, line: words.line, ..CycleWords::default() };
                     let lead = words.of(context.dialect.reading.lead_word);
-                    self.cycle.lead = lead.map(|said| Said { value: said.value.and_then(|lead| self.in_mm(lead)), ..said });
+                    self.cycle.lead =
+                        lead.map(|said| Said { value: said.value.and_then(|lead| self.in_mm(lead)), ..said });
                     self.cycle.incremental = self.is_incremental();
                     self.cycle.initial_z = self.position.z;
                     self.cycle.holes = 1;
@@ -395,11 +395,11 @@ mod go {
                     self.move_down(words);
                     if motion == Motion::Rapid { Act::Rapid } else { Act::FeedMove }
                 }
-                Motion::Unknown => {
+                Motion::None | Motion::Unknown => {
                     self.lose_axes(words);
                     Act::NotKnown
                 }
-                Motion::None | Motion::Cancelled | Motion::Stroke => {
+                Motion::Cancelled | Motion::Stroke => {
                     self.lose_axes(words);
                     Act::Nothing
                 }

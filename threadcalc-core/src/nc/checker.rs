@@ -3,7 +3,7 @@
 use super::cut::Cuts;
 use super::declared::Comments;
 use super::drilled::{Drilled, Tapped};
-use super::finding::{EvidenceKind, Finding, NumberKey as Key};
+use super::finding::{EvidenceKind, Finding, MOST_CALLS_TOLD, NumberKey as Key};
 use super::finding_id::FindingId as Id;
 use super::judge::Judge;
 use super::list::List;
@@ -66,6 +66,7 @@ pub struct Checker {
     is_skipping: bool,
     is_finished: bool,
     pub(super) follows_calls: bool,
+    settings: ReaderSettings,
 }
 
 impl Checker {
@@ -80,6 +81,7 @@ impl Checker {
             is_skipping: false,
             is_finished: false,
             follows_calls: false,
+            settings: settings(dialect),
         }
     }
 
@@ -130,6 +132,17 @@ impl Checker {
     /// What was not checked so far, and why.
     pub fn not_checked(&self) -> impl Iterator<Item = Unchecked> + '_ {
         self.judge.not_checked.iter()
+    }
+
+    /// How its reader is set.
+    pub(super) const fn settings(&self) -> ReaderSettings {
+        self.settings
+    }
+
+    /// The lines of the calls that are being followed, the outermost first.
+    pub(super) fn set_calls(&mut self, lines: impl Iterator<Item = u32>) {
+        self.judge.calls = [0; MOST_CALLS_TOLD];
+        self.judge.calls.iter_mut().zip(lines).for_each(|(place, line)| *place = line);
     }
 
     /// The block that was just read; what it does is given back for who follows calls.
@@ -235,8 +248,8 @@ pub(super) fn block_delete_finding(
     on: Option<Option<Length>>,
 ) -> Option<Finding> {
     let (line, column, end_column) = cause;
-    let finding = Finding::new(Id::BlockDeleteChangesResult, line, column, end_column)
-        .because(EvidenceKind::BlockDelete, line);
+    let finding =
+        Finding::new(Id::BlockDeleteChangesResult, line, column, end_column).because(EvidenceKind::BlockDelete, line);
     match (off, on) {
         (Some(off), Some(on)) if off == on => None,
         (Some(off), Some(on)) => Some(

@@ -12,14 +12,6 @@ pub(super) struct Code {
 }
 
 impl Code {
-    pub(super) const fn g(tenths: u32) -> Self {
-        Self { letter: b'G', tenths }
-    }
-
-    const fn m(tenths: u32) -> Self {
-        Self { letter: b'M', tenths }
-    }
-
     /// Of a dialect's text, such as `G84.2`.
     fn of(text: &CodeText) -> Option<Self> {
         let (letter, digits) = text.as_str().split_at_checked(1)?;
@@ -29,7 +21,7 @@ impl Code {
     }
 }
 
-/// Axis by axis what a code of the cutter compensation, the length offset and their like turns on or off.
+/// What a code does.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Meaning {
     Units(Unit),
@@ -41,7 +33,10 @@ pub(super) enum Meaning {
     /// A move at feed: along a line or an arc.
     FeedMove,
     /// The tapping cycle of a hand, with pecks of its own or without.
-    Tap { hand: Hand, pecks: bool },
+    Tap {
+        hand: Hand,
+        pecks: bool,
+    },
     /// One synchronised stroke.
     Stroke,
     /// A cycle that drills.
@@ -51,7 +46,9 @@ pub(super) enum Meaning {
     CancelCycle,
     Incremental(bool),
     /// G17 or another plane.
-    Plane { is_xy: bool },
+    Plane {
+        is_xy: bool,
+    },
     CutterCompensation(bool),
     LengthOffset(bool),
     /// Which work offset, in tenths of its code.
@@ -90,6 +87,8 @@ pub(super) struct Codes {
     own: [Option<(Code, Meaning)>; MOST_OWN],
     /// The dialect names no tapping cycle: G84 and G74 are taken for them.
     pub taps_by_custom: bool,
+    /// What neither the dialect names nor all mills share is an alarm.
+    only_own: bool,
 }
 
 const MOST_OWN: usize = 24;
@@ -127,7 +126,7 @@ impl Codes {
         let mut own = [None; MOST_OWN];
         let known = named.into_iter().filter_map(|(text, meaning)| Some((Code::of(&text?)?, meaning)));
         own.iter_mut().zip(known).for_each(|(place, known)| *place = Some(known));
-        Self { own, taps_by_custom: dialect.is_unset() }
+        Self { own, taps_by_custom: dialect.is_unset(), only_own: reading.unlisted_codes_alarm == Some(true) }
     }
 
     /// What a code means: the dialect's own word first, then what all mills share.
@@ -162,7 +161,7 @@ impl Codes {
             900 => Meaning::Incremental(false),
             910 => Meaning::Incremental(true),
             930 => Meaning::InverseTime,
-            950 => Meaning::FeedMode(FeedMode::PerRevolution),
+            950 if !self.only_own => Meaning::FeedMode(FeedMode::PerRevolution),
             960 => Meaning::SurfaceSpeed(true),
             970 => Meaning::SurfaceSpeed(false),
             40 | 100 | 280 | 281 | 300 | 301 | 520 | 530 | 920..=923 => Meaning::OwnAxisWords,

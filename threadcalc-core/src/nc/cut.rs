@@ -117,7 +117,9 @@ fn units(state: &State, dialect: &Dialect) -> impl Iterator<Item = (Unit, &'stat
             [Some((now, "a change of units keeps the number of F")), Some((set, "a change of units converts F"))]
         }
         (Some(now), _, _) => [Some((now, "")), None],
-        (None, _, _) => [Some((Unit::Mm, "the control starts in mm")), Some((Unit::Inch, "the control starts in inches"))],
+        (None, _, _) => {
+            [Some((Unit::Mm, "the control starts in mm")), Some((Unit::Inch, "the control starts in inches"))]
+        }
     };
     found.into_iter().flatten()
 }
@@ -142,11 +144,7 @@ pub(super) fn bases(state: &State, dialect: &Dialect) -> impl Iterator<Item = (B
         None => {
             let [one, other] = by_mode;
             let named = |basis: Basis| (basis, "F follows the feed mode in a tapping cycle");
-            [
-                one.map(named),
-                other.map(named),
-                Some((Basis::PerRevolution, "F is always the lead in a tapping cycle")),
-            ]
+            [one.map(named), other.map(named), Some((Basis::PerRevolution, "F is always the lead in a tapping cycle"))]
         }
     };
     found.into_iter().flatten()

@@ -118,7 +118,8 @@ impl Comments {
     pub(super) fn kind(&self, tool: Option<&Tool>) -> (Option<ToolKind>, Option<Length>) {
         let kind = tool.and_then(|tool| tool.kind).or(self.tool_text.kind);
         // A tool that somebody gave a thread to is a tap, whatever it is called.
-        let by_thread = (self.tool.is_some() || tool.is_some_and(|tool| tool.thread.is_some())).then_some(ToolKind::Tap);
+        let by_thread =
+            (self.tool.is_some() || tool.is_some_and(|tool| tool.thread.is_some())).then_some(ToolKind::Tap);
         let diameter = tool.and_then(|tool| tool.diameter_mm).or(self.tool_text.drill_mm);
         (kind.or(by_thread), diameter)
     }

@@ -90,13 +90,11 @@ impl Drilled {
 
     /// What was drilled at a place: the deepest that is below the thread's crests, of those that are no spots.
     pub(super) fn at(&self, place: &Place, major_mm: Option<Length>) -> Option<DrilledHole> {
-        let below = |hole: &DrilledHole| !hole.diameter_mm.zip(major_mm).is_some_and(|(drill, major)| drill >= major);
+        let below = |hole: &DrilledHole| hole.diameter_mm.zip(major_mm).is_none_or(|(drill, major)| drill < major);
         let here = self.holes.iter().filter(|hole| hole.place.is(place));
-        here.filter(|hole| !hole.is_spot && below(hole)).reduce(|deepest, hole| {
-            match (deepest.z_mm, hole.z_mm) {
-                (Some(deep), Some(z)) if z >= deep => deepest,
-                _ => hole,
-            }
+        here.filter(|hole| !hole.is_spot && below(hole)).reduce(|deepest, hole| match (deepest.z_mm, hole.z_mm) {
+            (Some(deep), Some(z)) if z >= deep => deepest,
+            _ => hole,
         })
     }
 

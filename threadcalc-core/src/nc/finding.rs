@@ -175,6 +175,8 @@ pub enum FindingNumber {
 }
 
 const MOST_NUMBERS: usize = 9;
+/// How many of the calls that lead to a line are told.
+pub(super) const MOST_CALLS_TOLD: usize = 4;
 const MOST_EVIDENCE: usize = 6;
 
 /// Something doubtful or wrong in a program.
@@ -189,6 +191,7 @@ pub struct Finding {
     pub(super) tool: Option<u32>,
     pub(super) hole: Option<u32>,
     pub(super) thread: Option<Thread>,
+    pub(super) calls: [u32; MOST_CALLS_TOLD],
     pub(super) certain: bool,
     pub(super) reading: &'static str,
     numbers: [Option<(NumberKey, FindingNumber)>; MOST_NUMBERS],
@@ -208,6 +211,7 @@ impl Finding {
             tool: None,
             hole: None,
             thread: None,
+            calls: [0; MOST_CALLS_TOLD],
             certain: true,
             reading: "",
             numbers: [None; MOST_NUMBERS],
@@ -299,6 +303,11 @@ impl Finding {
     #[must_use]
     pub const fn program(&self) -> Option<u64> {
         self.program
+    }
+
+    /// The lines of the calls that lead to the line, the outermost four, the outermost first.
+    pub fn call_path(&self) -> impl Iterator<Item = u32> + '_ {
+        self.calls.iter().copied().filter(|line| *line != 0)
     }
 
     /// The tool in the spindle; `None` if it is not known.

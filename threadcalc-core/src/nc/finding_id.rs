@@ -205,38 +205,64 @@ impl FindingId {
     pub(super) const fn message(self) -> &'static str {
         match self {
             Self::LeadMismatch => "cuts a lead of {lead_mm} mm, the thread has {expected_lead_mm} mm",
-            Self::InchMetricMix => "cuts a lead of {lead_mm} mm; {expected_lead_mm} mm is the same number in the other unit",
-            Self::FeedModeMix => "cuts a lead of {lead_mm} mm; under the other feed mode F{feed} is {lead_if_other_mode_mm} mm",
+            Self::InchMetricMix => {
+                "cuts a lead of {lead_mm} mm; {expected_lead_mm} mm is the same number in the other unit"
+            }
+            Self::FeedModeMix => {
+                "cuts a lead of {lead_mm} mm; under the other feed mode F{feed} is {lead_if_other_mode_mm} mm"
+            }
             Self::DecimalPoint => "cuts a lead of {lead_mm} mm; with the point elsewhere it is {expected_lead_mm} mm",
             Self::ImplicitDecimalUsed => "a word without a point counts least increments here: it is {value}",
-            Self::LeadVsPitch => "feeds by the pitch {pitch_mm} mm; with {starts} starts the lead is {expected_lead_mm} mm",
-            Self::StaleFeedAfterSpeedChange => "S changed {speed_before_rpm} to {speed_after_rpm} in the active cycle, F{feed} stayed: the lead is now {lead_after_mm} mm",
-            Self::UnitsChangedAfterFeed => "F was set in line {set_at_line}, the unit changed in line {changed_at_line}: the lead is {lead_mm} mm, or {lead_if_converted_mm} mm where the control converts F",
-            Self::FeedModeChangeWithoutFeed => "the feed mode changed without a new F: F{feed} now means something else, or is an alarm",
+            Self::LeadVsPitch => {
+                "feeds by the pitch {pitch_mm} mm; with {starts} starts the lead is {expected_lead_mm} mm"
+            }
+            Self::StaleFeedAfterSpeedChange => {
+                "S changed {speed_before_rpm} to {speed_after_rpm} in the active cycle, F{feed} stayed: the lead is now {lead_after_mm} mm"
+            }
+            Self::UnitsChangedAfterFeed => {
+                "F was set in line {set_at_line}, the unit changed in line {changed_at_line}: the lead is {lead_mm} mm, or {lead_if_converted_mm} mm where the control converts F"
+            }
+            Self::FeedModeChangeWithoutFeed => {
+                "the feed mode changed without a new F: F{feed} now means something else, or is an alarm"
+            }
             Self::FeedRounded => "F is rounded: the lead is {lead_mm} mm instead of {expected_lead_mm} mm",
             Self::NoSpeed => "no speed: the spindle does not turn, or turns as it did last",
             Self::NoFeed => "no feed: the tap turns without moving, or the control stops",
             Self::WrongHand => "the cycle is {programmed}, the thread is {expected}: the tap breaks on touch",
             Self::SpindleDirection => "the spindle is stopped or turns the wrong way when the cycle starts",
-            Self::SpindleStartBeforeCycle => "the spindle is started before a cycle that starts it itself: a stop and a start for nothing, or an alarm",
-            Self::RigidTapCodeMissing => "no code for rigid tapping before the cycle: the spindle and the axis are not synchronised",
-            Self::RigidTapCodeSpeedDiffers => "the code for rigid tapping has S{rigid_tap_code_speed_rpm}, the cycle runs at S{cycle_speed_rpm}",
+            Self::SpindleStartBeforeCycle => {
+                "the spindle is started before a cycle that starts it itself: a stop and a start for nothing, or an alarm"
+            }
+            Self::RigidTapCodeMissing => {
+                "no code for rigid tapping before the cycle: the spindle and the axis are not synchronised"
+            }
+            Self::RigidTapCodeSpeedDiffers => {
+                "the code for rigid tapping has S{rigid_tap_code_speed_rpm}, the cycle runs at S{cycle_speed_rpm}"
+            }
             Self::CycleNotCancelled => "the tapping cycle is still active here: no G80",
             Self::CycleLeftActive => "runs the tapping cycle again, with a tool that is no tap",
-            Self::AxisWordsWithoutMotion => "axis words with no motion code: a rapid move or an alarm, as the control has it",
+            Self::AxisWordsWithoutMotion => {
+                "axis words with no motion code: a rapid move or an alarm, as the control has it"
+            }
             Self::FeedCarriedOver => "no F since tapping: moves at {feed_mm_min} mm/min, set in line {set_at_line}",
-            Self::FeedModeLeftActive => "feed per revolution is still active: F{feed} at S{speed_rpm} is {feed_mm_min} mm/min",
+            Self::FeedModeLeftActive => {
+                "feed per revolution is still active: F{feed} at S{speed_rpm} is {feed_mm_min} mm/min"
+            }
             Self::CycleWordMissing => "the cycle has no {word}",
             Self::CycleGeometry => "Z {z_mm} mm is not below R {r_mm} mm",
             Self::DepthImplausible => "taps to Z {z_mm} mm: less than a turn, or more than 12 diameters",
-            Self::TapBottomsHole => "the tap's end is {bottom_clearance_mm} mm above the end of the full diameter, at {full_diameter_depth_mm} mm with a {assumed_point_angle_deg} degree drill",
+            Self::TapBottomsHole => {
+                "the tap's end is {bottom_clearance_mm} mm above the end of the full diameter, at {full_diameter_depth_mm} mm with a {assumed_point_angle_deg} degree drill"
+            }
             Self::HoleNotDrilled => "nothing is drilled at this place before the tap",
             Self::DrillSize => "the drill of {drill_mm} mm does not suit this thread",
             Self::TaperDepth => "{turns} turns; the nominal depth is {nominal_turns} turns",
             Self::ClearanceShort => "R leaves {turns} turns above the part",
             Self::SpeedNeverReached => "S{speed_rpm} is never reached in {travel_mm} mm: {reachable_rpm} rpm are",
             Self::SpeedLimit => "S{speed_rpm} is above the machine's {limit_rpm} rpm",
-            Self::AxisFeedLimit => "{feed_mm_min} mm/min is above the axis's {limit_mm_min}: a silent clamp cuts another lead",
+            Self::AxisFeedLimit => {
+                "{feed_mm_min} mm/min is above the axis's {limit_mm_min}: a silent clamp cuts another lead"
+            }
             Self::RetractSpeedLimit => "{multiplier} times out is {retract_rpm} rpm, above the machine's {limit_rpm}",
             Self::TorqueLimit => "the tap needs {torque_nm} Nm, the spindle has {torque_limit_nm} Nm at this speed",
             Self::ReturnPlaneUnstated => "neither G98 nor G99 is stated before the first cycle",

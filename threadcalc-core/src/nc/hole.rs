@@ -90,14 +90,14 @@ impl Judge {
             return;
         };
         if let Some(r) = at.r_mm.filter(|r| *r <= z) {
-            let finding =
-                self.at_block(Id::CycleGeometry).with(Key::RMm, r.to_f64()).with(Key::ZMm, z.to_f64());
+            let finding = self.at_block(Id::CycleGeometry).with(Key::RMm, r.to_f64()).with(Key::ZMm, z.to_f64());
             self.count(finding, self.state.cycle.line, at.count);
             return;
         }
         let depth = at.depth_mm.unwrap_or(Length::ZERO);
         let lead = declared.map(|declared| declared.thread.lead_mm()).or(at.lead_mm);
-        let diameters = declared.and_then(|declared| declared.thread.major_mm().times(Length::integer(MOST_DIAMETERS)).ok());
+        let diameters =
+            declared.and_then(|declared| declared.thread.major_mm().times(Length::integer(MOST_DIAMETERS)).ok());
         let shallow = !depth.is_positive() || lead.is_some_and(|lead| depth < lead);
         if shallow || diameters.is_some_and(|most| depth > most) {
             let turns = lead.and_then(|lead| depth.over(lead).ok());
@@ -158,8 +158,7 @@ impl Judge {
             let finding = self.at_block(Id::RepeatInPlace).with(Key::Count, f64::from(at.count));
             self.tell_hole(finding);
         } else if let Some(line) = self.tapped.line_of(place) {
-            let finding =
-                self.at_block(Id::DuplicateHole).with(Key::Count, 2.0).because(EvidenceKind::Cycle, line);
+            let finding = self.at_block(Id::DuplicateHole).with(Key::Count, 2.0).because(EvidenceKind::Cycle, line);
             self.tell_hole(finding);
         }
     }
@@ -176,9 +175,10 @@ impl Judge {
         let drill = Drill::of_diameter(diameter);
         let as_hole = as_hole(thread);
         let judged = |tap| judge_drill(&as_hole, drill, tap, None, None).ok();
-        let suits = |tap| judged(tap).is_some_and(|judged| {
-            judged.chosen.within_limits != WithinLimits::No && !judged.findings.has_error()
-        });
+        let suits = |tap| {
+            judged(tap)
+                .is_some_and(|judged| judged.chosen.within_limits != WithinLimits::No && !judged.findings.has_error())
+        };
         let taps: &[Tap] = match at.kind {
             Some(ToolKind::FormTap) => &[Tap::Form],
             Some(ToolKind::CutTap) => &[Tap::Cut],

@@ -57,8 +57,8 @@ pub(super) struct Judge {
     column: u32,
     end_column: u32,
     pub holes: u32,
-    /// Taps that have been told to run with a tool that is none.
-    pub left_active_line: u32,
+    /// The lines of the calls that lead here.
+    pub calls: [u32; super::finding::MOST_CALLS_TOLD],
 }
 
 /// A hole that is about to be tapped.
@@ -130,7 +130,7 @@ impl Judge {
             column: 1,
             end_column: 1,
             holes: 0,
-            left_active_line: 0,
+            calls: [0; super::finding::MOST_CALLS_TOLD],
         }
     }
 
@@ -182,6 +182,7 @@ impl Judge {
     pub(super) fn tell(&mut self, mut finding: Finding) {
         finding.program = self.state.program;
         finding.tool = self.state.tool.and_then(|tool| tool.value);
+        finding.calls = self.calls;
         self.queue.push(Event::Finding(finding));
     }
 
@@ -198,6 +199,7 @@ impl Judge {
     pub(super) fn count(&mut self, mut finding: Finding, cause_line: u32, holes: u32) {
         finding.program = self.state.program;
         finding.tool = self.state.tool.and_then(|tool| tool.value);
+        finding.calls = self.calls;
         finding.hole = Some(self.holes);
         if let Some(out) = self.open.add(finding, cause_line, holes) {
             self.queue.push(Event::Finding(out));
@@ -242,7 +244,6 @@ impl Judge {
         self.hand(&at, declared.as_ref());
         self.at_every_hole(effects, &at, declared.as_ref());
         self.depth(effects, &at, declared.as_ref());
-        self.remember(&at);
     }
 
     fn tapping(&self, effects: &Effects) -> Tapping {
@@ -270,7 +271,7 @@ impl Judge {
             kind: self.comments.kind(tool.as_ref()).0,
             tool,
             basis: bases(state, &self.dialect).next().map_or(Basis::PerMinute, |(basis, _)| basis),
-            hand: self.hand_of(effects),
+            hand: self.hand_of(),
             count: effects.repeats,
             r_mm,
             z_mm,
@@ -281,7 +282,7 @@ impl Judge {
     }
 
     /// The hand that is cut: by the cycle or by the spindle; None for a single stroke, which has no hand of its own.
-    fn hand_of(&self, _effects: &Effects) -> Option<Hand> {
+    fn hand_of(&self) -> Option<Hand> {
         let by_spindle = match self.state.spindle.value {
             Spindle::Clockwise => Some(Hand::Right),
             Spindle::CounterClockwise => Some(Hand::Left),
@@ -411,7 +412,4 @@ impl Judge {
     fn identify(&mut self, _cuts: &Cuts, at: &Tapping) {
         self.not_checked.note(Reason::ThreadNotKnown, at.line);
     }
-
-    /// What this hole leaves for the next.
-    fn remember(&mut self, _at: &Tapping) {}
 }

@@ -56,13 +56,13 @@ impl Judge {
         let feed = self.state.feed.as_ref()?;
         let named = self
             .units_changed(&compared, feed)
-            .or_else(|| self.other_unit(&compared, at))
-            .or_else(|| self.other_mode(&compared, feed, at))
-            .or_else(|| self.other_point(&compared, feed, at))
+            .or_else(|| self.other_unit(&compared))
+            .or_else(|| self.other_mode(&compared, feed))
+            .or_else(|| self.other_point(&compared, feed))
             .or_else(|| pitch_for_lead(&compared, at))
-            .or_else(|| self.rounded(&compared, feed, at))
+            .or_else(|| self.rounded(&compared, feed))
             .or_else(|| self.stale(&compared, feed))
-            .unwrap_or_else(|| self.mismatch(&compared, at));
+            .unwrap_or_else(|| self.mismatch(&compared));
         Some(self.with_grounds(named, declared))
     }
 
@@ -106,7 +106,7 @@ impl Judge {
         .map(|finding| self.suggest(finding, compared))
     }
 
-    fn other_unit(&self, compared: &Compared<'_>, at: &Tapping) -> Option<Finding> {
+    fn other_unit(&self, compared: &Compared<'_>) -> Option<Finding> {
         let larger = compared.cut.lead_mm.times(Length::INCH).ok()?;
         let smaller = compared.cut.lead_mm.over(Length::INCH).ok()?;
         let factor = if is_same(larger, compared.expected_mm) {
@@ -116,24 +116,24 @@ impl Judge {
         } else {
             return None;
         };
-        let finding = self.lead_finding(Id::InchMetricMix, compared, at).with(Key::Factor, factor.to_f64());
+        let finding = self.lead_finding(Id::InchMetricMix, compared).with(Key::Factor, factor.to_f64());
         Some(self.suggest(finding, compared))
     }
 
-    fn other_mode(&self, compared: &Compared<'_>, feed: &FeedWord, at: &Tapping) -> Option<Finding> {
+    fn other_mode(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<Finding> {
         let value = feed.said.value?;
         let other = compared.basis.other().lead_mm(value, self.speed(), compared.unit)?;
         if !is_same(other, compared.expected_mm) {
             return None;
         }
         let finding = self
-            .lead_finding(Id::FeedModeMix, compared, at)
+            .lead_finding(Id::FeedModeMix, compared)
             .with(Key::LeadIfOtherModeMm, other.to_f64())
             .with(Key::Feed, value.to_f64());
         Some(self.suggest(finding, compared))
     }
 
-    fn other_point(&self, compared: &Compared<'_>, feed: &FeedWord, at: &Tapping) -> Option<Finding> {
+    fn other_point(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<Finding> {
         if feed.said.written?.had_point() {
             return None;
         }
@@ -145,22 +145,23 @@ impl Judge {
             }
             is_same(more, compared.expected_mm).then_some(power)
         })?;
-        let finding = self.lead_finding(Id::DecimalPoint, compared, at).with(Key::Factor, factor.to_f64());
+        let finding = self.lead_finding(Id::DecimalPoint, compared).with(Key::Factor, factor.to_f64());
         Some(self.suggest(finding, compared))
     }
 
-    fn rounded(&self, compared: &Compared<'_>, feed: &FeedWord, at: &Tapping) -> Option<Finding> {
+    fn rounded(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<Finding> {
         let (value, written) = (feed.said.value?, feed.said.written?);
         if compared.error.magnitude() > ROUNDED {
             return None;
         }
         let exact = compared.basis.feed(compared.expected_mm, self.speed(), compared.unit)?;
         let at_decimals = |rounding| exact.round_to(written.decimals(), rounding).ok()?.to_length().ok();
-        let is_rounded = [Rounding::HalfEven, Rounding::Down, Rounding::Up].into_iter().any(|r| at_decimals(r) == Some(value));
+        let is_rounded =
+            [Rounding::HalfEven, Rounding::Down, Rounding::Up].into_iter().any(|r| at_decimals(r) == Some(value));
         if !is_rounded {
             return None;
         }
-        let finding = self.lead_finding(Id::FeedRounded, compared, at).severe(compared.severity());
+        let finding = self.lead_finding(Id::FeedRounded, compared).severe(compared.severity());
         Some(self.suggest(finding, compared))
     }
 
@@ -180,8 +181,8 @@ impl Judge {
         Some(self.suggest(finding, compared))
     }
 
-    fn mismatch(&self, compared: &Compared<'_>, at: &Tapping) -> Finding {
-        let finding = self.lead_finding(Id::LeadMismatch, compared, at).severe(compared.severity());
+    fn mismatch(&self, compared: &Compared<'_>) -> Finding {
+        let finding = self.lead_finding(Id::LeadMismatch, compared).severe(compared.severity());
         self.suggest(finding, compared)
     }
 
@@ -195,7 +196,7 @@ impl Judge {
         }
     }
 
-    fn lead_finding(&self, id: Id, compared: &Compared<'_>, _at: &Tapping) -> Finding {
+    fn lead_finding(&self, id: Id, compared: &Compared<'_>) -> Finding {
         self.at_feed(id)
             .with(Key::LeadMm, compared.cut.lead_mm.to_f64())
             .with(Key::ExpectedLeadMm, compared.expected_mm.to_f64())

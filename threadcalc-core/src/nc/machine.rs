@@ -69,10 +69,8 @@ impl Judge {
     fn axis(&mut self, lead: Length, speed: Length, at: &Tapping) {
         let Some(limit) = self.options.machine.axis_feed_limit_mm_min else { return };
         let Some(feed) = lead.times(speed).ok().filter(|feed| *feed > limit) else { return };
-        let finding = self
-            .at_block(Id::AxisFeedLimit)
-            .with(Key::FeedMmMin, feed.to_f64())
-            .with(Key::LimitMmMin, limit.to_f64());
+        let finding =
+            self.at_block(Id::AxisFeedLimit).with(Key::FeedMmMin, feed.to_f64()).with(Key::LimitMmMin, limit.to_f64());
         self.count(finding, self.state.cycle.line, at.count);
     }
 

@@ -212,7 +212,8 @@ impl Judge {
     /// Modal states that do not go with tapping, and what the machine's limits say.
     pub(super) fn at_every_hole(&mut self, effects: &Effects, at: &Tapping, declared: Option<&Declared>) {
         let state = &self.state;
-        let no_offset = state.tool.is_some_and(|tool| tool.line > state.length_offset.line) || !state.length_offset.value;
+        let no_offset =
+            state.tool.is_some_and(|tool| tool.line > state.length_offset.line) || !state.length_offset.value;
         let no_offset = no_offset && state.tool.is_some();
         let is_cycle = matches!(state.motion, Motion::Tap { .. });
         let under_increments = state.is_incremental() && !state.cycle.incremental && is_cycle;
@@ -244,7 +245,8 @@ impl Judge {
 
     fn transforms(&mut self, at: &Tapping) {
         let state = &self.state;
-        let line = [state.mirror, state.scale, state.rotate].iter().filter(|held| held.value).map(|held| held.line).max();
+        let line =
+            [state.mirror, state.scale, state.rotate].iter().filter(|held| held.value).map(|held| held.line).max();
         let Some(line) = line else { return };
         let finding = self
             .at_block(Id::MirrorScaleRotationActive)
@@ -264,7 +266,10 @@ impl Judge {
         let is_stroke = self.state.motion == Motion::Stroke;
         let needs = self.dialect.needs_spindle_running && starts != Some(true) && !self.dialect.is_unset();
         let wrong_way = !self.dialect.lh_by_spindle_direction
-            && matches!((turning.value, at.hand), (Spindle::CounterClockwise, Some(Hand::Right)) | (Spindle::Clockwise, Some(Hand::Left)));
+            && matches!(
+                (turning.value, at.hand),
+                (Spindle::CounterClockwise, Some(Hand::Right)) | (Spindle::Clockwise, Some(Hand::Left))
+            );
         if (needs || is_stroke) && (turning.value == Spindle::Stopped || (wrong_way && needs)) {
             let right = if at.hand == Some(Hand::Left) { "M4" } else { "M3" };
             let finding = self.at_block(Id::SpindleDirection).write(right);
@@ -327,10 +332,8 @@ impl Judge {
         let is_long = seconds >= Length::integer(20);
         let is_short = dwell.is_positive() && seconds < Length::parts(5, 1000);
         if is_long || is_short {
-            let finding = self
-                .at_block(Id::DwellUnit)
-                .with(Key::DwellWord, dwell.to_f64())
-                .with(Key::Seconds, seconds.to_f64());
+            let finding =
+                self.at_block(Id::DwellUnit).with(Key::DwellWord, dwell.to_f64()).with(Key::Seconds, seconds.to_f64());
             self.count(finding, self.state.cycle.line, at.count);
         }
     }

@@ -47,8 +47,7 @@ pub enum Event {
 }
 
 impl Event {
-    pub(super) const NONE: Self =
-        Self::Finding(Finding::new(super::finding_id::FindingId::MoreFindings, 0, 0, 0));
+    pub(super) const NONE: Self = Self::Finding(Finding::new(super::finding_id::FindingId::MoreFindings, 0, 0, 0));
 }
 
 named! {

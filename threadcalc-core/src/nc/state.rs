@@ -56,7 +56,10 @@ pub(super) enum Motion {
     None,
     Rapid,
     Feed,
-    Tap { hand: Hand, pecks: bool },
+    Tap {
+        hand: Hand,
+        pecks: bool,
+    },
     Stroke,
     Drill,
     OtherCycle,

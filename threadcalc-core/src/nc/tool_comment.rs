@@ -11,8 +11,21 @@ use crate::number::read_number;
 const DRILLS: [&[u8]; 8] = [b"DRILL", b"DRL", b"DR", b"BOHRER", b"SPIRALBOHRER", b"FORET", b"BROCA", b"PUNTA"];
 const SPOTS: [&[u8]; 8] = [b"SPOT", b"CENTER", b"CENTRE", b"CENTERDRILL", b"SPOTDRILL", b"ANBOHRER", b"NC", b"POINTER"];
 const OTHERS: [&[u8]; 15] = [
-    b"ENDMILL", b"MILL", b"MILLING", b"FACEMILL", b"THREADMILL", b"FRAESER", b"FRAISE", b"FRESA", b"REAMER",
-    b"REIBAHLE", b"CHAMFER", b"COUNTERSINK", b"BORING", b"PROBE", b"CUTTER",
+    b"ENDMILL",
+    b"MILL",
+    b"MILLING",
+    b"FACEMILL",
+    b"THREADMILL",
+    b"FRAESER",
+    b"FRAISE",
+    b"FRESA",
+    b"REAMER",
+    b"REIBAHLE",
+    b"CHAMFER",
+    b"COUNTERSINK",
+    b"BORING",
+    b"PROBE",
+    b"CUTTER",
 ];
 const FORMS: [&[u8]; 8] =
     [b"FORM", b"FORMING", b"ROLL", b"ROLLING", b"FLUTELESS", b"FORMER", b"GEWINDEFORMER", b"FURCHER"];

@@ -1,9 +1,9 @@
 //! The values of words, computed or left open.
 
 use super::block::Block;
-use super::word::WordValue;
 use super::formula::evaluate;
 use super::variables::Variables;
+use super::word::WordValue;
 use crate::length::Length;
 
 /// What values are made of.

@@ -3,7 +3,6 @@
 use core::fmt;
 
 use super::page::{Fixed, Inches, Measure, Page, Shown, Words};
-use crate::text::Plain;
 use super::{Plan, Source};
 use crate::depth::{DepthRounding, Hole, TapSetOn, program_depth, program_depth_of_derived};
 use crate::dialect::ReturnTo;
@@ -11,6 +10,7 @@ use crate::finding::{Finding, FindingId, Severity};
 use crate::length::Length;
 use crate::tap::IsoTap;
 use crate::taper_depth::TaperDepths;
+use crate::text::Plain;
 use crate::text::{Text, placed};
 use crate::thread::Hand;
 
