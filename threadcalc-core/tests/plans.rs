@@ -346,7 +346,7 @@ fn every_number_of_a_plan_has_its_source() {
             for path in &found {
                 let is_of =
                     |part: &&str| path.strip_prefix(part).is_some_and(|rest| rest.is_empty() || rest.starts_with('.'));
-                assert!(parts.iter().any(|part| is_of(&part)), "{path} of {key} has no source");
+                assert!(parts.iter().any(is_of), "{path} of {key} has no source");
             }
             seen.append(&mut found);
         }
@@ -368,4 +368,21 @@ fn what_is_given_is_no_longer_unchecked() {
     let told: Vec<_> = planned(&[&[("thread", "M8")], &given[..]].concat()).not_checked().collect();
     assert!(bare.contains(&"part thickness") && bare.contains(&"clamps"));
     assert!(!told.contains(&"part thickness") && told.contains(&"clamps") && told.len() + 3 == bare.len());
+}
+
+/// What is refused leaves the job as it is: of a list, nothing of it is kept.
+#[test]
+fn a_refused_value_leaves_the_job_as_it_is() {
+    let refused = [
+        ("drill_list", "6.8,,7"),
+        ("drill_sets", "metric feet"),
+        ("screw.tensile_mpa", "steel"),
+        ("dialect.tap_rh", "84"),
+        ("machine.gears", "20 600"),
+    ];
+    for (key, value) in refused {
+        let mut job = Job::default();
+        assert!(job.set(key, Value::Text(value.as_bytes())).is_err(), "{key}: {value}");
+        assert_eq!(job, Job::default(), "{key}: {value}");
+    }
 }
