@@ -2,12 +2,15 @@
 /*
  * threadcalc: threads and tapped holes, exact and offline.
  *
- * Every call is safe from any thread at any time: no allocation, no global state, no files, no
- * locale. Lengths are in millimetres, speeds in turns per minute, unless a name says otherwise.
- * Calls return 0 on success, else the number of an error (threadcalc_status_name), and write results
- * only on success. Pointers are checked for NULL; otherwise they must point to what their type says.
- * The last argument `error` may be NULL. Text in is pointer and length, UTF-8, no NUL needed; text out
- * is buffer, capacity and the length needed, which counts the NUL.
+ * Every call is safe from any thread at any time: no global state, no files, no locale, and no
+ * allocation but in threadcalc_plan_json and threadcalc_plan_json_with_error. These two read a text
+ * of any shape: they take memory from the heap while they run, and give all of it back; where there
+ * is none left, the process ends. Lengths are in millimetres, speeds in turns per minute, unless a
+ * name says otherwise. Calls return 0 on success, else the number of an error
+ * (threadcalc_status_name), and write results only on success. Pointers are checked for NULL;
+ * otherwise they must point to what their type says. The last argument `error` may be NULL. Text in
+ * is pointer and length, UTF-8, no NUL needed; text out is buffer, capacity and the length needed,
+ * which counts the NUL.
  *
  * The tap maker's data and the machine's manual come first; prove out every program. Pressure, gas and
  * structural joints belong to local codes and licensed practice.
