@@ -1,4 +1,6 @@
-//! Jobs as JSON from a few bytes: well formed, with keys and values picked from tables.
+//! Jobs as JSON from a few bytes: well formed, with keys of a job and values picked from a table.
+
+use threadcalc_core::Job;
 
 /// A job that can be planned; picks change it.
 const BASE: [(&str, &str); 9] = [
@@ -11,93 +13,6 @@ const BASE: [(&str, &str); 9] = [
     ("hole", r#""blind""#),
     ("full_thread_depth_mm", "20"),
     ("tap", r#""cut""#),
-];
-
-const KEYS: [&str; 84] = [
-    "schema",
-    "thread",
-    "unit",
-    "mode",
-    "decimals",
-    "rpm",
-    "hole",
-    "full_thread_depth_mm",
-    "tap",
-    "chamfer_threads",
-    "tap_set_on",
-    "tap_centre_mm",
-    "drill_sets",
-    "drill_mm",
-    "percent",
-    "basis",
-    "point_angle_deg",
-    "bottom_clearance_mm",
-    "r_plane_mm",
-    "surface_speed_m_min",
-    "surface_speed_ft_min",
-    "tap_kind",
-    "tap_mark",
-    "chamfer_form",
-    "projection_mm",
-    "holder",
-    "holder_extension_mm",
-    "holder_compression_mm",
-    "underfeed_percent",
-    "over_travel_turns",
-    "drill_list",
-    "oversize_mm",
-    "taper_reamer",
-    "drill_depth_mm",
-    "part_thickness_mm",
-    "countersink_mm",
-    "countersink_angle_deg",
-    "peck_mm",
-    "dwell_s",
-    "coating_um",
-    "material",
-    "cutting_force_n_mm2",
-    "part_shear_mpa",
-    "hole_count",
-    "return_to",
-    "machine",
-    "machine.highest_rpm",
-    "machine.lowest_rpm",
-    "machine.speed_step",
-    "machine.axis_feed_limit_mm_min",
-    "machine.acceleration_rpm_s",
-    "machine.retract_factor",
-    "machine.least_clearance_turns",
-    "machine.gears",
-    "screw",
-    "screw.tolerance_class",
-    "screw.property_class",
-    "screw.tensile_mpa",
-    "screw.shear_mpa",
-    "screw.engagement_mm",
-    "screw.load_n",
-    "dialect",
-    "dialect.name",
-    "dialect.tap_rh",
-    "dialect.tap_lh",
-    "dialect.feed_per_revolution",
-    "dialect.needs_spindle_running",
-    "dialect.lh_by_spindle_direction",
-    "dialect.feed_per_minute",
-    "dialect.rigid_tap_code",
-    "dialect.rigid_tap_code_has_s",
-    "dialect.peck_word",
-    "dialect.peck_code_rh",
-    "dialect.peck_code_lh",
-    "dialect.dwell_word",
-    "dialect.dwell_unit",
-    "dialect.retract_multiplier_word",
-    "dialect.retract_in",
-    "dialect.return_r_plane",
-    "dialect.return_initial",
-    "dialect.axis_decimals_mm",
-    "dialect.axis_decimals_inch",
-    "dialect.trailing_point",
-    "id",
 ];
 
 /// The first value leaves the key out.
@@ -184,12 +99,14 @@ const VALUES: [&str; 80] = [
     "12",
 ];
 
-/// Each pair of bytes sets one key to one value; a value beyond the table is a number of tenths.
+/// Each pair of bytes sets one key to one value; a value beyond the table is a number of tenths. Beside the keys
+/// of a job there is `id`, the line door's own.
 #[must_use]
 pub fn json(picks: &[u8]) -> Vec<u8> {
+    let keys: Vec<&str> = Job::keys().chain(["id"]).collect();
     let mut members: Vec<(&str, String)> = BASE.iter().map(|(key, value)| (*key, (*value).into())).collect();
     for pick in picks.chunks_exact(2) {
-        let key = KEYS[usize::from(pick[0]) % KEYS.len()];
+        let key = keys[usize::from(pick[0]) % keys.len()];
         members.retain(|(known, _)| *known != key);
         match VALUES.get(usize::from(pick[1])) {
             Some(&"") => {}
@@ -207,8 +124,10 @@ fn object(members: &[(&str, String)]) -> String {
         of.filter(|((outer, _), _)| *outer == name).map(|((_, key), value)| (key, value.clone())).collect()
     };
     let mut texts = Vec::new();
-    for name in ["machine", "dialect"] {
-        if !inner(name).is_empty() {
+    let mut names: Vec<&str> = members.iter().filter_map(|(key, _)| Some(key.split_once('.')?.0)).collect();
+    names.dedup();
+    for (place, name) in names.iter().enumerate() {
+        if !names[..place].contains(name) {
             texts.push(format!("\"{name}\":{}", object(&inner(name))));
         }
     }

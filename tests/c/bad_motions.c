@@ -3,6 +3,7 @@
 #include "bad_input.h"
 
 #include <math.h>
+#include <stddef.h>
 
 enum {
     OK = THREADCALC_STATUS_OK,
@@ -37,13 +38,24 @@ static void motion_pointers_and_sizes(void)
     longer.asked.size = (uint32_t)sizeof longer;
     CHECK(threadcalc_tapping_time(&longer.asked, &found, sizeof found, NULL) == OK);
     /* 16 turns at 10 a second, there and back, without ramps. */
-    CHECK(fabs(found.time_s - 3.2) < 1e-12 && found.turns == 16.0 && found.reaches_speed == 1);
+    CHECK(fabs(found.time_s - 3.2) < 1e-12 && found.turns == 16.0 && found.reaches_speed == 1 && found.strokes == 1);
     longer.tail[0] = 1;
     REFUSED(IS_FIELD, found, threadcalc_tapping_time(&longer.asked, &found, sizeof found, NULL));
     memset(&found, 0xA5, sizeof found);
     asked = good_motion();
     CHECK(threadcalc_tapping_time(&asked, &found, sizeof(double), NULL) == OK && found.reached_rpm == 600.0);
     CHECK(bad_input_untouched((const unsigned char *)&found + sizeof(double), sizeof found - sizeof(double)));
+}
+
+/* A caller that knows no peck, whatever its memory holds behind its request. */
+static void motion_before_pecks(void)
+{
+    threadcalc_motion_request_t asked = good_motion();
+    threadcalc_tapping_time_t found;
+    asked.peck_mm = ratio(7, 1);
+    CHECK(threadcalc_tapping_time(&asked, &found, sizeof found, NULL) == OK && found.strokes == 3);
+    asked.size = (uint32_t)offsetof(threadcalc_motion_request_t, peck_mm);
+    CHECK(threadcalc_tapping_time(&asked, &found, sizeof found, NULL) == OK && found.strokes == 1);
 }
 
 static void motion_refused(int32_t status, threadcalc_motion_request_t asked)
@@ -71,6 +83,10 @@ static void motion_values(void)
         asked = good_motion();
         asked.retract_factor = place == 0 ? ratio(1, 11) : wrong[place];
         motion_refused(RANGE, asked);
+        asked = good_motion();
+        /* Of 20 mm: a little too deep; 0 of 0 parts is no peck. */
+        asked.peck_mm = place == 0 ? ratio(2001, 100) : wrong[place];
+        motion_refused(RANGE, asked);
     }
     for (place = 0; place < no_number_count; place++) {
         asked = good_motion();
@@ -86,6 +102,9 @@ static void motion_values(void)
     }
     asked = good_motion();
     asked.acceleration_is_given = 1;
+    motion_refused(RANGE, asked);
+    asked = good_motion();
+    asked.peck_mm = ratio(199, 10000);
     motion_refused(RANGE, asked);
 }
 
@@ -188,6 +207,7 @@ static void holder_travel(void)
 void bad_motions(void)
 {
     motion_pointers_and_sizes();
+    motion_before_pecks();
     motion_values();
     ramps();
     feeds_and_patterns();

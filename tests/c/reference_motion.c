@@ -17,6 +17,9 @@ static int32_t motion_asked(csv_row *row, threadcalc_motion_request_t *asked)
     if (status == THREADCALC_STATUS_OK) {
         status = reference_number(row, "retract_factor", &asked->retract_factor);
     }
+    if (status == THREADCALC_STATUS_OK && *csv_cell(row, "peck_mm")) {
+        status = reference_number(row, "peck_mm", &asked->peck_mm);
+    }
     asked->dwell_s = reference_double(row, "dwell_s");
     if (*csv_cell(row, "acceleration_rpm_s")) {
         asked->acceleration_is_given = 1;
@@ -29,6 +32,7 @@ static int32_t motion(csv_row *row)
 {
     threadcalc_motion_request_t asked = THREADCALC_MOTION_REQUEST_INIT;
     threadcalc_tapping_time_t found;
+    char strokes[12];
     int32_t status = motion_asked(row, &asked);
     if (status == THREADCALC_STATUS_OK) {
         status = threadcalc_tapping_time(&asked, &found, sizeof found, &row->error);
@@ -45,6 +49,8 @@ static int32_t motion(csv_row *row)
     csv_double(row, "time_in_s", found.time_in_s);
     csv_double(row, "time_out_s", found.time_out_s);
     csv_double(row, "time_s", found.time_s);
+    snprintf(strokes, sizeof strokes, "%d", (int)found.strokes);
+    csv_text(row, "strokes", strokes);
     return status;
 }
 

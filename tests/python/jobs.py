@@ -1,4 +1,4 @@
-"""The operations of the tables of plans and of single fields of a job."""
+"""Jobs that several tests begin with, and the operations of the tables of plans and of single fields of a job."""
 
 from __future__ import annotations
 
@@ -7,6 +7,23 @@ import json
 import threadcalc as tc
 from operations import given
 from table import Cells
+
+METRIC: dict[str, object] = {
+    "thread": "M8x1.25-6H",
+    "unit": "mm",
+    "mode": "per_minute",
+    "decimals": 3,
+    "rpm": 600,
+    "hole": "blind",
+    "full_thread_depth_mm": 16,
+    "tap": "cut",
+}
+UNIFIED: dict[str, object] = METRIC | {
+    "thread": "7/16-14 UNC-2B",
+    "rpm": 650,
+    "full_thread_depth_mm": 20,
+    "dialect": "rs274ngc",
+}
 
 FIELDS = (
     "unit",

@@ -126,13 +126,14 @@ def gear_fit(row: Cells) -> dict[str, object]:
 def motion(row: Cells) -> dict[str, object]:
     ramp = row["acceleration_rpm_s"]
     found = tc.tapping_time(
-        **given(row, "lead_mm", "rpm", "travel_mm", "retract_factor"),
+        **given(row, "lead_mm", "rpm", "travel_mm", "retract_factor", "peck_mm"),
         acceleration_rpm_s=float(ramp) if ramp else None,
         dwell_s=float(row["dwell_s"]),
     )
     columns = ("reached_rpm", "retract_rpm", "turns", "turns_to_speed", "distance_to_speed_mm")
     times = ("time_in_s", "time_out_s", "time_s")
-    return attributes(found, *columns, *times) | {"reaches_speed": yes(found.reaches_speed)}
+    counted = {"reaches_speed": yes(found.reaches_speed), "strokes": str(found.strokes)}
+    return attributes(found, *columns, *times) | counted
 
 
 def ramp(row: Cells) -> dict[str, object]:

@@ -35,7 +35,7 @@ PATTERN = {"rapid_distance_mm": 50, "rapid_feed_mm_min": 20000, "seconds_per_hol
         (
             tc.tapping_time,
             ["lead_mm", "rpm", "travel_mm"],
-            ["acceleration_rpm_s", "retract_factor", "dwell_s"],
+            ["acceleration_rpm_s", "retract_factor", "dwell_s", "peck_mm"],
         ),
         (tc.over_wires, ["thread", "wire_mm", "pitch_diameter_mm"], ["lead_angle"]),
         (tc.best_wire_mm, ["thread"], []),
@@ -60,6 +60,26 @@ def test_an_unknown_acceleration_has_to_be_said() -> None:
     assert tc.tapping_time(1, 600, 20, acceleration_rpm_s=1e7).time_s > least.time_s
     waited = tc.tapping_time(1, 600, 20, acceleration_rpm_s=None, retract_factor=2, dwell_s=0.5)
     assert waited.time_s == 3.5 and waited.retract_rpm == 1200
+
+
+@pytest.mark.parametrize("peck", [7.5, Fraction(15, 2), Decimal("7.5"), "7.5"])
+def test_pecks_are_counted_in_the_time(peck: object) -> None:
+    plain = tc.tapping_time(1, 600, 20, acceleration_rpm_s=None, dwell_s=0.5)
+    assert plain == tc.tapping_time(1, 600, 20, acceleration_rpm_s=None, dwell_s=0.5, peck_mm=None)
+    pecked = tc.tapping_time(1, 600, 20, acceleration_rpm_s=None, dwell_s=0.5, peck_mm=peck)
+    # 7.5 + 15 + 20 turns at 10 a second, both ways, and three waits.
+    assert (plain.strokes, plain.time_s, pecked.strokes, pecked.time_s) == (1, 4.5, 3, 10.0)
+    assert type(pecked.strokes) is int and pecked.turns == 20
+
+
+@pytest.mark.parametrize("peck", [0, -1, "0.0199", 20.1])
+def test_a_peck_out_of_range_names_itself(peck: object) -> None:
+    with pytest.raises(tc.ThreadcalcError) as caught:
+        tc.tapping_time(1, 600, 20, acceleration_rpm_s=None, peck_mm=peck)
+    error = caught.value
+    assert (error.name, error.field) == ("out-of-range", "peck_mm") and "1000 strokes" in error.hint
+    assert f"got {peck}, expected 0.02 to 20;" in str(error)
+    pytest.raises(TypeError, tc.tapping_time, 1, 600, 20, acceleration_rpm_s=None, peck_mm=[1])
 
 
 @pytest.mark.parametrize("value", [800, 800.0, Fraction(800), Decimal("800"), "800", "800.0"])

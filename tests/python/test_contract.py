@@ -11,19 +11,9 @@ from fractions import Fraction
 
 import pytest
 import threadcalc as tc
+from jobs import UNIFIED
 from threadcalc import Drill, Thread  # noqa: F401  eval(repr(x)) needs the names
 
-JOB = {
-    "thread": "7/16-14 UNC-2B",
-    "unit": "mm",
-    "mode": "per_minute",
-    "decimals": 3,
-    "rpm": 650,
-    "hole": "blind",
-    "full_thread_depth_mm": 20,
-    "tap": "cut",
-    "dialect": "rs274ngc",
-}
 FEED = {"unit": "mm", "mode": "per_minute", "decimals": 3}
 TAPER = {"drill_mm": 11, "point_angle_deg": 118, "bottom_clearance_mm": 3}
 DEPTHS = {"chamfer_threads": 3, "drill_mm": 6.8, "point_angle_deg": 118, "bottom_clearance_mm": 3}
@@ -126,7 +116,7 @@ def test_what_is_no_number_is_a_type_error(value: object) -> None:
 
 
 def test_a_bool_is_no_number_in_a_job() -> None:
-    pytest.raises(TypeError, tc.plan, JOB | {"rpm": True})
+    pytest.raises(TypeError, tc.plan, UNIFIED | {"rpm": True})
     pytest.raises(TypeError, tc.Job, machine={"speed_step": True})
     assert tc.Job(dialect={"needs_spindle_running": False}).to_dict()["dialect"]["needs_spindle_running"] is False
 
@@ -135,7 +125,7 @@ def test_a_bool_is_no_number_in_a_job() -> None:
 def test_unit_mode_and_decimals_never_have_a_default(left_out: str) -> None:
     keywords = {key: value for key, value in FEED.items() if key != left_out}
     pytest.raises(TypeError, tc.feed, tc.Thread("M8"), 650, **keywords)
-    error = raised(tc.plan, {key: value for key, value in JOB.items() if key != left_out})
+    error = raised(tc.plan, {key: value for key, value in UNIFIED.items() if key != left_out})
     assert (error.name, error.field) == ("missing", left_out)
 
 
@@ -263,7 +253,7 @@ def test_depths_distinguish_the_tap_from_the_program() -> None:
 
 
 def test_a_plan_has_everything_and_its_json_is_its_dict() -> None:
-    plan = tc.plan(JOB)
+    plan = tc.plan(UNIFIED)
     assert plan.thread == tc.Thread("7/16-14 UNC-2B") and plan.feed.word == "F1179.286"
     assert (plan.programmed_rpm, plan.asked_rpm, plan.withheld) == (650, 650, [])
     assert plan.words[-1] == "G80" and " ".join(plan.blocks) == " ".join(plan.words)
@@ -279,14 +269,14 @@ def test_a_plan_has_everything_and_its_json_is_its_dict() -> None:
 
 
 def test_a_job_is_a_dict_or_keywords_and_goes_round() -> None:
-    by_keywords = tc.Job(**JOB)
+    by_keywords = tc.Job(**UNIFIED)
     assert by_keywords == tc.Job(**by_keywords.to_dict()) and by_keywords.missing == []
     planned = tc.plan(by_keywords)
-    assert planned.to_json() == tc.plan(JOB).to_json() == tc.plan(by_keywords.to_dict()).to_json()
+    assert planned.to_json() == tc.plan(UNIFIED).to_json() == tc.plan(by_keywords.to_dict()).to_json()
     # With every assumption filled in, the job plans the same numbers without any finding.
     again = tc.plan(planned.job)
     assert (again.words, again.findings) == (planned.words, [])
-    assert tc.Job().missing == [key for key in JOB if key not in ("dialect", "rpm")][:4] + [
+    assert tc.Job().missing == [key for key in UNIFIED if key not in ("dialect", "rpm")][:4] + [
         "rpm",
         "hole",
         "full_thread_depth_mm",
@@ -296,16 +286,16 @@ def test_a_job_is_a_dict_or_keywords_and_goes_round() -> None:
 
 def test_a_job_takes_nested_fields_objects_and_lists() -> None:
     special = tc.Thread.metric(Fraction(31, 3), Fraction(1, 3))
-    job = JOB | {"thread": special, "machine": {"speed_step": 10, "highest_rpm": "637.5"}, "drill_sets": ["metric"]}
+    job = UNIFIED | {"thread": special, "machine": {"speed_step": 10, "highest_rpm": "637.5"}, "drill_sets": ["metric"]}
     plan = tc.plan(job)
     assert plan.thread.pitch_mm == Fraction(1, 3) and plan.programmed_rpm == 630
     gears = [[20, 700, 120], (20, 4000, 20, 100, 4000, "2.5")]
-    plan = tc.plan(JOB | {"material": "aluminium", "machine": {"gears": gears}, "screw": {"tensile_mpa": 800}, "part_shear_mpa": 200})
+    plan = tc.plan(UNIFIED | {"material": "aluminium", "machine": {"gears": gears}, "screw": {"tensile_mpa": 800}, "part_shear_mpa": 200})
     assert plan.spindle.gear is not None and plan.joint is not None
     assert tc.plan(plan.job.to_dict()).spindle == plan.spindle
     own = {"name": "mill-2", "tap_rh": "G84.2", "needs_spindle_running": False}
-    assert "G84.2" in tc.plan(JOB | {"dialect": own}).words
-    assert tc.plan(JOB | {"dialect": None}).withheld == ["dialect-unset"]
+    assert "G84.2" in tc.plan(UNIFIED | {"dialect": own}).words
+    assert tc.plan(UNIFIED | {"dialect": None}).withheld == ["dialect-unset"]
 
 
 @pytest.mark.parametrize(
@@ -326,29 +316,29 @@ def test_a_job_takes_nested_fields_objects_and_lists() -> None:
     ],
 )
 def test_a_bad_field_of_a_job_is_named(change: dict, name: str, word: str) -> None:
-    error = raised(tc.plan, JOB | change)
+    error = raised(tc.plan, UNIFIED | change)
     assert error.name == name and str(error).startswith(word)
     assert isinstance(error, tc.DesignationError) == ("thread" in change)
 
 
 def test_wrong_types_in_a_job_are_type_errors() -> None:
-    for bad in (None, "M8", 3, [("thread", "M8")], {3: 4}, JOB | {"machine": "mill"}, JOB | {"tap": object()}):
+    for bad in (None, "M8", 3, [("thread", "M8")], {3: 4}, UNIFIED | {"machine": "mill"}, UNIFIED | {"tap": object()}):
         pytest.raises(TypeError, tc.plan, bad)
 
 
 def test_findings_have_one_shape_and_an_error_withholds_the_words() -> None:
-    plan = tc.plan(JOB | {"thread": "7/16-14 UNC-2A"})
+    plan = tc.plan(UNIFIED | {"thread": "7/16-14 UNC-2A"})
     assert plan.words == plan.blocks == [] and "external-class" in plan.withheld
     for finding in plan.findings:
         assert finding.severity in ("error", "warning", "info")
         assert all(isinstance(text, str) for text in (finding.id, finding.message, finding.evidence, finding.suggestion))
         assert all(type(key) is str and type(number) is float for key, number in finding.numbers.items())
         assert str(finding).startswith(f"{finding.severity} {finding.id}: ")
-    assert plan.findings == tc.plan(JOB | {"thread": "7/16-14 UNC-2A"}).findings
+    assert plan.findings == tc.plan(UNIFIED | {"thread": "7/16-14 UNC-2A"}).findings
 
 
 def test_results_cannot_be_changed_or_made_by_hand() -> None:
-    plan = tc.plan(JOB)
+    plan = tc.plan(UNIFIED)
     for result in (plan, plan.feed, plan.depths, plan.drill, plan.limits, plan.profile, plan.findings[0], plan.card[0]):
         with pytest.raises(AttributeError):
             result.word = "F1."

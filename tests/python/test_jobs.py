@@ -9,17 +9,7 @@ import pytest
 import threadcalc as tc
 from hypothesis import given, settings
 from hypothesis import strategies as st
-
-JOB = {
-    "thread": "M8x1.25-6H",
-    "unit": "mm",
-    "mode": "per_minute",
-    "decimals": 3,
-    "rpm": 600,
-    "hole": "blind",
-    "full_thread_depth_mm": 16,
-    "tap": "cut",
-}
+from jobs import METRIC
 
 
 CODES = st.lists(st.sampled_from(["G20", "G70", "G21", "G71"]), max_size=2, unique=True)
@@ -53,7 +43,7 @@ def by_word(number: st.SearchStrategy[object]) -> st.SearchStrategy[dict[str, ob
 )
 def test_a_value_of_the_wrong_kind_says_what_the_field_takes(key: str, value: object, message: str) -> None:
     with pytest.raises(TypeError) as raised:
-        tc.plan(JOB | {key: value})
+        tc.plan(METRIC | {key: value})
     assert str(raised.value) == message
 
 
@@ -142,7 +132,7 @@ OPTIONAL = {
 @settings(max_examples=1000, deadline=None)
 @given(st.fixed_dictionaries({}, optional=OPTIONAL))
 def test_every_field_of_a_job_goes_there_and_back(fields: dict[str, object]) -> None:
-    job = tc.Job(**JOB, part_shear_mpa=200, **fields)
+    job = tc.Job(**METRIC, part_shear_mpa=200, **fields)
     again = tc.Job(**json.loads(job.to_json()))
     assert again == job and again.to_json() == job.to_json()
     try:

@@ -9,22 +9,12 @@ import pytest
 import threadcalc as tc
 from hypothesis import example, given
 from hypothesis import strategies as st
+from jobs import UNIFIED
 
 STANDARD = tc.standard_threads()
 WRITTEN = [str(thread) for thread in STANDARD]
 THREAD = tc.Thread("7/16-14 UNC-2B")
 FEED = tc.feed(THREAD, 650, unit="mm", mode="per_minute", decimals=3)
-JOB = {
-    "thread": "7/16-14 UNC-2B",
-    "rpm": 650,
-    "unit": "mm",
-    "mode": "per_minute",
-    "decimals": 3,
-    "hole": "blind",
-    "full_thread_depth_mm": 20,
-    "tap": "cut",
-    "dialect": "rs274ngc",
-}
 OTHER_KEYS = (
     "basis",
     "drill_sets",
@@ -126,8 +116,8 @@ CALLS: dict[str, tuple[Callable[..., object], dict[str, object]]] = {
             "max_block_chars": 256,
         },
     ),
-    "plan": (lambda **job: tc.plan(job), JOB),
-    "Job": (tc.Job, JOB),
+    "plan": (lambda **job: tc.plan(job), UNIFIED),
+    "Job": (tc.Job, UNIFIED),
     "metric": (tc.Thread.metric, {"diameter_mm": 10, "pitch_mm": "1.5"}),
     "unified": (tc.Thread.unified, {"diameter_in": "1/4", "threads_per_inch": 20}),
     "with_class": (lambda value: THREAD.with_class(value), {"value": "3B"}),
@@ -287,12 +277,12 @@ def test_the_plain_call_has_an_answer(name: str) -> None:
 @given(data=st.data())
 def test_any_values_in_place_of_some(name: str, data: st.DataObject) -> None:
     call, fields = CALLS[name]
-    keys = [*fields, *(OTHER_KEYS if fields is JOB else ())]
+    keys = [*fields, *(OTHER_KEYS if fields is UNIFIED else ())]
     replaced = data.draw(st.dictionaries(st.sampled_from(keys), ANYTHING, min_size=1, max_size=2))
     looked_at(only_own_errors(lambda: call(**(fields | replaced))))
 
 
-@given(ANYTHING | st.dictionaries(st.text() | st.sampled_from([*JOB, *OTHER_KEYS]) | st.integers(), ANYTHING))
+@given(ANYTHING | st.dictionaries(st.text() | st.sampled_from([*UNIFIED, *OTHER_KEYS]) | st.integers(), ANYTHING))
 def test_any_job(job: object) -> None:
     looked_at(only_own_errors(lambda: tc.plan(job)))
 

@@ -10,7 +10,7 @@ from fractions import Fraction
 
 import pytest
 import threadcalc as tc
-from jobs import fields_of, job_of_text
+from jobs import METRIC, fields_of, job_of_text
 from jsonschema import Draft202012Validator
 from table import Table
 from test_same_bits import FOLDER, Random, draw
@@ -23,14 +23,7 @@ RANDOM_JOBS = 2_000
 # Every kind of key is in one of the two; what excludes another key is put in its place by `with_key`.
 STRAIGHT: dict[str, object] = {
     "schema": 1,
-    "thread": "M8x1.25-6H",
-    "unit": "mm",
-    "mode": "per_minute",
-    "decimals": 3,
-    "rpm": 600,
-    "hole": "blind",
-    "full_thread_depth_mm": 16,
-    "tap": "cut",
+    **METRIC,
     "tap_set_on": "centre",
     "holder": "floating",
     "part_shear_mpa": "200",

@@ -132,8 +132,9 @@ fn machining_a_hole_allocates_nothing() {
             acceleration_rpm_s: Some(3000.0),
             retract_factor: whole(2),
             dwell_s: 0.0,
+            peck_mm: Some(whole(6)),
         };
-        tapping_time(&motion).map(|time| fit.is_enough && time.reaches_speed)
+        tapping_time(&motion).map(|time| fit.is_enough && time.reaches_speed && time.strokes == 5)
     });
     assert_eq!((asked, times), (Ok(true), 0));
 }

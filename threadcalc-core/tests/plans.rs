@@ -1,5 +1,7 @@
 //! Whole plans, line by line and finding by finding.
 
+use std::collections::BTreeSet;
+
 use threadcalc_core::{
     Code, Error, Finding, FindingId, Form, Job, Plan, Severity, Side, Value, plan, standard_threads,
 };
@@ -179,6 +181,25 @@ fn the_page_says_which_gear_to_use() {
     assert!(none.contains("NO GEAR of this spindle runs S150"), "{none}");
 }
 
+/// 24.75 mm from R: strokes of 10, 20 and 24.75 mm are 43.8 turns at 10 a second. The words of a control without
+/// pecks are withheld, the time stands.
+#[test]
+fn the_page_counts_the_strokes_of_pecks() {
+    let hole = [("thread", "M8x1.25-6H"), ("full_thread_depth_mm", "16"), ("chamfer_threads", "3")];
+    let more = [("r_plane_mm", "5"), ("holder", "rigid"), ("dwell_s", "0.5"), ("hole_count", "100")];
+    let fields = [&hole[..], &more].concat();
+    let (plain, pecked) = (planned(&fields), planned(&[&fields[..], &[("peck_mm", "10")]].concat()));
+    assert!(words_of(&plain).contains("19.8 turns from R to the bottom: at least 2.0 s in + 2.0 s out"));
+    let text = words_of(&pecked);
+    assert!(
+        text.contains("19.8 turns from R to the bottom, 3 strokes, each from R: at least 4.4 s in + 4.4 s out"),
+        "{text}"
+    );
+    assert_eq!((plain.spindle.time.strokes, pecked.spindle.time.strokes), (1, 3));
+    let all = pecked.spindle.all_holes_s.unwrap();
+    assert!((all - 100.0 * (4.38 + 3.0 * 0.5 + 4.38)).abs() < 1e-9, "{all}");
+}
+
 /// A drill below the smallest minor diameter is not OK because oversize has room above it.
 #[test]
 fn a_drill_under_the_minimum_is_never_ok() {
@@ -299,26 +320,63 @@ fn every_pipe_thread_that_is_tapped_has_a_plan() {
     }
 }
 
-/// Everything that a plan computes stands under one of its sources.
+/// Every number below `value`, by its dotted path; a number may be a text.
+fn numbers(value: &serde_json::Value, path: &str, found: &mut BTreeSet<String>) {
+    let is_number = |text: &str| text.starts_with(|first: char| first.is_ascii_digit() || first == '-');
+    match value {
+        serde_json::Value::Number(_) => drop(found.insert(path.into())),
+        serde_json::Value::String(text) if is_number(text) => drop(found.insert(path.into())),
+        serde_json::Value::Array(items) => items.iter().for_each(|item| numbers(item, path, found)),
+        serde_json::Value::Object(members) => {
+            members.iter().for_each(|(key, value)| numbers(value, &format!("{path}.{key}"), found));
+        }
+        _ => {}
+    }
+}
+
+/// Everything that a plan computes stands under one of its sources, be it a part or a part of a part.
 #[test]
 fn every_number_of_a_plan_has_its_source() {
-    let screw = [("screw.property_class", "8.8"), ("part_shear_mpa", "200"), ("coating_um", "5")];
-    let more = [("material", "aluminium"), ("machine.gears", "20 4000 90"), ("countersink_mm", "9")];
-    let plan = planned(&[&[("thread", "M8x1.25-6H")], &screw[..], &more[..]].concat());
-    let taper = asked_without_depth(&[("thread", "1/4-18 NPT")]).expect("a plan");
+    let screw =
+        [("screw.property_class", "8.8"), ("part_shear_mpa", "200"), ("screw.load_n", "900"), ("coating_um", "5")];
+    let more =
+        [("material", "aluminium"), ("machine.gears", "20 4000 90"), ("countersink_mm", "9"), ("hole_count", "8")];
+    let giving =
+        [("holder", "tension_compression"), ("underfeed_percent", "2"), ("machine.axis_feed_limit_mm_min", "9000")];
+    let all = [&screw[..], &more[..], &giving[..]].concat();
+    let plans = [
+        planned(&[&[("thread", "M8x1.25-6H")], &all[..]].concat()),
+        planned(&[&[("thread", "1/4-20 UNC-2B")], &all[..]].concat()),
+        planned(&[("thread", "M8x1.25-6H"), ("tap", "form")]),
+        asked_without_depth(&[("thread", "1/4-18 NPT")]).expect("a plan"),
+    ];
     // The job is the caller's, and what is found and said has the sources of what it speaks of.
     let said = ["schema", "job", "findings", "withheld", "not_checked", "sources", "blocks", "restore"];
     let of_feed = ["asked_rpm", "programmed_rpm", "lead_cut_mm", "axial_error_mm", "card"];
-    for plan in [plan, taper] {
+    let mut seen = BTreeSet::new();
+    for plan in &plans {
         let json = serde_json::to_value(plan).expect("JSON");
         let parts: Vec<_> = plan.sources().map(|source| source.part).collect();
-        for (key, value) in json.as_object().expect("an object") {
-            let key = if of_feed.contains(&key.as_str()) { "feed" } else { key.as_str() };
-            let key = if key == "taper" { "depths" } else { key };
-            let sourced = parts.iter().any(|part| part.split('.').next() == Some(key));
-            assert!(value.is_null() || said.contains(&key) || sourced, "{key} has no source");
+        for (key, value) in json.as_object().expect("an object").iter().filter(|(key, _)| !said.contains(&key.as_str()))
+        {
+            let mut found = BTreeSet::new();
+            let part = if of_feed.contains(&key.as_str()) { "feed" } else { key.as_str() };
+            numbers(value, if part == "taper" { "depths" } else { part }, &mut found);
+            for path in &found {
+                let is_of =
+                    |part: &&str| path.strip_prefix(part).is_some_and(|rest| rest.is_empty() || rest.starts_with('.'));
+                assert!(parts.iter().any(is_of), "{path} of {key} has no source");
+            }
+            seen.append(&mut found);
+        }
+        for part in parts.iter().filter(|part| !part.starts_with("job.")) {
+            let held = json.pointer(&format!("/{}", part.replace('.', "/")));
+            assert!(held.is_some_and(|held| !held.is_null()), "{part} is no part of this plan");
         }
         assert!(plan.sources().all(|source| !source.source.is_empty()));
+    }
+    for part in ["torque.", "power_kw", "gear.", "time.", "all_holes_s", "axis.", "holder_travel."] {
+        assert!(seen.iter().any(|path| path.starts_with(&format!("spindle.{part}"))), "no plan here has {part}");
     }
 }
 
@@ -329,4 +387,21 @@ fn what_is_given_is_no_longer_unchecked() {
     let told: Vec<_> = planned(&[&[("thread", "M8")], &given[..]].concat()).not_checked().collect();
     assert!(bare.contains(&"part thickness") && bare.contains(&"clamps"));
     assert!(!told.contains(&"part thickness") && told.contains(&"clamps") && told.len() + 3 == bare.len());
+}
+
+/// What is refused leaves the job as it is: of a list, nothing of it is kept.
+#[test]
+fn a_refused_value_leaves_the_job_as_it_is() {
+    let refused = [
+        ("drill_list", "6.8,,7"),
+        ("drill_sets", "metric feet"),
+        ("screw.tensile_mpa", "steel"),
+        ("dialect.tap_rh", "84"),
+        ("machine.gears", "20 600"),
+    ];
+    for (key, value) in refused {
+        let mut job = Job::default();
+        assert!(job.set(key, Value::Text(value.as_bytes())).is_err(), "{key}: {value}");
+        assert_eq!(job, Job::default(), "{key}: {value}");
+    }
 }

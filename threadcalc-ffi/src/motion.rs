@@ -13,7 +13,7 @@ use crate::number::{given, perhaps};
 use crate::status::{given_double, guard, threadcalc_error_t};
 use crate::types::threadcalc_ratio_t;
 
-/// One tapping stroke. Begin with THREADCALC_MOTION_REQUEST_INIT.
+/// The motion that taps one hole. Begin with THREADCALC_MOTION_REQUEST_INIT.
 #[repr(C)]
 #[derive(Clone, Copy)]
 pub struct threadcalc_motion_request_t {
@@ -33,8 +33,11 @@ pub struct threadcalc_motion_request_t {
     pub retract_factor: threadcalc_ratio_t,
     /// How fast the spindle gains and loses speed, the same both ways, in turns per minute per second.
     pub acceleration_rpm_s: f64,
-    /// Wait at the bottom in seconds.
+    /// Wait at the bottom of each stroke in seconds.
     pub dwell_s: f64,
+    /// Depth of a peck in mm, a thousandth of the travel to all of it; 0/0: one stroke. The strokes end at one
+    /// peck from the R plane, at two, and so on, the last at the full travel.
+    pub peck_mm: threadcalc_ratio_t,
 }
 
 // SAFETY: integers and doubles only.
@@ -47,6 +50,7 @@ unsafe impl Request for threadcalc_motion_request_t {
         offset_of!(Self, retract_factor),
         offset_of!(Self, acceleration_rpm_s),
         offset_of!(Self, dwell_s),
+        offset_of!(Self, peck_mm),
     ];
 }
 
@@ -59,34 +63,35 @@ impl threadcalc_motion_request_t {
             acceleration_rpm_s: given_double(self.acceleration_is_given, self.acceleration_rpm_s, Field::Acceleration)?,
             retract_factor: self.retract_factor.read(Field::RetractFactor)?.unwrap_or(Length::ONE),
             dwell_s: self.dwell_s,
+            peck_mm: self.peck_mm.read(Field::Peck)?,
         })
     }
 }
 
-/// What a stroke comes to; derived. Frozen.
+/// What tapping a hole comes to; derived. Frozen.
 #[repr(C)]
 #[derive(Clone, Copy)]
 pub struct threadcalc_tapping_time_t {
-    /// The fastest that the spindle turns on the way in.
+    /// The fastest that the spindle turns on the way in: that of the last stroke, the deepest.
     pub reached_rpm: f64,
-    /// The fastest that it turns on the way out.
+    /// The fastest that it turns on the way out, after the last stroke.
     pub retract_rpm: f64,
-    /// Turns of the stroke.
+    /// Turns of the last stroke.
     pub turns: f64,
     /// Turns from standstill to the programmed speed, reached or not.
     pub turns_to_speed: f64,
     /// The way that these turns take: an R plane at least this high lets the tap enter at full speed.
     pub distance_to_speed_mm: f64,
-    /// Time in.
+    /// Time in, of all strokes.
     pub time_in_s: f64,
-    /// Time out.
+    /// Time out, of all strokes.
     pub time_out_s: f64,
-    /// Time in, dwell and time out.
+    /// Time in, the dwell of each stroke and time out.
     pub time_s: f64,
-    /// 1 if the programmed speed is reached on the way in, else 0.
+    /// 1 if the programmed speed is reached on the way in, in the last stroke at least, else 0.
     pub reaches_speed: i32,
-    /// 0.
-    pub reserved: i32,
+    /// How many strokes; 1 without a peck.
+    pub strokes: u32,
 }
 
 impl threadcalc_tapping_time_t {
@@ -101,23 +106,26 @@ impl threadcalc_tapping_time_t {
             time_out_s: found.time_out_s,
             time_s: found.time_s,
             reaches_speed: i32::from(found.reaches_speed),
-            reserved: 0,
+            strokes: found.strokes,
         }
     }
 }
 
-/// The speed that a tapping stroke reaches, and the time it takes. found_size is
+/// The speed that a tapping stroke reaches, and the time that the hole takes. found_size is
 /// sizeof(threadcalc_tapping_time_t).
 ///
 /// Assumed: the axis follows the turning spindle exactly; the spindle starts at rest at the R plane, gains
 /// speed at a constant rate, holds it, loses it at the same rate and stands still at the bottom; it waits;
-/// the same back. A control that smooths its ramps takes longer. N = travel / lead turns; n in turns per
-/// minute, a in turns per minute per second:
+/// the same back. A control that smooths its ramps takes longer. With a peck the tap goes back to the R plane
+/// after every stroke, at the speed of the way out, and in again from there: a control that only breaks the
+/// chip at each peck takes less than this. N = travel / lead turns; n in turns per minute, a in turns per
+/// minute per second:
 /// n^2 / (60 a) up to N: t = 60 N / n + n / a, reached = n; else t = 2 reached / a, reached = sqrt(60 a N);
-/// out: the same with n x retract factor; turns to speed = n^2 / (120 a).
+/// out: the same with n x retract factor; turns to speed = n^2 / (120 a); pecks: the sums over strokes of peck,
+/// 2 peck, 3 peck and at last travel.
 /// Errors: missing, unknown-value (flag), contradiction (an acceleration without its flag), out-of-range
 /// (lead 0 to 1 000 mm, speed 0 to 1 000 000, travel 0 to 10 000 mm, acceleration 1 to 10 000 000, retract
-/// factor 0.1 to 1 000, dwell 0 to 1 000 000 s), overflow, structure-size, unsupported-field.
+/// factor 0.1 to 1 000, dwell 0 to 1 000 000 s, peck from a thousandth of the travel to all of it), overflow, structure-size, unsupported-field.
 /// Source: mechanics; derived.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_tapping_time(

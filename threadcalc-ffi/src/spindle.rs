@@ -55,7 +55,7 @@ pub struct threadcalc_spindle_t {
     pub all_holes_s: f64,
     /// The gear, for the largest torque of a new tap.
     pub gear: threadcalc_gear_fit_t,
-    /// Speeds and times of a stroke from the R plane and back.
+    /// Speeds and times from the R plane to the bottom and back, all strokes of a job with pecks.
     pub time: threadcalc_tapping_time_t,
     /// The axis feed against its limit.
     pub axis: threadcalc_feed_fit_t,

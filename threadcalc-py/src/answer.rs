@@ -55,7 +55,7 @@ macro_rules! plain {
         }
     )+};
 }
-plain!(bool, f64, i64, u8, u16, usize, &'static str);
+plain!(bool, f64, i64, u8, u16, u32, usize, &'static str);
 
 macro_rules! by_name {
     ($($type:ident),+ $(,)?) => {$(

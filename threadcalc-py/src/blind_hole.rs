@@ -39,6 +39,26 @@ answer! {
     }
 }
 
+/// The drilled hole, for a tap that is set on its front.
+fn hole_of(
+    drill_depth_mm: &Bound<'_, PyAny>,
+    drill_depth_to: &Bound<'_, PyAny>,
+    drill_mm: &Bound<'_, PyAny>,
+    bottom_clearance_mm: &Bound<'_, PyAny>,
+    point_angle_deg: Option<&Bound<'_, PyAny>>,
+    tap_centre_mm: Option<&Bound<'_, PyAny>>,
+) -> PyResult<BlindHole> {
+    Ok(BlindHole {
+        drill_depth_mm: exact(drill_depth_mm, Field::DrillDepth)?,
+        drill_depth_to: choose(drill_depth_to)?,
+        drill_mm: exact(drill_mm, Field::Drill)?,
+        point_angle_deg: optional_exact(point_angle_deg, Field::PointAngle)?,
+        bottom_clearance_mm: exact(bottom_clearance_mm, Field::BottomClearance)?,
+        tap_centre_mm: optional_exact(tap_centre_mm, Field::TapCentre)?.unwrap_or(Length::ZERO),
+        tap_set_on: TapSetOn::Front,
+    })
+}
+
 /// The longest full thread in a blind hole that is drilled to a given depth.
 #[pyfunction]
 #[pyo3(
@@ -58,15 +78,9 @@ pub fn full_thread_that_fits(
     tap_centre_mm: Option<&Bound<'_, PyAny>>,
     tap_set_on: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<BlindThread> {
-    let hole = BlindHole {
-        drill_depth_mm: exact(drill_depth_mm, Field::DrillDepth)?,
-        drill_depth_to: choose(drill_depth_to)?,
-        drill_mm: exact(drill_mm, Field::Drill)?,
-        point_angle_deg: optional_exact(point_angle_deg, Field::PointAngle)?,
-        bottom_clearance_mm: exact(bottom_clearance_mm, Field::BottomClearance)?,
-        tap_centre_mm: optional_exact(tap_centre_mm, Field::TapCentre)?.unwrap_or(Length::ZERO),
-        tap_set_on: optional_choice(tap_set_on)?.unwrap_or(TapSetOn::Front),
-    };
+    let mut hole =
+        hole_of(drill_depth_mm, drill_depth_to, drill_mm, bottom_clearance_mm, point_angle_deg, tap_centre_mm)?;
+    hole.tap_set_on = optional_choice(tap_set_on)?.unwrap_or(TapSetOn::Front);
     let chamfer = exact(chamfer_threads, Field::ChamferThreads)?;
     core::full_thread_that_fits(&thread.get().0, &hole, chamfer).map(BlindThread).map_err(raise)
 }
@@ -89,15 +103,7 @@ pub fn chamfers_for_full_thread(
     point_angle_deg: Option<&Bound<'_, PyAny>>,
     tap_centre_mm: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<Vec<ChamferReading>> {
-    let hole = BlindHole {
-        drill_depth_mm: exact(drill_depth_mm, Field::DrillDepth)?,
-        drill_depth_to: choose(drill_depth_to)?,
-        drill_mm: exact(drill_mm, Field::Drill)?,
-        point_angle_deg: optional_exact(point_angle_deg, Field::PointAngle)?,
-        bottom_clearance_mm: exact(bottom_clearance_mm, Field::BottomClearance)?,
-        tap_centre_mm: optional_exact(tap_centre_mm, Field::TapCentre)?.unwrap_or(Length::ZERO),
-        tap_set_on: TapSetOn::Front,
-    };
+    let hole = hole_of(drill_depth_mm, drill_depth_to, drill_mm, bottom_clearance_mm, point_angle_deg, tap_centre_mm)?;
     let wanted = exact(wanted_mm, Field::FullThreadDepth)?;
     let found = core::chamfers_for_full_thread(&thread.get().0, &hole, wanted).map_err(raise)?;
     Ok(found.into_iter().map(ChamferReading).collect())

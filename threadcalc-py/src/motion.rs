@@ -10,34 +10,36 @@ use crate::text::choose;
 use crate::thread::Thread;
 
 answer! {
-    /// What a tapping stroke comes to.
+    /// What tapping a hole comes to.
     TappingTime(core::TappingTime) {
-        /// The fastest that the spindle turns on the way in.
+        /// The fastest that the spindle turns on the way in, in the last stroke.
         reached_rpm,
-        /// The fastest that it turns on the way out.
+        /// The fastest that it turns on the way out, after the last stroke.
         retract_rpm,
-        /// Whether the programmed speed is reached on the way in.
+        /// Whether the programmed speed is reached on the way in, in the last stroke at least.
         reaches_speed,
-        /// Turns of the stroke.
+        /// Turns of the last stroke.
         turns,
         /// Turns from standstill to the programmed speed.
         turns_to_speed,
         /// The way that these turns take.
         distance_to_speed_mm,
-        /// Time in.
+        /// Time in, of all strokes.
         time_in_s,
-        /// Time out.
+        /// Time out, of all strokes.
         time_out_s,
-        /// Time in, dwell and time out.
+        /// Time in, the dwell of each stroke and time out.
         time_s,
+        /// How many strokes.
+        strokes,
     }
 }
 
-/// The speed that a tapping stroke reaches, and the time it takes.
+/// The speed that a tapping stroke reaches, and the time that the hole takes.
 #[pyfunction]
 #[pyo3(
-    signature = (lead_mm, rpm, travel_mm, *, acceleration_rpm_s, retract_factor=None, dwell_s=None),
-    text_signature = "(lead_mm, rpm, travel_mm, *, acceleration_rpm_s, retract_factor=1, dwell_s=0)"
+    signature = (lead_mm, rpm, travel_mm, *, acceleration_rpm_s, retract_factor=None, dwell_s=None, peck_mm=None),
+    text_signature = "(lead_mm, rpm, travel_mm, *, acceleration_rpm_s, retract_factor=1, dwell_s=0, peck_mm=None)"
 )]
 pub fn tapping_time(
     lead_mm: &Bound<'_, PyAny>,
@@ -46,6 +48,7 @@ pub fn tapping_time(
     acceleration_rpm_s: Option<&Bound<'_, PyAny>>,
     retract_factor: Option<&Bound<'_, PyAny>>,
     dwell_s: Option<&Bound<'_, PyAny>>,
+    peck_mm: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<TappingTime> {
     let motion = TappingMotion {
         lead_mm: exact(lead_mm, Field::Lead)?,
@@ -54,6 +57,7 @@ pub fn tapping_time(
         acceleration_rpm_s: optional_double_of(acceleration_rpm_s, Field::Acceleration)?,
         retract_factor: optional_exact(retract_factor, Field::RetractFactor)?.unwrap_or(Length::ONE),
         dwell_s: optional_double_of(dwell_s, Field::Dwell)?.unwrap_or(0.0),
+        peck_mm: optional_exact(peck_mm, Field::Peck)?,
     };
     core::tapping_time(&motion).map(TappingTime).map_err(raise)
 }

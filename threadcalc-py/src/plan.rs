@@ -84,7 +84,7 @@ impl Spindle {
         self.0.gear.map(GearFit)
     }
 
-    /// Speeds and times of a stroke from the R plane and back.
+    /// Speeds and times from the R plane to the bottom and back, all strokes of a job with pecks.
     #[getter]
     fn time(&self) -> TappingTime {
         TappingTime(self.0.time)

@@ -7,15 +7,17 @@ use super::threads::{ratio_at, ratio_in, thread_at, thread_in};
 use super::{Input, State};
 
 pub fn tapping_time(state: &mut State, input: &mut Input<'_>) {
+    let flags = input.byte();
     let asked = threadcalc_motion_request_t {
         size: 0,
-        acceleration_is_given: i32::from(input.byte() >> 6),
+        acceleration_is_given: i32::from(flags >> 6),
         lead_mm: input.ratio(state),
         rpm: input.ratio(state),
         travel_mm: input.ratio(state),
         retract_factor: input.ratio(state),
         acceleration_rpm_s: input.double(),
         dwell_s: input.double(),
+        peck_mm: if flags & 1 == 0 { threadcalc_ratio_t::default() } else { input.ratio(state) },
     };
     let asked = request(input, &asked);
     // SAFETY: the pointers are NULL or of live memory of these lengths.
@@ -25,7 +27,7 @@ pub fn tapping_time(state: &mut State, input: &mut Input<'_>) {
     let positive = [found.reached_rpm, found.retract_rpm, found.turns, found.time_in_s, found.time_out_s];
     assert!(positive.iter().all(|value| value.is_finite() && *value > 0.0), "{positive:?}");
     assert!(found.time_s >= found.time_in_s.max(found.time_out_s) && found.turns_to_speed >= 0.0);
-    assert!((0..=1).contains(&found.reaches_speed) && found.reserved == 0);
+    assert!((0..=1).contains(&found.reaches_speed) && (1..=1000).contains(&found.strokes));
 }
 
 /// The two directions of a ramp: the turns to a speed are at most those that the speed after them had.

@@ -84,6 +84,21 @@ const KEYS: [&str; 62] = [
 ];
 
 impl Job {
+    /// Every field by its name, as [`set`](Self::set) takes it and as the JSON of a job nests it; those of machine,
+    /// screw and dialect are dotted.
+    ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::{Job, Value};
+    ///
+    /// let of_screw: Vec<_> = Job::keys().filter_map(|key| key.strip_prefix("screw.")).collect();
+    /// assert!(of_screw.contains(&"load_n") && Job::keys().any(|key| key == "dialect.tap_rh"));
+    /// assert!(Job::keys().all(|key| Job::default().set(key, Value::Absent).is_ok()));
+    /// ```
+    pub fn keys() -> impl Iterator<Item = &'static str> + Clone {
+        KEYS.iter().chain(Dialect::KEYS_IN_JOB).copied()
+    }
+
     /// Sets one field by its name: the one place where the doors' names and values are understood.
     ///
     /// Fields of machine, screw and dialect are dotted: `machine.speed_step`, `dialect.tap_lh`. `drill_sets`
@@ -93,16 +108,19 @@ impl Job {
     ///
     /// # Errors
     /// [`Code::UnknownKey`] with the nearest known key, and for the value [`Code::UnknownValue`],
-    /// [`Code::OutOfRange`], or what its reader says.
+    /// [`Code::OutOfRange`], or what its reader says; the job is then as it was.
     pub fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
-        if value == Value::Absent && known_keys().any(|known| known == key) {
+        if value == Value::Absent && Self::keys().any(|known| known == key) {
             return Ok(());
         }
         if let Some(key) = key.strip_prefix("machine.") {
             return self.machine.set(key, value);
         }
         if let Some(key) = key.strip_prefix("screw.") {
-            return self.screw.get_or_insert_default().set(key, value);
+            let mut screw = self.screw.unwrap_or_default();
+            screw.set(key, value)?;
+            self.screw = Some(screw);
+            return Ok(());
         }
         if let Some(slot) = self.number_slot(key) {
             let field = Field::from_name(key.as_bytes()).unwrap_or(Field::Key);
@@ -206,7 +224,12 @@ impl Job {
     /// A drill by its diameter or its name, or several names with commas between them.
     fn add_drills(&mut self, value: Value<'_>) -> Result<(), Error> {
         match value {
-            Value::Text(names) => names.split(|byte| *byte == b',').try_for_each(|name| self.drill_list.read(name)),
+            Value::Text(names) => {
+                let mut list = self.drill_list;
+                names.split(|byte| *byte == b',').try_for_each(|name| list.read(name))?;
+                self.drill_list = list;
+                Ok(())
+            }
             _ => {
                 let diameter = number(value, Field::DrillList).map_err(|error| self.drill_list.fault(error))?;
                 self.drill_list.add(Drill::of_diameter(diameter))
@@ -215,11 +238,13 @@ impl Job {
     }
 
     fn add_drill_sets(&mut self, names: &[u8]) -> Result<(), Error> {
+        let mut sets = self.drill_sets;
         for name in names.split(|byte| matches!(byte, b' ' | b',')).filter(|name| !name.is_empty()) {
             let set = DrillSet::from_name(name)
                 .ok_or(Error::new(Code::UnknownValue, Field::DrillSets).hint_text(DrillSet::CHOICES))?;
-            self.drill_sets = self.drill_sets.with(set);
+            sets = sets.with(set);
         }
+        self.drill_sets = sets;
         Ok(())
     }
 }
@@ -293,7 +318,7 @@ fn named_drill(error: Error, field: Field) -> Error {
 }
 
 fn unknown(prefix: &str, key: &str) -> Error {
-    Error::new(Code::UnknownKey, Field::Key).hint_text(nearest(prefix, key, known_keys()))
+    Error::new(Code::UnknownKey, Field::Key).hint_text(nearest(prefix, key, Job::keys()))
 }
 
 /// A tap's mark as it stands on the shank: printable ASCII, blanks and all.
@@ -312,9 +337,4 @@ fn check_schema(value: Value<'_>) -> Result<(), Error> {
     Err(Error::new(Code::UnknownValue, Field::Schema)
         .got(given.to_f64())
         .within(super::SCHEMA as f64, super::SCHEMA as f64))
-}
-
-/// Every key, those of the dialect as they stand in a job.
-fn known_keys() -> impl Iterator<Item = &'static str> {
-    KEYS.iter().chain(Dialect::KEYS_IN_JOB).copied()
 }

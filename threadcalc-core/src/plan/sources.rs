@@ -18,6 +18,9 @@ pub struct Source {
 
 impl Plan {
     /// The source of every number of this plan, part by part.
+    ///
+    /// A part may be named inside another (`spindle.time`). The speeds, the card, the lead cut and its error are of
+    /// the `feed`, a taper thread's own depths of the `depths`.
     pub fn sources(&self) -> impl Iterator<Item = Source> + Clone {
         let form = self.thread.form();
         let taper = self.taper.is_some();
@@ -41,7 +44,14 @@ impl Plan {
                 },
             )),
             self.spindle.torque.map(|_| ("spindle.torque", "kc P2 D / 8000 of a tap maker, band common practice")),
+            self.spindle.power_kw.map(|_| ("spindle.power_kw", "derived: likely torque x speed")),
+            self.spindle.gear.map(|_| ("spindle.gear", "derived: largest torque of a new tap, gears given")),
             Some(("spindle.time", "derived: constant acceleration")),
+            self.spindle.all_holes_s.map(|_| ("spindle.all_holes_s", "derived: constant acceleration")),
+            self.spindle.axis.map(|_| ("spindle.axis", "derived: lead x speed, in and out, limit given")),
+            self.spindle
+                .holder_travel
+                .map(|_| ("spindle.holder_travel", "derived: underfeed x depth, over-travel x lead")),
             self.tap_class.map(|_| ("tap_class", "ISO 2857, from memory")),
             self.tap_limit.map(|_| ("tap_limit", "ASME B94.9, from memory")),
             self.joint.map(|_| ("joint", "FED-STD-H28/2B, ASME B1.1 appendix B, ISO 898-1 (stress area of M)")),

@@ -31,7 +31,7 @@ pub struct Spindle {
     pub power_kw: Option<f64>,
     /// The gear, for the largest torque of a new tap; None without gears or torque.
     pub gear: Option<GearFit>,
-    /// Speeds and times of a stroke from the R plane and back.
+    /// Speeds and times from the R plane to the bottom and back, all strokes of a job with pecks.
     pub time: TappingTime,
     /// Time of all the holes of the part without the ways between them, in seconds.
     pub all_holes_s: Option<f64>,
@@ -120,7 +120,7 @@ pub(super) fn fed_lead(
     thread.lead_mm().times(share)
 }
 
-/// Torque, gear, time of a stroke from the R plane, axis feed and holder of one hole, with a finding for each limit that is passed.
+/// Torque, gear, time from the R plane and back, axis feed and holder of one hole, with a finding for each limit that is passed.
 #[inline(never)]
 pub(super) fn spindle(
     thread: &Thread,
@@ -259,6 +259,7 @@ fn of_time(
         acceleration_rpm_s: job.machine.acceleration_rpm_s.map(Length::to_f64),
         retract_factor: factor,
         dwell_s: dwell.to_f64(),
+        peck_mm: job.peck_mm,
     };
     let time = tapping_time(&motion).map_err(|error| of_stroke(of_job(error), thread, job))?;
     if !time.reaches_speed {

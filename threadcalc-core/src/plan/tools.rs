@@ -141,7 +141,11 @@ impl Plan {
     fn time_line(&self, page: &mut Page<'_>) -> fmt::Result {
         let time = &self.spindle.time;
         page.next_line()?;
-        page.item("", format_args!("{} turns from R to the bottom:", Shown(time.turns, 1)))?;
+        let stop = if time.strokes == 1 { ":" } else { "," };
+        page.item("", format_args!("{} turns from R to the bottom{stop}", Shown(time.turns, 1)))?;
+        if time.strokes > 1 {
+            page.item(" ", format_args!("{} strokes, each from R:", time.strokes))?;
+        }
         // Without the spindle's acceleration the ramps are missing.
         let least = if self.job.machine.acceleration_rpm_s.is_none() { "at least " } else { "" };
         page.item(" ", format_args!("{least}{} s in + {} s out", Shown(time.time_in_s, 1), Shown(time.time_out_s, 1)))?;

@@ -284,9 +284,11 @@ impl Plan {
                 continue;
             }
             for (place, Source { part, .. }) in placed(self.sources().filter(same)) {
-                // A part inside a part is known by its own name.
+                // A part inside a part is known by its own name, and none needs its unit here.
                 let inner = ["spindle.", "drill.", "job."].iter().find_map(|outer| part.strip_prefix(outer));
                 let part = inner.unwrap_or(part);
+                let bare = ["_mm", "_kw", "_s"].iter().find_map(|unit| part.strip_suffix(unit));
+                let part = bare.unwrap_or(part);
                 page.item(if place == 0 { gap } else { ", " }, format_args!("{}", Words(part)))?;
             }
             gap = "; ";

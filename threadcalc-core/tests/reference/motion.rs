@@ -15,7 +15,7 @@ fn yes(is_so: bool) -> Got {
 #[test]
 fn gives_times_of_strokes() {
     Table::open("motion").check(|row| {
-        let ramp = row.cell("acceleration_rpm_s");
+        let (ramp, peck) = (row.cell("acceleration_rpm_s"), row.cell("peck_mm"));
         let found = tapping_time(&TappingMotion {
             lead_mm: number(row, "lead_mm")?,
             rpm: number(row, "rpm")?,
@@ -23,6 +23,7 @@ fn gives_times_of_strokes() {
             acceleration_rpm_s: (!ramp.is_empty()).then(|| ramp.parse().unwrap()),
             retract_factor: number(row, "retract_factor")?,
             dwell_s: double(row, "dwell_s")?,
+            peck_mm: (!peck.is_empty()).then(|| number(row, "peck_mm")).transpose()?,
         })?;
         Ok(vec![
             ("reached_rpm", Got::Double(found.reached_rpm)),
@@ -34,6 +35,7 @@ fn gives_times_of_strokes() {
             ("time_in_s", Got::Double(found.time_in_s)),
             ("time_out_s", Got::Double(found.time_out_s)),
             ("time_s", Got::Double(found.time_s)),
+            ("strokes", Got::Text(found.strokes.to_string())),
         ])
     });
 }

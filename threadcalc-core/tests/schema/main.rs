@@ -16,7 +16,7 @@ use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 use serde_json::Value as Json;
-use threadcalc_core::{Code, Dialect, FindingId, Job, NumberKey, Value};
+use threadcalc_core::{Code, FindingId, Job, NumberKey, Value};
 
 use shapes::{Objects, listed, seen};
 
@@ -50,17 +50,6 @@ fn the_committed_schema_of_a_plan_is_that_of_its_tables() {
     assert_committed("plan.schema.json", &plan::plan());
 }
 
-/// The keys that `Job::set` lists, in its own source, and those of a dialect.
-fn known_keys() -> BTreeSet<String> {
-    let source = include_str!("../../src/plan/keys.rs");
-    let (_, list) = source.split_once("const KEYS: [&str; ").expect("the list of keys");
-    let (count, list) = list.split_once("] = [").expect("the list of keys");
-    let (list, _) = list.split_once("];").expect("the end of the list of keys");
-    let keys: BTreeSet<_> = list.split('"').skip(1).step_by(2).map(String::from).collect();
-    assert_eq!(keys.len().to_string(), count, "each key once");
-    keys.into_iter().chain(Dialect::KEYS.iter().map(|key| format!("dialect.{key}"))).collect()
-}
-
 /// Every key of the objects, dotted: what stands in `machine` is `machine.…`.
 fn dotted(objects: &Objects) -> BTreeSet<String> {
     let dotted = |path: &String, key: &String| if path.is_empty() { key.clone() } else { format!("{path}.{key}") };
@@ -77,7 +66,9 @@ fn assert_same(what: &str, schema: &BTreeSet<String>, library: &BTreeSet<String>
 #[test]
 fn the_schema_of_a_job_has_exactly_the_keys_that_a_job_takes() {
     let listed = dotted(&listed(&committed("job.schema.json")));
-    assert_same("a job", &listed, &known_keys());
+    let known: BTreeSet<_> = Job::keys().map(String::from).collect();
+    assert_eq!(known.len(), Job::keys().count(), "each key once");
+    assert_same("a job", &listed, &known);
     for key in &listed {
         assert_eq!(Job::default().set(key, Value::Absent), Ok(()), "{key}");
         let unknown = Job::default().set(&format!("{key}_"), Value::Absent).expect_err("no key");

@@ -194,7 +194,7 @@ fn spindle() -> Vec<Key> {
         may("torque", object(&torque()), "Torque of the tap; null without a material or a cutting force."),
         may("power_kw", number(), "Power that the likely torque takes in kW."),
         may("gear", object(&gear()), "The gear for the largest torque of a new tap; null without gears or torque."),
-        must("time", object(&time()), "Speeds and times of a stroke from the R plane and back."),
+        must("time", object(&time()), "Speeds and times from the R plane to the bottom and back, all strokes of a job with pecks."),
         may("all_holes_s", number(), "Time of all the holes in seconds, without the ways between them; null without a count."),
         may("axis", object(&axis()), "The axis feed against its limit; null without a limit."),
         may("holder_travel", object(&holder_travel()), "How far the holder has to give; null for a rigid one."),
@@ -224,15 +224,16 @@ fn gear() -> Vec<Key> {
 #[rustfmt::skip]
 fn time() -> Vec<Key> {
     vec![
-        must("reached_rpm", number(), "The fastest that the spindle turns on the way in, in rpm."),
-        must("retract_rpm", number(), "The fastest that it turns on the way out, in rpm."),
-        must("reaches_speed", flag(), "Whether the programmed speed is reached on the way in."),
-        must("turns", number(), "Turns of the stroke."),
+        must("reached_rpm", number(), "The fastest that the spindle turns on the way in, in rpm: that of the last stroke."),
+        must("retract_rpm", number(), "The fastest that it turns on the way out, in rpm, after the last stroke."),
+        must("reaches_speed", flag(), "Whether the programmed speed is reached on the way in, in the last stroke at least."),
+        must("turns", number(), "Turns of the last stroke."),
         must("turns_to_speed", number(), "Turns from standstill to the programmed speed."),
         must("distance_to_speed_mm", number(), "The way that these turns take in mm."),
-        must("time_in_s", number(), "Time in, in seconds."),
-        must("time_out_s", number(), "Time out, in seconds."),
-        must("time_s", number(), "Time in, dwell and time out, in seconds."),
+        must("time_in_s", number(), "Time in, of all strokes, in seconds."),
+        must("time_out_s", number(), "Time out, of all strokes, in seconds."),
+        must("time_s", number(), "Time in, the dwell of each stroke and time out, in seconds."),
+        must("strokes", whole(1), "How many strokes; 1 without a peck."),
     ]
 }
 

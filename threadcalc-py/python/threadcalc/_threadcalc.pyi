@@ -1227,20 +1227,20 @@ class GearFit:
 
 @final
 class TappingTime:
-    """What a tapping stroke comes to; speeds in turns per minute, times in seconds."""
+    """What tapping a hole comes to; speeds in turns per minute, times in seconds."""
 
     @property
     def reached_rpm(self) -> float:
-        """The fastest that the spindle turns on the way in."""
+        """The fastest that the spindle turns on the way in: that of the last stroke, the deepest."""
     @property
     def retract_rpm(self) -> float:
-        """The fastest that it turns on the way out."""
+        """The fastest that it turns on the way out, after the last stroke."""
     @property
     def reaches_speed(self) -> bool:
-        """True if the programmed speed is reached on the way in."""
+        """True if the programmed speed is reached on the way in, in the last stroke at least."""
     @property
     def turns(self) -> float:
-        """Turns of the stroke."""
+        """Turns of the last stroke."""
     @property
     def turns_to_speed(self) -> float:
         """Turns from standstill to the programmed speed, reached or not."""
@@ -1249,13 +1249,16 @@ class TappingTime:
         """The way that these turns take: an R plane this high lets the tap enter at full speed."""
     @property
     def time_in_s(self) -> float:
-        """Time in."""
+        """Time in, of all strokes."""
     @property
     def time_out_s(self) -> float:
-        """Time out."""
+        """Time out, of all strokes."""
     @property
     def time_s(self) -> float:
-        """Time in, dwell and time out."""
+        """Time in, the dwell of each stroke and time out."""
+    @property
+    def strokes(self) -> int:
+        """How many strokes; 1 without a peck."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -1944,7 +1947,7 @@ class Spindle:
         """The gear, for the largest torque of a new tap; None without gears or torque."""
     @property
     def time(self) -> TappingTime:
-        """Speeds and times of a stroke from the R plane and back; without an acceleration no ramps."""
+        """Speeds and times from the R plane and back, all strokes; without an acceleration no ramps."""
     @property
     def all_holes_s(self) -> float | None:
         """Time of all the holes of the part without the ways between them, in seconds."""
@@ -3025,12 +3028,15 @@ def tapping_time(
     acceleration_rpm_s: _Exact | None,
     retract_factor: _Exact = 1,
     dwell_s: _Exact = 0,
+    peck_mm: _Exact | None = None,
 ) -> TappingTime:
-    """The speed that a tapping stroke reaches, and the time it takes.
+    """The speed that a tapping stroke reaches, and the time that the hole takes.
 
     The axis follows the spindle exactly; the spindle starts at rest at the R plane, gains and loses
     speed at a constant rate within the travel, and stands still at the bottom. With N = travel / lead:
     a long stroke takes 60 N / n + n / a, a short one reaches sqrt(60 a N) and takes 2 n / a.
+    With a peck the tap goes back to the R plane after every stroke, at the speed of the way out, and in
+    again from there: a control that only breaks the chip at each peck takes less than this.
 
     Args:
         lead_mm: Lead of the thread in millimetres.
@@ -3039,7 +3045,9 @@ def tapping_time(
         acceleration_rpm_s: How fast the spindle gains and loses speed, in rpm per second; None: not
             known, no ramps, so that the time is the least there can be.
         retract_factor: Speed on the way out over speed on the way in, 0.1 to 1000.
-        dwell_s: Wait at the bottom, in seconds.
+        dwell_s: Wait at the bottom of each stroke, in seconds.
+        peck_mm: Depth of a peck, a thousandth of the travel to all of it: the strokes end at one peck
+            from the R plane, at two, and so on, the last at the full travel; None: one stroke.
 
     Raises:
         ThreadcalcError: ``out-of-range`` names the value that makes no sense; ``overflow``.
@@ -3049,6 +3057,9 @@ def tapping_time(
     (False, 1697.06, 2.263)
     >>> found.distance_to_speed_mm
     31.25
+    >>> pecked = tapping_time(Thread("M8").lead_mm, 3000, 20, acceleration_rpm_s=3000, peck_mm=5)
+    >>> pecked.strokes, round(pecked.time_s, 3)
+    (4, 6.954)
 
     Source: mechanics; derived.
     """
