@@ -2,12 +2,15 @@
 /*
  * threadcalc: threads and tapped holes, exact and offline.
  *
- * Every call is safe from any thread at any time: no allocation, no global state, no files, no
- * locale. Lengths are in millimetres, speeds in turns per minute, unless a name says otherwise.
- * Calls return 0 on success, else the number of an error (threadcalc_status_name), and write results
- * only on success. Pointers are checked for NULL; otherwise they must point to what their type says.
- * The last argument `error` may be NULL. Text in is pointer and length, UTF-8, no NUL needed; text out
- * is buffer, capacity and the length needed, which counts the NUL.
+ * Every call is safe from any thread at any time: no global state, no files, no locale, and no
+ * allocation but in threadcalc_plan_json and threadcalc_plan_json_with_error. These two read a text
+ * of any shape: they take memory from the heap while they run, and give all of it back; where there
+ * is none left, the process ends. Lengths are in millimetres, speeds in turns per minute, unless a
+ * name says otherwise. Calls return 0 on success, else the number of an error
+ * (threadcalc_status_name), and write results only on success. Pointers are checked for NULL;
+ * otherwise they must point to what their type says. The last argument `error` may be NULL. Text in
+ * is pointer and length, UTF-8, no NUL needed; text out is buffer, capacity and the length needed,
+ * which counts the NUL.
  *
  * The tap maker's data and the machine's manual come first; prove out every program. Pressure, gas and
  * structural joints belong to local codes and licensed practice.
@@ -4546,7 +4549,7 @@ typedef struct {
 } threadcalc_hole_note_t;
 
 /**
- * One tapping stroke. Begin with THREADCALC_MOTION_REQUEST_INIT.
+ * The motion that taps one hole. Begin with THREADCALC_MOTION_REQUEST_INIT.
  */
 typedef struct {
     /**
@@ -4580,25 +4583,30 @@ typedef struct {
      */
     double acceleration_rpm_s;
     /**
-     * Wait at the bottom in seconds.
+     * Wait at the bottom of each stroke in seconds.
      */
     double dwell_s;
+    /**
+     * Depth of a peck in mm, a thousandth of the travel to all of it; 0/0: one stroke. The strokes end at one
+     * peck from the R plane, at two, and so on, the last at the full travel.
+     */
+    threadcalc_ratio_t peck_mm;
 } threadcalc_motion_request_t;
 
 /**
- * What a stroke comes to; derived. Frozen.
+ * What tapping a hole comes to; derived. Frozen.
  */
 typedef struct {
     /**
-     * The fastest that the spindle turns on the way in.
+     * The fastest that the spindle turns on the way in: that of the last stroke, the deepest.
      */
     double reached_rpm;
     /**
-     * The fastest that it turns on the way out.
+     * The fastest that it turns on the way out, after the last stroke.
      */
     double retract_rpm;
     /**
-     * Turns of the stroke.
+     * Turns of the last stroke.
      */
     double turns;
     /**
@@ -4610,25 +4618,25 @@ typedef struct {
      */
     double distance_to_speed_mm;
     /**
-     * Time in.
+     * Time in, of all strokes.
      */
     double time_in_s;
     /**
-     * Time out.
+     * Time out, of all strokes.
      */
     double time_out_s;
     /**
-     * Time in, dwell and time out.
+     * Time in, the dwell of each stroke and time out.
      */
     double time_s;
     /**
-     * 1 if the programmed speed is reached on the way in, else 0.
+     * 1 if the programmed speed is reached on the way in, in the last stroke at least, else 0.
      */
     int32_t reaches_speed;
     /**
-     * 0.
+     * How many strokes; 1 without a peck.
      */
-    int32_t reserved;
+    uint32_t strokes;
 } threadcalc_tapping_time_t;
 
 /**
@@ -5142,7 +5150,7 @@ typedef struct {
      */
     threadcalc_gear_fit_t gear;
     /**
-     * Speeds and times of a stroke from the R plane and back.
+     * Speeds and times from the R plane to the bottom and back, all strokes of a job with pecks.
      */
     threadcalc_tapping_time_t time;
     /**
@@ -6501,18 +6509,21 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_limits(
     threadcalc_error_t *error);
 
 /**
- * The speed that a tapping stroke reaches, and the time it takes. found_size is
+ * The speed that a tapping stroke reaches, and the time that the hole takes. found_size is
  * sizeof(threadcalc_tapping_time_t).
  *
  * Assumed: the axis follows the turning spindle exactly; the spindle starts at rest at the R plane, gains
  * speed at a constant rate, holds it, loses it at the same rate and stands still at the bottom; it waits;
- * the same back. A control that smooths its ramps takes longer. N = travel / lead turns; n in turns per
- * minute, a in turns per minute per second:
+ * the same back. A control that smooths its ramps takes longer. With a peck the tap goes back to the R plane
+ * after every stroke, at the speed of the way out, and in again from there: a control that only breaks the
+ * chip at each peck takes less than this. N = travel / lead turns; n in turns per minute, a in turns per
+ * minute per second:
  * n^2 / (60 a) up to N: t = 60 N / n + n / a, reached = n; else t = 2 reached / a, reached = sqrt(60 a N);
- * out: the same with n x retract factor; turns to speed = n^2 / (120 a).
+ * out: the same with n x retract factor; turns to speed = n^2 / (120 a); pecks: the sums over strokes of peck,
+ * 2 peck, 3 peck and at last travel.
  * Errors: missing, unknown-value (flag), contradiction (an acceleration without its flag), out-of-range
  * (lead 0 to 1 000 mm, speed 0 to 1 000 000, travel 0 to 10 000 mm, acceleration 1 to 10 000 000, retract
- * factor 0.1 to 1 000, dwell 0 to 1 000 000 s), overflow, structure-size, unsupported-field.
+ * factor 0.1 to 1 000, dwell 0 to 1 000 000 s, peck from a thousandth of the travel to all of it), overflow, structure-size, unsupported-field.
  * Source: mechanics; derived.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tapping_time(

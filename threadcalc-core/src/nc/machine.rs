@@ -84,6 +84,7 @@ impl Judge {
             acceleration_rpm_s: acceleration.map(Length::to_f64),
             retract_factor: Length::ONE,
             dwell_s: 0.0,
+            peck_mm: None,
         };
         let Some(time) = tapping_time(&motion).ok().filter(|time| time.reached_rpm < rpm.to_f64()) else { return };
         let finding = self

@@ -174,7 +174,7 @@ impl Job {
     /// ```
     #[must_use]
     pub fn is_group(key: &str) -> bool {
-        known_keys().any(|known| known.strip_prefix(key).is_some_and(|rest| rest.starts_with('.')))
+        Self::keys().any(|known| known.strip_prefix(key).is_some_and(|rest| rest.starts_with('.')))
     }
 
     /// The fields that hold a plain number, by the names of the fields themselves.
