@@ -6550,6 +6550,19 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_limit_pitch_diam
     threadcalc_error_t *error);
 
 /**
+ * The limit of a ground tap that tap makers recommend to cut a class of Unified thread in the usual materials,
+ * not plated: a recommendation and no standard. GO and NOT GO decide.
+ *
+ * Errors: class-unset, does-not-apply (an external class, a thread that is not Unified), not-sourced (other
+ * classes than 2B and 3B, other sizes than those of UNC and UNF up to 3/4-10), those of threadcalc_thread_write.
+ * Source: a tap maker's printed recommendations for classes 2B and 3B; common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_usual_tap_limit(
+    const threadcalc_thread_t *thread,
+    threadcalc_tap_limit_t *limit,
+    threadcalc_error_t *error);
+
+/**
  * The smallest H limit whose taps leave room for a plating: its closing over 0.0005 in, rounded up, + 1.
  *
  * plating_um is the thickness on the surface in um, 0 to 1000; it closes the pitch diameter of a 60 degree

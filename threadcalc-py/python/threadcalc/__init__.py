@@ -120,6 +120,7 @@ from threadcalc._threadcalc import (
     trimmed_depth_mm,
     turns_to_speed,
     usual_countersink,
+    usual_tap_limit,
 )
 from threadcalc.errors import DesignationError, ThreadcalcError
 
@@ -242,4 +243,5 @@ __all__ = [
     "trimmed_depth_mm",
     "turns_to_speed",
     "usual_countersink",
+    "usual_tap_limit",
 ]
