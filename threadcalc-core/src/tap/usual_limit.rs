@@ -3,7 +3,6 @@
 use super::limit::{LimitLetter, TapLimit};
 use crate::error::{Code, Error, Field};
 use crate::form::Form;
-use crate::length::Length;
 use crate::thread::Thread;
 
 /// Major diameter in ten thousandths of an inch, threads per inch, H for 2B and for 3B.
@@ -80,13 +79,20 @@ pub fn usual_tap_limit(thread: &Thread) -> Result<TapLimit, Error> {
         }
         _ => return Err(Error::new(Code::NotSourced, Field::ToleranceClass).hint_text("read for 2B and 3B only")),
     };
-    let is_listed = |row: &&(u32, u32, u8, u8)| {
-        let inches = |value: Length| value.over(Length::INCH).ok();
-        inches(thread.major_mm()) == Some(Length::parts(row.0, 10_000))
-            && inches(thread.pitch_mm()) == Some(Length::parts(1, row.1))
-    };
+    let (major, pitch) = (thread.major_mm(), thread.pitch_mm());
+    // 10000 D / 25.4 and 25.4 / P, without the reduction to lowest terms that exact lengths come to.
+    let size = quotient((major.numerator(), 50_000), (major.denominator(), 127));
+    let tpi = quotient((pitch.denominator(), 127), (pitch.numerator(), 5));
+    let is_listed = |row: &&(u32, u32, u8, u8)| size == Some(i64::from(row.0)) && tpi == Some(i64::from(row.1));
     let row = READ.iter().find(is_listed).filter(|_| thread.starts() == 1);
     let (_, _, for_2b, for_3b) =
         row.ok_or(Error::new(Code::NotSourced, Field::Diameter).hint_text("read for UNC and UNF up to 3/4-10 only"))?;
     TapLimit::new(LimitLetter::H, if is_3b { *for_3b } else { *for_2b })
+}
+
+/// A product over another, if that is a whole number.
+fn quotient((a, b): (i64, i64), (c, d): (i64, i64)) -> Option<i64> {
+    let (over, under) = (a.checked_mul(b)?, c.checked_mul(d)?);
+    over.checked_rem(under).filter(|rest| *rest == 0)?;
+    over.checked_div(under)
 }
