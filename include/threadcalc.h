@@ -1592,6 +1592,16 @@
 #define THREADCALC_FIELD_DIALECT_ORDER_TABLE 234
 
 /**
+ * Whether unlisted codes are an alarm.
+ */
+#define THREADCALC_FIELD_DIALECT_UNLISTED_CODES_ALARM 235
+
+/**
+ * A tool of a tool list.
+ */
+#define THREADCALC_FIELD_TOOL 250
+
+/**
  * Not given.
  */
 #define THREADCALC_DRILLED_TO_UNSET 0
@@ -3457,17 +3467,21 @@ typedef struct {
      */
     threadcalc_answer override_locked_in_cycle;
     /**
+     * Whether codes that neither the dialect names nor all mills share are an alarm.
+     */
+    threadcalc_answer unlisted_codes_alarm;
+    /**
      * Whether a semicolon begins a comment.
      */
     threadcalc_answer semicolon_comment;
     /**
      * Codes of inches, one or two with a blank between, "G20 G70"; both if not given.
      */
-    char units_codes_inch[20];
+    char units_codes_inch[22];
     /**
      * Codes of millimetres: "G21 G71" if not given.
      */
-    char units_codes_mm[20];
+    char units_codes_mm[22];
     /**
      * Code of one synchronised stroke that is no cycle.
      */
@@ -7045,6 +7059,19 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_limit_pitch_diam
     const threadcalc_tap_limit_t *limit,
     const threadcalc_thread_t *thread,
     threadcalc_range_t *pitch_diameter_mm,
+    threadcalc_error_t *error);
+
+/**
+ * The limit of a ground tap that tap makers recommend to cut a class of Unified thread in the usual materials,
+ * not plated: a recommendation and no standard. GO and NOT GO decide.
+ *
+ * Errors: class-unset, does-not-apply (an external class, a thread that is not Unified), not-sourced (other
+ * classes than 2B and 3B, other sizes than those of UNC and UNF up to 3/4-10), those of threadcalc_thread_write.
+ * Source: a tap maker's printed recommendations for classes 2B and 3B; common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_usual_tap_limit(
+    const threadcalc_thread_t *thread,
+    threadcalc_tap_limit_t *limit,
     threadcalc_error_t *error);
 
 /**

@@ -89,6 +89,7 @@ TOLD = {
     "cycle_words_sticky_across_cancel": True,
     "F_converted_on_units_change": True,
     "override_locked_in_cycle": False,
+    "unlisted_codes_alarm": True,
     "semicolon_comment": False,
     "max_block_chars": 80,
     "spaces_in_numbers": "error",

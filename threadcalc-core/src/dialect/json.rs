@@ -6,7 +6,7 @@ use super::{CodeText, DecimalsByWord, Dialect, Reading, WordDecimals};
 use crate::feed::Unit;
 
 /// Top-level fields: the keys without those inside an object.
-const FIELDS: usize = 54;
+const FIELDS: usize = 55;
 
 /// What is not there by itself is null; what has to be taken away is the text that does so.
 fn or_none(code: &Option<CodeText>) -> &str {
@@ -70,6 +70,7 @@ fn serialize_reading<F: SerializeStruct>(reading: &Reading, fields: &mut F) -> R
     fields.serialize_field("cycle_words_sticky_across_cancel", &reading.cycle_words_sticky_across_cancel)?;
     fields.serialize_field("F_converted_on_units_change", &reading.feed_converted_on_units_change)?;
     fields.serialize_field("override_locked_in_cycle", &reading.override_locked_in_cycle)?;
+    fields.serialize_field("unlisted_codes_alarm", &reading.unlisted_codes_alarm)?;
     fields.serialize_field("semicolon_comment", &reading.semicolon_comment)?;
     fields.serialize_field("max_block_chars", &reading.max_block_chars)?;
     fields.serialize_field("spaces_in_numbers", &reading.spaces_in_numbers)?;

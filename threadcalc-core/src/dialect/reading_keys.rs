@@ -87,6 +87,7 @@ impl Reading {
             }
             "F_converted_on_units_change" => (&mut self.feed_converted_on_units_change, Field::DialectFeedConverted),
             "override_locked_in_cycle" => (&mut self.override_locked_in_cycle, Field::DialectOverride),
+            "unlisted_codes_alarm" => (&mut self.unlisted_codes_alarm, Field::DialectUnlisted),
             "semicolon_comment" => (&mut self.semicolon_comment, Field::DialectSemicolon),
             _ => return None,
         })

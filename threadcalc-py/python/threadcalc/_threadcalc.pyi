@@ -1850,6 +1850,9 @@ class Reading:
     def override_locked_in_cycle(self) -> bool | None:
         """Whether overrides are locked inside the cycle. Where not, M49 has to lock them."""
     @property
+    def unlisted_codes_alarm(self) -> bool | None:
+        """Whether codes that neither the dialect names nor all mills share are an alarm."""
+    @property
     def semicolon_comment(self) -> bool | None:
         """Whether a semicolon begins a comment."""
     @property
