@@ -375,5 +375,15 @@ named! {
         DialectUnlisted = 235 "dialect.unlisted_codes_alarm",
         /// A tool of a tool list.
         Tool = 250 "tool",
+        /// What a lead may be off a pitch.
+        Within = 251 "within",
+        /// Face of the part in the program's Z.
+        SurfaceZ = 252 "surface_z_mm",
+        /// Position of the switch for block delete.
+        BlockDelete = 253 "block_delete",
+        /// Whether formulas are computed.
+        EvaluateMacros = 254 "evaluate_macros",
+        /// What a tool is.
+        ToolKind = 255 "kind",
     }
 }

@@ -431,3 +431,13 @@ pub const THREADCALC_FIELD_DIALECT_ORDER_TABLE: i32 = 234;
 pub const THREADCALC_FIELD_DIALECT_UNLISTED_CODES_ALARM: i32 = 235;
 /// A tool of a tool list.
 pub const THREADCALC_FIELD_TOOL: i32 = 250;
+/// What a lead may be off a pitch.
+pub const THREADCALC_FIELD_WITHIN: i32 = 251;
+/// Face of the part in the program's Z.
+pub const THREADCALC_FIELD_SURFACE_Z_MM: i32 = 252;
+/// Position of the switch for block delete.
+pub const THREADCALC_FIELD_BLOCK_DELETE: i32 = 253;
+/// Whether formulas are computed.
+pub const THREADCALC_FIELD_EVALUATE_MACROS: i32 = 254;
+/// What a tool is.
+pub const THREADCALC_FIELD_KIND: i32 = 255;
