@@ -34,6 +34,7 @@ mod number;
 mod pipe;
 mod plan;
 mod program_depth;
+mod reading;
 mod tap;
 mod tap_drill;
 mod tap_mark;
@@ -101,6 +102,8 @@ mod _threadcalc {
     use crate::plan::{CardRow, Plan, Spindle, plan};
     #[pymodule_export]
     use crate::program_depth::{ProgramDepth, program_depth, program_depth_of_derived};
+    #[pymodule_export]
+    use crate::reading::Reading;
     #[pymodule_export]
     use crate::tap::{
         ChamferForm, IsoTap, TapAdvice, TapKind, chamfers_that_fit, iso_tap_class, iso_tap_pitch_diameter_mm,

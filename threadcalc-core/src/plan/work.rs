@@ -2,14 +2,15 @@
 
 use core::fmt;
 
-use super::page::{Fixed, Inches, Measure, Page, Plain, Shown, Words};
+use super::page::{Fixed, Inches, Measure, Page, Shown, Words};
 use super::{Plan, Source};
-use crate::cycle::ReturnTo;
 use crate::depth::{DepthRounding, Hole, TapSetOn, program_depth, program_depth_of_derived};
+use crate::dialect::ReturnTo;
 use crate::finding::{Finding, FindingId, Severity};
 use crate::length::Length;
 use crate::tap::IsoTap;
 use crate::taper_depth::TaperDepths;
+use crate::text::Plain;
 use crate::text::{Text, placed};
 use crate::thread::Hand;
 
