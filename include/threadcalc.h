@@ -1602,6 +1602,36 @@
 #define THREADCALC_FIELD_TOOL 250
 
 /**
+ * What a lead may be off a pitch.
+ */
+#define THREADCALC_FIELD_WITHIN 251
+
+/**
+ * Face of the part in the program's Z.
+ */
+#define THREADCALC_FIELD_SURFACE_Z_MM 252
+
+/**
+ * Position of the switch for block delete.
+ */
+#define THREADCALC_FIELD_BLOCK_DELETE 253
+
+/**
+ * Whether formulas are computed.
+ */
+#define THREADCALC_FIELD_EVALUATE_MACROS 254
+
+/**
+ * What a tool is.
+ */
+#define THREADCALC_FIELD_KIND 255
+
+/**
+ * A program.
+ */
+#define THREADCALC_FIELD_PROGRAM 240
+
+/**
  * Not given.
  */
 #define THREADCALC_DRILLED_TO_UNSET 0

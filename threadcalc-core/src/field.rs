@@ -385,5 +385,7 @@ named! {
         EvaluateMacros = 254 "evaluate_macros",
         /// What a tool is.
         ToolKind = 255 "kind",
+        /// A program.
+        Program = 240 "program",
     }
 }

@@ -441,3 +441,5 @@ pub const THREADCALC_FIELD_BLOCK_DELETE: i32 = 253;
 pub const THREADCALC_FIELD_EVALUATE_MACROS: i32 = 254;
 /// What a tool is.
 pub const THREADCALC_FIELD_KIND: i32 = 255;
+/// A program.
+pub const THREADCALC_FIELD_PROGRAM: i32 = 240;

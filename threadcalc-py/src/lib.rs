@@ -14,6 +14,7 @@ mod answer;
 mod bench;
 mod blind_hole;
 mod bottoming;
+mod check;
 mod comment;
 mod countersink;
 mod cutting;
@@ -34,6 +35,7 @@ mod number;
 mod pipe;
 mod plan;
 mod program_depth;
+mod program_finding;
 mod reading;
 mod tap;
 mod tap_drill;
@@ -52,6 +54,8 @@ mod _threadcalc {
     use crate::blind_hole::{BlindThread, ChamferReading, chamfers_for_full_thread, full_thread_that_fits};
     #[pymodule_export]
     use crate::bottoming::{BottomReading, Bottoming, bottoming, run_out_mm};
+    #[pymodule_export]
+    use crate::check::{Match, Report, check, identify};
     #[pymodule_export]
     use crate::comment::{Comment, FoundThread, read_comment};
     #[pymodule_export]
@@ -102,6 +106,8 @@ mod _threadcalc {
     use crate::plan::{CardRow, Plan, Spindle, plan};
     #[pymodule_export]
     use crate::program_depth::{ProgramDepth, program_depth, program_depth_of_derived};
+    #[pymodule_export]
+    use crate::program_finding::{ProgramFinding, TappedHole};
     #[pymodule_export]
     use crate::reading::Reading;
     #[pymodule_export]

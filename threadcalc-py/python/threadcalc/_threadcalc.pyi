@@ -9,6 +9,7 @@ int, Fraction, Decimal, str or float goes in. A float stands for its shortest de
 from collections.abc import Iterable
 from decimal import Decimal
 from fractions import Fraction
+from os import PathLike
 from typing import Any, Literal, TypeAlias, final
 from typing_extensions import Self
 
@@ -42,14 +43,17 @@ __all__ = [
     "IsoTap",
     "Job",
     "Limits",
+    "Match",
     "NextMove",
     "NotGoRule",
     "Pipe",
     "Plan",
     "Profile",
     "ProgramDepth",
+    "ProgramFinding",
     "ReEntry",
     "Reading",
+    "Report",
     "ShankMark",
     "Spindle",
     "StartingForces",
@@ -59,6 +63,7 @@ __all__ = [
     "TapKind",
     "TapLimit",
     "TaperDepths",
+    "TappedHole",
     "TappingTime",
     "Thread",
     "ThroughHole",
@@ -68,6 +73,7 @@ __all__ = [
     "bottoming",
     "chamfers_for_full_thread",
     "chamfers_that_fit",
+    "check",
     "countersink",
     "cycle",
     "depths",
@@ -85,6 +91,7 @@ __all__ = [
     "h_limit_for_plating",
     "holder_clearance",
     "holder_travel",
+    "identify",
     "iso_tap_class",
     "iso_tap_pitch_diameter_mm",
     "judge_drill",
@@ -3551,4 +3558,199 @@ def plan(job: Job | dict[str, Any], /) -> Plan:
     ...               "dialect": "rs274ngc"})
     >>> found.feed.word, found.withheld
     ('F914.4', [])
+    """
+
+@final
+class TappedHole:
+    """A block of a program that taps, and what it cuts."""
+
+    @property
+    def line(self) -> int:
+        """The line, from 1."""
+    @property
+    def number(self) -> int:
+        """Which of the program's tapping blocks it is, from 1."""
+    @property
+    def lead_mm(self) -> Fraction | None:
+        """The lead that is cut, in mm; None if it cannot be computed."""
+    @property
+    def speed_rpm(self) -> Fraction | None:
+        """S; None if it is not known."""
+    @property
+    def feed(self) -> Fraction | None:
+        """F in the program's unit and mode; None if it is not known."""
+    @property
+    def hand(self) -> _Hand | None:
+        """The hand that is cut; None if it depends on the control."""
+    @property
+    def count(self) -> int:
+        """How many holes, one behind the other."""
+    @property
+    def depth_mm(self) -> Fraction | None:
+        """From the face to the tap's end, in mm; None if it is not known."""
+    @property
+    def thread(self) -> Thread | None:
+        """The thread that is expected; None if nobody names one."""
+    @property
+    def source(self) -> str | None:
+        """Who names it: an input, the tool list, or a comment."""
+    @property
+    def tool(self) -> int | None:
+        """The tool in the spindle."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class ProgramFinding:
+    """Something doubtful or wrong in a program."""
+
+    @property
+    def id(self) -> str:
+        """The stable id."""
+    @property
+    def severity(self) -> Literal["error", "warning", "info"]:
+        """How bad it is."""
+    @property
+    def line(self) -> int:
+        """The line, from 1."""
+    @property
+    def column(self) -> int:
+        """Where in the line it begins, in bytes from 1."""
+    @property
+    def end_column(self) -> int:
+        """The column behind its end."""
+    @property
+    def program(self) -> int | None:
+        """The number of the program that the line is in."""
+    @property
+    def call_path(self) -> list[int]:
+        """The lines of the calls that lead to the line, the outermost first."""
+    @property
+    def tool(self) -> int | None:
+        """The tool in the spindle."""
+    @property
+    def hole(self) -> int | None:
+        """Which tapping block of the program, from 1."""
+    @property
+    def thread(self) -> Thread | None:
+        """The thread that the hole is to have."""
+    @property
+    def message(self) -> str:
+        """What will happen, in one line."""
+    @property
+    def numbers(self) -> dict[str, float | str]:
+        """The numbers, by name; a hand or a letter is a str."""
+    @property
+    def evidence(self) -> list[tuple[str, int]]:
+        """The lines that it rests on: what each did, and its number; 0 is no line of the program."""
+    @property
+    def suggestion(self) -> str:
+        """What to write instead; may be empty."""
+    @property
+    def reading(self) -> str:
+        """Which reading of what is not known it holds under; empty if under every one."""
+    @property
+    def certain(self) -> bool:
+        """False if it rests on something assumed."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Report:
+    """What a check has to say of a program. ``str`` of it is a list, the worst first.
+
+    No findings does not mean safe: the check sees text, and not the part, the clamps, the offsets, the tool in the
+    pocket or the switches. ``not_checked`` says what was left open.
+    """
+
+    @property
+    def tapped_holes(self) -> list[TappedHole]:
+        """The blocks that tap, in the order in which they run."""
+    @property
+    def findings(self) -> list[ProgramFinding]:
+        """What is doubtful or wrong, by line."""
+    @property
+    def not_checked(self) -> list[str]:
+        """What was not checked and why: what this program left open, and what no text shows."""
+
+@final
+class Match:
+    """A standard pitch that a lead may be."""
+
+    @property
+    def pitch_mm(self) -> Fraction:
+        """The pitch in mm."""
+    @property
+    def tpi(self) -> Fraction | None:
+        """Threads per inch; None for a metric pitch."""
+    @property
+    def error(self) -> Fraction:
+        """Lead over pitch, less 1."""
+    @property
+    def verdict(self) -> Literal["identified", "ambiguous", "nonstandard"]:
+        """What can be said of the lead."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+def check(
+    program: bytes | str | PathLike[str],
+    *,
+    dialect: _DialectLike,
+    options: dict[str, Any] | None = None,
+    machine: dict[str, Any] | None = None,
+    tools: Iterable[dict[str, Any]] | None = None,
+) -> Report:
+    """Checks a program: the lead that every tapped hole will get, and what is doubtful or wrong.
+
+    Calls of subprograms in the same text are followed. Other threads run meanwhile.
+
+    Args:
+        program: The program as bytes or text, or the path of its file.
+        dialect: A ``Dialect``, its fields as a dict, or "rs274ngc" or "unset". What it does not say is tried under
+            every reading, and the answer says where it depends on it.
+        options: ``surface_z_mm`` (the face of the part in the program's Z, 0), ``block_delete`` (False: such blocks
+            run), ``evaluate_macros`` (True), ``thread`` (of every tapped hole, before what comments say),
+            ``full_thread_depth_mm``, ``holder`` ("rigid"), ``underfeed_percent``, ``cutting_force_n_mm2``.
+        machine: The machine's limits, by the names they have in a job.
+        tools: The tool list, a dict for each tool: ``number``, ``kind`` ("cut_tap", "form_tap", "tap", "drill",
+            "spot_drill", "other"), ``thread``, ``diameter_mm``, ``point_angle_deg``, ``chamfer_threads``,
+            ``holder``. Up to 64.
+
+    Raises:
+        ThreadcalcError: ``unknown-key`` with the nearest known key, ``unknown-value``, ``out-of-range``,
+            ``too-long`` for more tools.
+        OSError: If the file cannot be read.
+
+    >>> report = check(
+    ...     "G17 G21 G90 G94\\nT1 M6 (TAP M6)\\nG43 H1\\nS500 M3\\nG98 G84 X0 Y0 Z-12. R5. F800.\\nG80\\nM30\\n",
+    ...     dialect="rs274ngc",
+    ... )
+    >>> [(one.line, one.id, one.suggestion) for one in report.findings]
+    [(5, 'lead-mismatch', 'F500.')]
+    >>> report.tapped_holes[0].lead_mm
+    Fraction(8, 5)
+
+    Source: RS274/NGC, NISTIR 6556 (format, modal groups, order, cycles); ISO 6983-1; where controls differ, the
+    dialect.
+    """
+
+def identify(lead_mm: _Exact, *, within: _Exact | None = None) -> list[Match]:
+    """The standard pitches that a lead may be, the nearest first; where none is near, the two nearest.
+
+    A lead says nothing of the diameter, and of a thread with several starts nothing of the pitch.
+
+    Args:
+        lead_mm: The lead in mm, above 0 up to 1000.
+        within: A relative error, above 0 up to 0.5; 0.0035 if not given.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> [(one.verdict, one.tpi) for one in identify(1.27)]
+    [('identified', Fraction(20, 1))]
+    >>> [str(one.pitch_mm) for one in identify(0.7969)]
+    ['4/5', '127/160']
+
+    Source: ISO 261:1998, ASME B1.1-2003, ASME B1.20.1-1983, ISO 228-1:2000; the rule: derived from the gaps between
+    their pitches.
     """
