@@ -175,7 +175,9 @@ impl Checker {
         if let Some(finding) = self.shadow.follow(block, is_deleted && !switch_is_on, mine, &self.judge) {
             self.judge.tell(finding);
         }
-        if let Some(effects) = effects.filter(|effects| effects.program_end) {
+        // A return to no call begins the program again; behind a `/` it may not.
+        let again = |effects: &Effects| effects.call_return && !is_deleted && self.judge.calls[0] == 0;
+        if let Some(effects) = effects.filter(|effects| effects.program_end || again(effects)) {
             self.judge.close();
             self.judge.state.ended = true;
             return Some(effects);

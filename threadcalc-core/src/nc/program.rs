@@ -7,7 +7,7 @@ use super::list::List;
 use super::options::{CheckOptions, Tool};
 use super::reader::{Blocks, ReaderSettings};
 use super::report::{Event, Unchecked};
-use super::state::{Call, Effects};
+use super::state::{Call, Effects, Motion};
 use crate::dialect::Dialect;
 use crate::error::Error;
 
@@ -33,6 +33,8 @@ struct Frame {
     target: Spot,
     left: u32,
     line: u32,
+    /// What held at the call.
+    motion: Option<Motion>,
 }
 
 /// The check of a whole program: holes and findings in the order in which they are known.
@@ -152,7 +154,8 @@ impl<'a> ProgramCheck<'a> {
         let is_open = self.text.get(self.at.saturating_sub(1)..self.at.saturating_add(1)) == Some(b"\r\n");
         let back = Spot { offset: self.at.saturating_add(usize::from(is_open)), line: self.checker.reader.line() };
         let line = self.checker.reader.block().line();
-        let frame = Frame { back, target, left: call.repeats.saturating_sub(1), line };
+        let motion = Some(self.checker.judge.state.motion);
+        let frame = Frame { back, target, left: call.repeats.saturating_sub(1), line, motion };
         if self.budget == 0 || !self.frames.push(frame) {
             self.tell(Id::RecursionLimit);
             return;
@@ -182,6 +185,7 @@ impl<'a> ProgramCheck<'a> {
     fn go_to(&mut self, spot: Spot) {
         self.at = spot.offset;
         self.checker.reader.go_to(spot.line, spot.offset as u64);
+        self.checker.judge.motion_at_call = self.frames.as_slice().last().and_then(|frame| frame.motion);
         self.checker.set_calls(self.frames.as_slice().iter().map(|frame| frame.line));
     }
 

@@ -37,6 +37,8 @@ pub(super) struct Said {
     pub end_column: u32,
     /// It has no point, and the control counts least increments.
     pub counted: bool,
+    /// It is no number, which has been told.
+    pub unreadable: bool,
 }
 
 /// F, with the unit and the mode that held when it was set.
@@ -91,6 +93,8 @@ pub(super) struct CycleWords {
     pub incremental: bool,
     /// The line of the cycle's code.
     pub line: u32,
+    /// A tool was changed since the code.
+    pub other_tool: bool,
     /// Holes since the code.
     pub holes: u32,
     /// Z before the cycle.
@@ -183,6 +187,11 @@ impl State {
         }
     }
 
+    /// A single stroke with its lead written in it needs no F.
+    pub(super) fn uses_lead_word(&self) -> bool {
+        self.motion == Motion::Stroke && self.cycle.lead.is_some()
+    }
+
     pub(super) fn is_incremental(&self) -> bool {
         self.incremental.is_some_and(|held| held.value)
     }
@@ -211,6 +220,8 @@ pub(super) struct Effects {
     pub repeats_zero: bool,
     /// X or Y stands in it.
     pub moves_across: bool,
+    /// Places mean something else behind it.
+    pub origin_moves: bool,
     pub call: Option<Call>,
     pub call_return: bool,
     pub program_end: bool,
