@@ -15,8 +15,7 @@ use crate::error::Error;
 const MOST_CALLS: usize = 10;
 /// How many subprograms of one text are found.
 const MOST_PROGRAMS: usize = 256;
-/// How many times over the text may be run by its calls, and how many blocks in any case.
-const MOST_TIMES: u64 = 16;
+/// How many blocks calls may run: one for every byte of the text, some fifteen times its blocks, and these.
 const BLOCKS_IN_ANY_CASE: u64 = 100_000;
 
 /// A place in the text that can be gone to.
@@ -88,7 +87,7 @@ impl<'a> ProgramCheck<'a> {
             programs: List::new((0, Spot::default())),
             is_indexed: false,
             is_done: false,
-            budget: BLOCKS_IN_ANY_CASE.saturating_add((text.len() as u64).saturating_mul(MOST_TIMES)),
+            budget: BLOCKS_IN_ANY_CASE.saturating_add(text.len() as u64),
         }
     }
 
