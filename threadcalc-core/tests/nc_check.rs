@@ -5,7 +5,7 @@
 mod table;
 
 use table::{Failure, Got, Row, Table};
-use threadcalc_core::nc::{CheckOptions, Event, Finding, ProgramCheck, TappedHole, Tool, ToolKind};
+use threadcalc_core::nc::{CheckOptions, Event, Finding, FindingId, ProgramCheck, TappedHole, Tool, ToolKind};
 use threadcalc_core::{Dialect, Holder, Length, Severity, Thread, Value, read_number};
 
 /// `\xHH` is a byte that a CSV cannot hold; ` | ` stands between lines.
@@ -118,4 +118,14 @@ fn results(row: Row<'_>) -> Result<Vec<(&'static str, Got)>, Failure> {
 #[test]
 fn checks_programs() {
     Table::open("nc_check").check(results);
+}
+
+#[test]
+fn every_finding_has_a_row_that_fires() {
+    let table = include_str!("../../tests/reference/nc_check.csv");
+    // What a lead alone says has rows of its own; more findings than there is room for, no program makes.
+    let elsewhere = ["thread-identified", "ambiguous-thread", "nonstandard-lead", "more-findings"];
+    let names = FindingId::ALL.iter().map(|id| id.name()).filter(|name| !elsewhere.contains(name));
+    let silent: Vec<_> = names.filter(|name| !table.contains(&format!(":{name}:"))).collect();
+    assert!(silent.is_empty(), "{silent:?}");
 }

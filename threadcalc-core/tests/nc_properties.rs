@@ -266,6 +266,31 @@ fn pieces_and_the_whole_are_judged_alike() {
     }
 }
 
+/// Places within the text, and a message without a gap.
+fn is_sound(event: &Event, program: &[u8]) {
+    let lines = 1 + program.iter().filter(|byte| matches!(byte, b'\n' | b'\r')).count() as u32;
+    let is_line = |line: u32| (1..=lines).contains(&line);
+    match event {
+        Event::Hole(hole) => assert!(is_line(hole.line) && hole.lead_mm.is_none_or(|lead| lead.is_positive())),
+        Event::Finding(finding) => {
+            assert!(is_line(finding.line()) && 0 < finding.column() && finding.column() <= finding.end_column());
+            assert!(finding.evidence().all(|evidence| evidence.line == 0 || is_line(evidence.line)), "{finding:?}");
+            assert!(!finding.to_string().contains(['{', '}']), "{finding} {finding:?}");
+        }
+    }
+}
+
+#[test]
+fn every_finding_lies_in_the_text_and_speaks() {
+    let samples = samples();
+    let mut random = Random(8);
+    for case in 0..cases() {
+        let text = mutated(&mut random, &samples);
+        let dialect = if case % 2 == 0 { with_calls() } else { Dialect::unset() };
+        events(&text, &dialect).iter().for_each(|event| is_sound(event, &text));
+    }
+}
+
 fn with_calls() -> Dialect {
     let mut dialect = dialect(MILL);
     for (key, code) in [("subprogram_call", "M98"), ("subprogram_return", "M99"), ("repeat_word", "L")] {
