@@ -107,6 +107,7 @@ fn results(row: Row<'_>) -> Result<Vec<(&'static str, Got)>, Failure> {
             Event::Finding(event) => findings.push(event),
         }
     }
+    assert!(findings.iter().all(|finding| !finding.to_string().contains(['{', '}'])), "{findings:#?}");
     findings.sort_by_key(|finding| (finding.line(), finding.id().number()));
     // What is only told for information counts in the rows that name one.
     let infos = row.cell("findings").contains(":info");

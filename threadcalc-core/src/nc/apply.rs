@@ -106,6 +106,8 @@ impl State {
                 axis_words_are_own |= own;
             }
         }
+        // A turned table holds another side of the part.
+        effects.origin_moves |= b"ABC".iter().any(|axis| words.get(*axis).is_some());
         if axis_words_are_own {
             self.lose_axes(&words);
         } else {
