@@ -116,7 +116,8 @@ impl Comments {
         if tool_change {
             if tool_text.kind.is_some() {
                 // What the block itself says stands before what stood before it.
-                (self.tool_text, self.tool) = (tool_text, declared);
+                let own = self.tool.filter(|tool| tool.line == block.line());
+                (self.tool_text, self.tool) = (tool_text, own.or(declared));
             }
             self.tool = self.tool.or(declared);
         } else if tool_word {
