@@ -1592,6 +1592,16 @@
 #define THREADCALC_FIELD_DIALECT_ORDER_TABLE 234
 
 /**
+ * Whether codes that are not listed are an alarm.
+ */
+#define THREADCALC_FIELD_DIALECT_UNLISTED_CODES_ALARM 235
+
+/**
+ * A tool of a tool list.
+ */
+#define THREADCALC_FIELD_TOOL 250
+
+/**
  * Not given.
  */
 #define THREADCALC_DRILLED_TO_UNSET 0
@@ -3568,6 +3578,10 @@ typedef struct {
      * The most decimals of F per revolution in inch programs.
      */
     threadcalc_ratio_t max_decimals_f_per_rev_inch;
+    /**
+     * Whether codes that neither the dialect names nor all mills share are an alarm.
+     */
+    threadcalc_answer unlisted_codes_alarm;
 } threadcalc_dialect_t;
 
 /**

@@ -94,6 +94,7 @@ TOLD = {
     "spaces_in_numbers": "error",
     "subprogram_call": "M98",
     "subprogram_return": "M99",
+    "unlisted_codes_alarm": False,
     "order_table": "units_first",
 }
 

@@ -371,6 +371,8 @@ named! {
         DialectReturn = 233 "dialect.subprogram_return",
         /// In what order the words of a block act.
         DialectOrder = 234 "dialect.order_table",
+        /// Whether codes that are not listed are an alarm.
+        DialectUnlistedCodes = 235 "dialect.unlisted_codes_alarm",
         /// A tool of a tool list.
         Tool = 250 "tool",
     }

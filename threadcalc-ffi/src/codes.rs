@@ -427,3 +427,7 @@ pub const THREADCALC_FIELD_DIALECT_SUBPROGRAM_CALL: i32 = 232;
 pub const THREADCALC_FIELD_DIALECT_SUBPROGRAM_RETURN: i32 = 233;
 /// In what order the words of a block act.
 pub const THREADCALC_FIELD_DIALECT_ORDER_TABLE: i32 = 234;
+/// Whether codes that are not listed are an alarm.
+pub const THREADCALC_FIELD_DIALECT_UNLISTED_CODES_ALARM: i32 = 235;
+/// A tool of a tool list.
+pub const THREADCALC_FIELD_TOOL: i32 = 250;

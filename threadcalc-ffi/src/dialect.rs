@@ -162,6 +162,8 @@ pub struct threadcalc_dialect_t {
     pub max_decimals_f_per_rev_mm: threadcalc_ratio_t,
     /// The most decimals of F per revolution in inch programs.
     pub max_decimals_f_per_rev_inch: threadcalc_ratio_t,
+    /// Whether codes that neither the dialect names nor all mills share are an alarm.
+    pub unlisted_codes_alarm: threadcalc_answer,
 }
 
 // SAFETY: integers and arrays of integers only.
@@ -233,6 +235,7 @@ unsafe impl Request for threadcalc_dialect_t {
         max_decimals_f_per_min_inch,
         max_decimals_f_per_rev_mm,
         max_decimals_f_per_rev_inch,
+        unlisted_codes_alarm,
     ];
 }
 

@@ -47,6 +47,7 @@ fn read_answers(given: &threadcalc_dialect_t, dialect: &mut Dialect) -> Result<(
         ("F_converted_on_units_change", given.f_converted_on_units_change, Field::DialectFeedConverted),
         ("override_locked_in_cycle", given.override_locked_in_cycle, Field::DialectOverride),
         ("semicolon_comment", given.semicolon_comment, Field::DialectSemicolon),
+        ("unlisted_codes_alarm", given.unlisted_codes_alarm, Field::DialectUnlistedCodes),
     ] {
         dialect.set(key, flag_of(answer, field)?)?;
     }

@@ -67,6 +67,8 @@ answer! {
         subprogram_call,
         /// Code that returns from one.
         subprogram_return,
+        /// Whether codes that neither the dialect names nor all mills share are an alarm.
+        unlisted_codes_alarm,
         /// In what order the words of a block act.
         order_table,
     }

@@ -6,7 +6,7 @@ use super::{CodeText, DecimalsByWord, Dialect, Reading, WordDecimals};
 use crate::feed::Unit;
 
 /// Top-level fields: the keys without those inside an object.
-const FIELDS: usize = 54;
+const FIELDS: usize = 55;
 
 /// What is not there by itself is null; what has to be taken away is the text that does so.
 fn or_none(code: &Option<CodeText>) -> &str {
@@ -75,6 +75,7 @@ fn serialize_reading<F: SerializeStruct>(reading: &Reading, fields: &mut F) -> R
     fields.serialize_field("spaces_in_numbers", &reading.spaces_in_numbers)?;
     fields.serialize_field("subprogram_call", &reading.subprogram_call)?;
     fields.serialize_field("subprogram_return", &reading.subprogram_return)?;
+    fields.serialize_field("unlisted_codes_alarm", &reading.unlisted_codes_alarm)?;
     fields.serialize_field("order_table", &reading.order_table)
 }
 

@@ -90,6 +90,7 @@ keys![
     "spaces_in_numbers",
     "subprogram_call",
     "subprogram_return",
+    "unlisted_codes_alarm",
     "order_table",
 ];
 

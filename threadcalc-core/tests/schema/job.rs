@@ -155,6 +155,7 @@ fn dialect_keys() -> Vec<Key> {
         may("spaces_in_numbers", choice(NumberSpaces::ALL), "What blanks inside a number are."),
         may("subprogram_call", code(), "Code that calls a subprogram, its number behind P."),
         may("subprogram_return", code(), "Code that returns from a subprogram."),
+        may("unlisted_codes_alarm", known_flag(), "Whether codes that neither the dialect names nor all mills share are an alarm."),
         may("order_table", choice(BlockOrder::ALL), "In what order the words of a block act."),
     ]
 }

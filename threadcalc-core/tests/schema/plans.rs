@@ -37,7 +37,7 @@ const MORE: [&str; 7] = [
      dialect.cycle_words_sticky_across_cancel=true; dialect.F_converted_on_units_change=true; \
      dialect.override_locked_in_cycle=false; dialect.semicolon_comment=true; dialect.max_block_chars=80; \
      dialect.spaces_in_numbers=error; dialect.subprogram_call=M98; dialect.subprogram_return=M99; \
-     dialect.order_table=units_first",
+     dialect.unlisted_codes_alarm=false; dialect.order_table=units_first",
 ];
 
 fn file(name: &str) -> String {

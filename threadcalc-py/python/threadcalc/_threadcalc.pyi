@@ -1864,6 +1864,9 @@ class Reading:
     def subprogram_return(self) -> str | None:
         """Code that returns from one."""
     @property
+    def unlisted_codes_alarm(self) -> bool | None:
+        """Whether codes that neither the dialect names nor all mills share are an alarm."""
+    @property
     def order_table(self) -> _BlockOrder | None:
         """In what order the words of a block act: whether ``G20 F40.`` is inches per minute."""
     def __eq__(self, other: object, /) -> bool: ...
