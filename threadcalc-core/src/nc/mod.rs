@@ -20,6 +20,8 @@ mod finding_keys;
 mod formula;
 mod go;
 mod hole;
+#[cfg(feature = "serde")]
+mod json;
 mod judge;
 mod lead;
 mod lines;
@@ -59,6 +61,6 @@ pub use options::{CheckOptions, Tool, ToolKind};
 pub use postfix::{Binary, Formula, Operation, Unary};
 pub use program::ProgramCheck;
 pub use reader::{Blocks, Reader, ReaderSettings, Taken};
-pub use report::{Event, NEVER_CHECKED, Reason, TappedHole, Unchecked};
+pub use report::{Event, NEVER_CHECKED, Reason, Report, TappedHole, Unchecked};
 pub use variables::{Variable, Variables};
 pub use word::{Assignment, InnerDelete, Word, WordValue, code_tenths};
