@@ -375,5 +375,11 @@ named! {
         DialectUnlistedCodes = 235 "dialect.unlisted_codes_alarm",
         /// A tool of a tool list.
         Tool = 250 "tool",
+        /// The face of the part in a program's Z.
+        SurfaceZ = 251 "surface_z_mm",
+        /// Whether the switch for block delete is on.
+        BlockDelete = 252 "block_delete",
+        /// Whether formulas and variables are computed.
+        EvaluateMacros = 253 "evaluate_macros",
     }
 }

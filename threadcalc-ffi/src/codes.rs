@@ -431,3 +431,9 @@ pub const THREADCALC_FIELD_DIALECT_ORDER_TABLE: i32 = 234;
 pub const THREADCALC_FIELD_DIALECT_UNLISTED_CODES_ALARM: i32 = 235;
 /// A tool of a tool list.
 pub const THREADCALC_FIELD_TOOL: i32 = 250;
+/// The face of the part in a program's Z.
+pub const THREADCALC_FIELD_SURFACE_Z_MM: i32 = 251;
+/// Whether the switch for block delete is on.
+pub const THREADCALC_FIELD_BLOCK_DELETE: i32 = 252;
+/// Whether formulas and variables are computed.
+pub const THREADCALC_FIELD_EVALUATE_MACROS: i32 = 253;

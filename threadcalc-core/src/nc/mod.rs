@@ -31,6 +31,7 @@ mod modal;
 mod name;
 mod number;
 mod options;
+mod options_keys;
 mod pending;
 mod postfix;
 mod program;

@@ -250,7 +250,7 @@ impl Job {
 }
 
 impl Machine {
-    fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
+    pub(crate) fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
         let (slot, field) = match key {
             "highest_rpm" => (&mut self.highest_rpm, Field::MachineHighest),
             "lowest_rpm" => (&mut self.lowest_rpm, Field::MachineLowest),
