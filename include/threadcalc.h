@@ -3677,6 +3677,12 @@
 #define THREADCALC_MOVE_TAP_SHALLOWER 14
 
 /**
+ * A check that is under way, in memory of the caller's: threadcalc_checker_size bytes, aligned to 16. It holds no
+ * pointers and is never ended: the memory is the caller's to reuse. One thread at a time.
+ */
+typedef struct threadcalc_checker_t threadcalc_checker_t;
+
+/**
  * What a call returns: 0 is success. 1 to 99 are faults of the values, 100 and above of the call.
  */
 typedef int32_t threadcalc_status;
@@ -5558,6 +5564,325 @@ typedef struct {
      */
     int32_t reserved;
 } threadcalc_feed_fit_t;
+
+/**
+ * What a check is told. Begin with THREADCALC_CHECK_OPTIONS_INIT; a member left at zero is "not given".
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_check_options_t).
+     */
+    uint32_t size;
+    /**
+     * Whether the switch for block delete is on: blocks that begin with / are left out; no if not given.
+     */
+    threadcalc_answer block_delete;
+    /**
+     * Whether formulas and variables are computed; yes if not given.
+     */
+    threadcalc_answer evaluate_macros;
+    /**
+     * How taps are held, where the tool list does not say; rigid if not given.
+     */
+    threadcalc_holder holder;
+    /**
+     * The thread of every tapped hole, before what the program's comments say.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * The face of the part in the program's Z, in mm; 0 if not given.
+     */
+    threadcalc_ratio_t surface_z_mm;
+    /**
+     * Full thread that the drawing wants, in mm.
+     */
+    threadcalc_ratio_t full_thread_depth_mm;
+    /**
+     * Under-feed that is wanted, in percent of the lead.
+     */
+    threadcalc_ratio_t underfeed_percent;
+    /**
+     * Specific cutting force in N/mm2 for kc P^2 D / 8000; without it the torque is not checked.
+     */
+    threadcalc_ratio_t cutting_force_n_mm2;
+    /**
+     * Highest spindle speed of the machine for tapping, in turns per minute.
+     */
+    threadcalc_ratio_t machine_highest_rpm;
+    /**
+     * Feed limit of the axis that taps, in mm/min.
+     */
+    threadcalc_ratio_t machine_axis_feed_limit_mm_min;
+    /**
+     * How fast the spindle gains and loses speed, in rpm/s.
+     */
+    threadcalc_ratio_t machine_acceleration_rpm_s;
+    /**
+     * Turns that the tap needs above the face; 2 if not given.
+     */
+    threadcalc_ratio_t machine_least_clearance_turns;
+    /**
+     * How many of machine_gears there are, 0 to 4.
+     */
+    int32_t machine_gear_count;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * The spindle's gears with their torque; none: torque is not checked.
+     */
+    threadcalc_gear_t machine_gears[4];
+} threadcalc_check_options_t;
+
+/**
+ * What a tool is.
+ */
+typedef int32_t threadcalc_tool_kind;
+
+/**
+ * A tool of the shop's list. Begin with THREADCALC_TOOL_INIT; a member left at zero is "not given".
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_tool_t).
+     */
+    uint32_t size;
+    /**
+     * Its number in the program, T.
+     */
+    uint32_t number;
+    /**
+     * What it is.
+     */
+    threadcalc_tool_kind kind;
+    /**
+     * How it is held.
+     */
+    threadcalc_holder holder;
+    /**
+     * The thread that it taps.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * Its diameter in mm.
+     */
+    threadcalc_ratio_t diameter_mm;
+    /**
+     * A drill's point angle in degrees.
+     */
+    threadcalc_ratio_t point_angle_deg;
+    /**
+     * Threads of a tap's chamfer.
+     */
+    threadcalc_ratio_t chamfer_threads;
+} threadcalc_tool_t;
+
+/**
+ * What a check gives next.
+ */
+typedef int32_t threadcalc_event;
+
+/**
+ * Where the expected thread of a hole is named.
+ */
+typedef int32_t threadcalc_thread_source;
+
+/**
+ * The stable id of a finding of a program.
+ */
+typedef int32_t threadcalc_program_finding;
+
+/**
+ * The name of a number that a finding of a program carries.
+ */
+typedef int32_t threadcalc_program_number;
+
+/**
+ * A number of a finding: a double, or a short text where text is not empty. Frozen.
+ */
+typedef struct {
+    /**
+     * What it is.
+     */
+    threadcalc_program_number key;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+    /**
+     * The number, in the unit that the key names; 0 where there is a text.
+     */
+    double value;
+    /**
+     * A letter or a hand, "R", "LH"; else empty.
+     */
+    char text[16];
+} threadcalc_program_number_t;
+
+/**
+ * What a line contributes to a finding.
+ */
+typedef int32_t threadcalc_evidence;
+
+/**
+ * A line that a finding rests on. Frozen.
+ */
+typedef struct {
+    /**
+     * What the line did.
+     */
+    threadcalc_evidence kind;
+    /**
+     * The line, from 1; 0: the control's own default or an input of the check.
+     */
+    uint32_t line;
+} threadcalc_evidence_t;
+
+/**
+ * A tapped hole or a finding. New members are added at the end only; those of the other kind are 0.
+ */
+typedef struct {
+    /**
+     * Hole, finding or nothing.
+     */
+    threadcalc_event kind;
+    /**
+     * The line, from 1.
+     */
+    uint32_t line;
+    /**
+     * The number of the program that the line is in; -1 if it has none.
+     */
+    int64_t program;
+    /**
+     * The tool in the spindle, T; -1 if it is not known.
+     */
+    int64_t tool;
+    /**
+     * Which of the program's tapping blocks it is or speaks of, from 1; 0: none.
+     */
+    uint32_t hole;
+    /**
+     * Of a hole: how many holes, one behind the other.
+     */
+    uint32_t count;
+    /**
+     * The thread that is expected; all zeros if nobody names one.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * Of a hole: who names the thread; 0: nobody.
+     */
+    threadcalc_thread_source source;
+    /**
+     * Of a hole: the hand that is cut; 0 if it depends on the control.
+     */
+    threadcalc_hand hand;
+    /**
+     * Of a hole: the lead that is cut, in mm; 0/0 if it cannot be computed.
+     */
+    threadcalc_ratio_t lead_mm;
+    /**
+     * Of a hole: S in turns per minute; 0/0 if it is not known.
+     */
+    threadcalc_ratio_t speed_rpm;
+    /**
+     * Of a hole: F in the program's unit and mode; 0/0 if it is not known.
+     */
+    threadcalc_ratio_t feed;
+    /**
+     * Of a hole: from the face to the tap's end, in mm; 0/0 if it is not known.
+     */
+    threadcalc_ratio_t depth_mm;
+    /**
+     * Of a finding: what it is.
+     */
+    threadcalc_program_finding id;
+    /**
+     * Of a finding: how bad it is.
+     */
+    threadcalc_severity severity;
+    /**
+     * Of a finding: where in the line it begins, in bytes from 1.
+     */
+    uint32_t column;
+    /**
+     * Of a finding: the column behind its end.
+     */
+    uint32_t end_column;
+    /**
+     * Of a finding: 0 if it rests on something assumed, else 1.
+     */
+    int32_t is_certain;
+    /**
+     * Of a finding: how many numbers it carries.
+     */
+    int32_t number_count;
+    /**
+     * Of a finding: how many lines it rests on.
+     */
+    int32_t evidence_count;
+    /**
+     * Of a finding: how many calls lead to the line, at most 4 of which are told.
+     */
+    int32_t call_count;
+    /**
+     * The numbers.
+     */
+    threadcalc_program_number_t numbers[12];
+    /**
+     * The lines that it rests on.
+     */
+    threadcalc_evidence_t evidence[8];
+    /**
+     * Lines of the calls that lead to the line, the outermost first.
+     */
+    uint32_t calls[4];
+    /**
+     * What to write instead; may be empty.
+     */
+    char suggestion[56];
+    /**
+     * Which reading of an unknown fact it holds under; may be empty.
+     */
+    char reading[96];
+    /**
+     * What will happen, in words.
+     */
+    char message[256];
+} threadcalc_program_event_t;
+
+/**
+ * Why something was not checked.
+ */
+typedef int32_t threadcalc_reason;
+
+/**
+ * How often something was not checked, and where first. New members are added at the end only.
+ */
+typedef struct {
+    /**
+     * Why; THREADCALC_REASON_UNSET behind the last.
+     */
+    threadcalc_reason reason;
+    /**
+     * How often.
+     */
+    uint32_t count;
+    /**
+     * The first line.
+     */
+    uint32_t first_line;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * The reason in words.
+     */
+    char text[64];
+} threadcalc_unchecked_t;
 
 /**
  * Basic dimensions of a pipe thread in mm, exact; 0/0 where its standard has none. Frozen.
@@ -7650,6 +7975,84 @@ THREADCALC_API const char *THREADCALC_CALL threadcalc_move_name(int32_t next);
 THREADCALC_API const char *THREADCALC_CALL threadcalc_bottom_verdict_name(int32_t bottom_verdict);
 
 /**
+ * How many bytes a check takes.
+ */
+THREADCALC_API size_t THREADCALC_CALL threadcalc_checker_size(void);
+
+/**
+ * Begins the check of a program in memory of the caller's, of size bytes. The options may be NULL.
+ *
+ * The memory need not be cleared; what stood there is gone. Calls of subprograms are not followed here, since a piece
+ * that has gone by cannot be read again: threadcalc_check_json follows them.
+ * Errors: null-pointer, out-of-range (memory that is not aligned to 16 bytes), structure-size, missing (no dialect),
+ * those of threadcalc_cycle for a dialect, unknown-value.
+ * Source: RS274/NGC, NISTIR 6556; ISO 6983-1; where controls differ, the dialect.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_begin(
+    threadcalc_checker_t *checker,
+    size_t size,
+    const threadcalc_dialect_t *dialect,
+    const threadcalc_check_options_t *options,
+    threadcalc_error_t *error);
+
+/**
+ * Tells a tool of the shop's list, before the program is read; of two with one number the first counts.
+ *
+ * Errors: null-pointer, missing (not begun), too-long (more than 64 tools), structure-size, unknown-value, those of
+ * threadcalc_thread_write.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_add_tool(
+    threadcalc_checker_t *checker,
+    const threadcalc_tool_t *tool,
+    threadcalc_error_t *error);
+
+/**
+ * Takes bytes of the program until something is found or all are taken; taken says how many. Then ask
+ * threadcalc_checker_next until it gives THREADCALC_EVENT_NONE, and hand over the rest.
+ *
+ * Errors: null-pointer, missing (not begun), contradiction (the program was finished).
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_read(
+    threadcalc_checker_t *checker,
+    const uint8_t *program,
+    size_t length,
+    size_t *taken,
+    threadcalc_error_t *error);
+
+/**
+ * The next hole or finding that is known; kind is THREADCALC_EVENT_NONE if there is none. event_size is
+ * sizeof(threadcalc_program_event_t).
+ *
+ * Errors: null-pointer, missing (not begun), structure-size.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_next(
+    threadcalc_checker_t *checker,
+    threadcalc_program_event_t *event,
+    size_t event_size,
+    threadcalc_error_t *error);
+
+/**
+ * The program ends here: what can be said only now is to be taken with threadcalc_checker_next. Again it does nothing.
+ *
+ * Errors: null-pointer, missing (not begun).
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_finish(
+    threadcalc_checker_t *checker,
+    threadcalc_error_t *error);
+
+/**
+ * What was not checked so far, by index from 0; behind the last, reason is THREADCALC_REASON_UNSET.
+ *
+ * Errors: null-pointer, missing (not begun), structure-size.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_not_checked(
+    threadcalc_checker_t *checker,
+    size_t index,
+    threadcalc_unchecked_t *unchecked,
+    size_t unchecked_size,
+    threadcalc_error_t *error);
+
+/**
  * Checks a whole program: the JSON text of what is known in, the JSON text of a report out. UTF-8; needed counts the
  * NUL.
  *
@@ -8235,3 +8638,5 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_through_hole(
 #define THREADCALC_DIALECT_INIT THREADCALC_REQUEST_INIT(threadcalc_dialect_t)
 #define THREADCALC_CYCLE_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_cycle_request_t)
 #define THREADCALC_JOB_INIT THREADCALC_REQUEST_INIT(threadcalc_job_t)
+#define THREADCALC_CHECK_OPTIONS_INIT THREADCALC_REQUEST_INIT(threadcalc_check_options_t)
+#define THREADCALC_TOOL_INIT THREADCALC_REQUEST_INIT(threadcalc_tool_t)
