@@ -1592,7 +1592,7 @@
 #define THREADCALC_FIELD_DIALECT_ORDER_TABLE 234
 
 /**
- * Whether codes that are not listed are an alarm.
+ * Whether unlisted codes are an alarm.
  */
 #define THREADCALC_FIELD_DIALECT_UNLISTED_CODES_ALARM 235
 
@@ -1602,19 +1602,29 @@
 #define THREADCALC_FIELD_TOOL 250
 
 /**
- * The face of the part in a program's Z.
+ * What a lead may be off a pitch.
  */
-#define THREADCALC_FIELD_SURFACE_Z_MM 251
+#define THREADCALC_FIELD_WITHIN 251
 
 /**
- * Whether the switch for block delete is on.
+ * Face of the part in the program's Z.
  */
-#define THREADCALC_FIELD_BLOCK_DELETE 252
+#define THREADCALC_FIELD_SURFACE_Z_MM 252
 
 /**
- * Whether formulas and variables are computed.
+ * Position of the switch for block delete.
  */
-#define THREADCALC_FIELD_EVALUATE_MACROS 253
+#define THREADCALC_FIELD_BLOCK_DELETE 253
+
+/**
+ * Whether formulas are computed.
+ */
+#define THREADCALC_FIELD_EVALUATE_MACROS 254
+
+/**
+ * What a tool is.
+ */
+#define THREADCALC_FIELD_KIND 255
 
 /**
  * Not given.
@@ -4353,17 +4363,21 @@ typedef struct {
      */
     threadcalc_answer override_locked_in_cycle;
     /**
+     * Whether codes that neither the dialect names nor all mills share are an alarm.
+     */
+    threadcalc_answer unlisted_codes_alarm;
+    /**
      * Whether a semicolon begins a comment.
      */
     threadcalc_answer semicolon_comment;
     /**
      * Codes of inches, one or two with a blank between, "G20 G70"; both if not given.
      */
-    char units_codes_inch[20];
+    char units_codes_inch[22];
     /**
      * Codes of millimetres: "G21 G71" if not given.
      */
-    char units_codes_mm[20];
+    char units_codes_mm[22];
     /**
      * Code of one synchronised stroke that is no cycle.
      */
@@ -4464,10 +4478,6 @@ typedef struct {
      * The most decimals of F per revolution in inch programs.
      */
     threadcalc_ratio_t max_decimals_f_per_rev_inch;
-    /**
-     * Whether codes that neither the dialect names nor all mills share are an alarm.
-     */
-    threadcalc_answer unlisted_codes_alarm;
 } threadcalc_dialect_t;
 
 /**
@@ -8364,6 +8374,19 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_limit_pitch_diam
     const threadcalc_tap_limit_t *limit,
     const threadcalc_thread_t *thread,
     threadcalc_range_t *pitch_diameter_mm,
+    threadcalc_error_t *error);
+
+/**
+ * The limit of a ground tap that tap makers recommend to cut a class of Unified thread in the usual materials,
+ * not plated: a recommendation and no standard. GO and NOT GO decide.
+ *
+ * Errors: class-unset, does-not-apply (an external class, a thread that is not Unified), not-sourced (other
+ * classes than 2B and 3B, other sizes than those of UNC and UNF up to 3/4-10), those of threadcalc_thread_write.
+ * Source: a tap maker's printed recommendations for classes 2B and 3B; common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_usual_tap_limit(
+    const threadcalc_thread_t *thread,
+    threadcalc_tap_limit_t *limit,
     threadcalc_error_t *error);
 
 /**

@@ -125,8 +125,8 @@ static void choices(void)
                                         &mill.cycle_starts_spindle, &mill.s_in_cycle_block_allowed,
                                         &mill.peck_returns_to_r, &mill.mirror_flips_hand, &mill.rapid_cancels_cycle,
                                         &mill.cycle_words_sticky_across_cancel, &mill.f_converted_on_units_change,
-                                        &mill.override_locked_in_cycle, &mill.semicolon_comment,
-                                        &mill.unlisted_codes_alarm};
+                                        &mill.override_locked_in_cycle, &mill.unlisted_codes_alarm,
+                                        &mill.semicolon_comment};
             if (numbers[place] == 4
                 && (members[member] == &mill.feed_basis || members[member] == &mill.rigid_tap_code_sticky_until)) {
                 continue;

@@ -63,8 +63,8 @@ static int set_choice(threadcalc_dialect_t *mill, const char *key, const char *v
     const struct { const char *key; int32_t *member; } asked[] = {
         OF(needs_spindle_running), OF(lh_by_spindle_direction), OF(rigid_tap_code_has_s), OF(trailing_point),
         OF(cycle_starts_spindle), OF(mirror_flips_hand), OF(rapid_cancels_cycle),
-        OF(cycle_words_sticky_across_cancel), OF(override_locked_in_cycle), OF(semicolon_comment),
-        OF(unlisted_codes_alarm),
+        OF(cycle_words_sticky_across_cancel), OF(override_locked_in_cycle), OF(unlisted_codes_alarm),
+        OF(semicolon_comment),
         {"S_in_cycle_block_allowed", &mill->s_in_cycle_block_allowed},
         {"peck_returns_to_R", &mill->peck_returns_to_r},
         {"F_converted_on_units_change", &mill->f_converted_on_units_change}};

@@ -89,12 +89,12 @@ TOLD = {
     "cycle_words_sticky_across_cancel": True,
     "F_converted_on_units_change": True,
     "override_locked_in_cycle": False,
+    "unlisted_codes_alarm": True,
     "semicolon_comment": False,
     "max_block_chars": 80,
     "spaces_in_numbers": "error",
     "subprogram_call": "M98",
     "subprogram_return": "M99",
-    "unlisted_codes_alarm": False,
     "order_table": "units_first",
 }
 

@@ -123,7 +123,6 @@ OPTIONAL = {
             "mirror_flips_hand": KNOWN,
             "F_converted_on_units_change": KNOWN,
             "max_block_chars": st.integers(1, 65535),
-            "unlisted_codes_alarm": KNOWN,
             "order_table": st.sampled_from(["rs274ngc", "units_first"]),
         },
     ),

@@ -371,15 +371,19 @@ named! {
         DialectReturn = 233 "dialect.subprogram_return",
         /// In what order the words of a block act.
         DialectOrder = 234 "dialect.order_table",
-        /// Whether codes that are not listed are an alarm.
-        DialectUnlistedCodes = 235 "dialect.unlisted_codes_alarm",
+        /// Whether unlisted codes are an alarm.
+        DialectUnlisted = 235 "dialect.unlisted_codes_alarm",
         /// A tool of a tool list.
         Tool = 250 "tool",
-        /// The face of the part in a program's Z.
-        SurfaceZ = 251 "surface_z_mm",
-        /// Whether the switch for block delete is on.
-        BlockDelete = 252 "block_delete",
-        /// Whether formulas and variables are computed.
-        EvaluateMacros = 253 "evaluate_macros",
+        /// What a lead may be off a pitch.
+        Within = 251 "within",
+        /// Face of the part in the program's Z.
+        SurfaceZ = 252 "surface_z_mm",
+        /// Position of the switch for block delete.
+        BlockDelete = 253 "block_delete",
+        /// Whether formulas are computed.
+        EvaluateMacros = 254 "evaluate_macros",
+        /// What a tool is.
+        ToolKind = 255 "kind",
     }
 }

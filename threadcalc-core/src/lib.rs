@@ -105,7 +105,7 @@ pub use profile::Profile;
 pub use series::{Near, NearThreads, choice, is_iso_262, near, standard_threads};
 pub use tap::{
     ChamferForm, IsoTap, IsoTapClass, LimitLetter, ShankMark, Suits, TapAdvice, TapJob, TapKind, TapLimit,
-    chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark,
+    chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark, usual_tap_limit,
 };
 pub use taper_depth::{TaperDepthRequest, TaperDepths, taper_depths};
 pub use text::Text;

@@ -427,13 +427,17 @@ pub const THREADCALC_FIELD_DIALECT_SUBPROGRAM_CALL: i32 = 232;
 pub const THREADCALC_FIELD_DIALECT_SUBPROGRAM_RETURN: i32 = 233;
 /// In what order the words of a block act.
 pub const THREADCALC_FIELD_DIALECT_ORDER_TABLE: i32 = 234;
-/// Whether codes that are not listed are an alarm.
+/// Whether unlisted codes are an alarm.
 pub const THREADCALC_FIELD_DIALECT_UNLISTED_CODES_ALARM: i32 = 235;
 /// A tool of a tool list.
 pub const THREADCALC_FIELD_TOOL: i32 = 250;
-/// The face of the part in a program's Z.
-pub const THREADCALC_FIELD_SURFACE_Z_MM: i32 = 251;
-/// Whether the switch for block delete is on.
-pub const THREADCALC_FIELD_BLOCK_DELETE: i32 = 252;
-/// Whether formulas and variables are computed.
-pub const THREADCALC_FIELD_EVALUATE_MACROS: i32 = 253;
+/// What a lead may be off a pitch.
+pub const THREADCALC_FIELD_WITHIN: i32 = 251;
+/// Face of the part in the program's Z.
+pub const THREADCALC_FIELD_SURFACE_Z_MM: i32 = 252;
+/// Position of the switch for block delete.
+pub const THREADCALC_FIELD_BLOCK_DELETE: i32 = 253;
+/// Whether formulas are computed.
+pub const THREADCALC_FIELD_EVALUATE_MACROS: i32 = 254;
+/// What a tool is.
+pub const THREADCALC_FIELD_KIND: i32 = 255;

@@ -106,12 +106,14 @@ pub struct threadcalc_dialect_t {
     pub f_converted_on_units_change: threadcalc_answer,
     /// Whether overrides are locked inside the cycle.
     pub override_locked_in_cycle: threadcalc_answer,
+    /// Whether codes that neither the dialect names nor all mills share are an alarm.
+    pub unlisted_codes_alarm: threadcalc_answer,
     /// Whether a semicolon begins a comment.
     pub semicolon_comment: threadcalc_answer,
     /// Codes of inches, one or two with a blank between, "G20 G70"; both if not given.
-    pub units_codes_inch: [c_char; 20],
+    pub units_codes_inch: [c_char; 22],
     /// Codes of millimetres: "G21 G71" if not given.
-    pub units_codes_mm: [c_char; 20],
+    pub units_codes_mm: [c_char; 22],
     /// Code of one synchronised stroke that is no cycle.
     pub stroke_code: [c_char; 12],
     /// Code that mirrors an axis.
@@ -162,8 +164,6 @@ pub struct threadcalc_dialect_t {
     pub max_decimals_f_per_rev_mm: threadcalc_ratio_t,
     /// The most decimals of F per revolution in inch programs.
     pub max_decimals_f_per_rev_inch: threadcalc_ratio_t,
-    /// Whether codes that neither the dialect names nor all mills share are an alarm.
-    pub unlisted_codes_alarm: threadcalc_answer,
 }
 
 // SAFETY: integers and arrays of integers only.
@@ -207,6 +207,7 @@ unsafe impl Request for threadcalc_dialect_t {
         cycle_words_sticky_across_cancel,
         f_converted_on_units_change,
         override_locked_in_cycle,
+        unlisted_codes_alarm,
         semicolon_comment,
         units_codes_inch,
         units_codes_mm,
@@ -235,7 +236,6 @@ unsafe impl Request for threadcalc_dialect_t {
         max_decimals_f_per_min_inch,
         max_decimals_f_per_rev_mm,
         max_decimals_f_per_rev_inch,
-        unlisted_codes_alarm,
     ];
 }
 

@@ -129,10 +129,10 @@ impl threadcalc_tool_t {
     pub(crate) fn read(&self) -> Result<Tool, Error> {
         let mut tool = Tool::default();
         tool.number = self.number;
-        tool.kind = optional(self.kind, ToolKind::from_number, Field::Tool, ToolKind::CHOICES)?;
+        tool.kind = optional(self.kind, ToolKind::from_number, Field::ToolKind, ToolKind::CHOICES)?;
         tool.holder = optional(self.holder, Holder::from_number, Field::Holder, Holder::CHOICES)?;
         tool.thread = self.thread.read_optional()?;
-        tool.diameter_mm = self.diameter_mm.read(Field::Drill)?;
+        tool.diameter_mm = self.diameter_mm.read(Field::Diameter)?;
         tool.point_angle_deg = self.point_angle_deg.read(Field::PointAngle)?;
         tool.chamfer_threads = self.chamfer_threads.read(Field::ChamferThreads)?;
         Ok(tool)

@@ -46,8 +46,8 @@ fn read_answers(given: &threadcalc_dialect_t, dialect: &mut Dialect) -> Result<(
         ("cycle_words_sticky_across_cancel", given.cycle_words_sticky_across_cancel, Field::DialectCycleSticky),
         ("F_converted_on_units_change", given.f_converted_on_units_change, Field::DialectFeedConverted),
         ("override_locked_in_cycle", given.override_locked_in_cycle, Field::DialectOverride),
+        ("unlisted_codes_alarm", given.unlisted_codes_alarm, Field::DialectUnlisted),
         ("semicolon_comment", given.semicolon_comment, Field::DialectSemicolon),
-        ("unlisted_codes_alarm", given.unlisted_codes_alarm, Field::DialectUnlistedCodes),
     ] {
         dialect.set(key, flag_of(answer, field)?)?;
     }

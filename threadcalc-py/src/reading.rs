@@ -57,6 +57,8 @@ answer! {
         feed_converted_on_units_change as "F_converted_on_units_change",
         /// Whether overrides are locked inside the cycle.
         override_locked_in_cycle,
+        /// Whether codes that neither the dialect names nor all mills share are an alarm.
+        unlisted_codes_alarm,
         /// Whether a semicolon begins a comment.
         semicolon_comment,
         /// The longest line that the control takes, in characters.
@@ -67,8 +69,6 @@ answer! {
         subprogram_call,
         /// Code that returns from one.
         subprogram_return,
-        /// Whether codes that neither the dialect names nor all mills share are an alarm.
-        unlisted_codes_alarm,
         /// In what order the words of a block act.
         order_table,
     }

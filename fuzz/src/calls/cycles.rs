@@ -78,8 +78,8 @@ fn set_reading(mill: &mut threadcalc_dialect_t, state: &State, input: &mut Input
         &mut mill.cycle_words_sticky_across_cancel,
         &mut mill.f_converted_on_units_change,
         &mut mill.override_locked_in_cycle,
-        &mut mill.semicolon_comment,
         &mut mill.unlisted_codes_alarm,
+        &mut mill.semicolon_comment,
     ];
     let texts: [&mut [c_char]; 13] = [
         &mut mill.units_codes_inch,

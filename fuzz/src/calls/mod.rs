@@ -48,7 +48,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 75] = [
+const OPERATIONS: [Operation; 76] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -124,6 +124,7 @@ const OPERATIONS: [Operation; 75] = [
     judged_drills::form_hole,
     judged_drills::judge,
     cycles::cycle,
+    taps::usual_limit,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.

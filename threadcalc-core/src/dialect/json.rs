@@ -70,12 +70,12 @@ fn serialize_reading<F: SerializeStruct>(reading: &Reading, fields: &mut F) -> R
     fields.serialize_field("cycle_words_sticky_across_cancel", &reading.cycle_words_sticky_across_cancel)?;
     fields.serialize_field("F_converted_on_units_change", &reading.feed_converted_on_units_change)?;
     fields.serialize_field("override_locked_in_cycle", &reading.override_locked_in_cycle)?;
+    fields.serialize_field("unlisted_codes_alarm", &reading.unlisted_codes_alarm)?;
     fields.serialize_field("semicolon_comment", &reading.semicolon_comment)?;
     fields.serialize_field("max_block_chars", &reading.max_block_chars)?;
     fields.serialize_field("spaces_in_numbers", &reading.spaces_in_numbers)?;
     fields.serialize_field("subprogram_call", &reading.subprogram_call)?;
     fields.serialize_field("subprogram_return", &reading.subprogram_return)?;
-    fields.serialize_field("unlisted_codes_alarm", &reading.unlisted_codes_alarm)?;
     fields.serialize_field("order_table", &reading.order_table)
 }
 

@@ -85,12 +85,12 @@ keys![
     "cycle_words_sticky_across_cancel",
     "F_converted_on_units_change",
     "override_locked_in_cycle",
+    "unlisted_codes_alarm",
     "semicolon_comment",
     "max_block_chars",
     "spaces_in_numbers",
     "subprogram_call",
     "subprogram_return",
-    "unlisted_codes_alarm",
     "order_table",
 ];
 

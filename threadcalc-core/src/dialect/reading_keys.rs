@@ -87,8 +87,8 @@ impl Reading {
             }
             "F_converted_on_units_change" => (&mut self.feed_converted_on_units_change, Field::DialectFeedConverted),
             "override_locked_in_cycle" => (&mut self.override_locked_in_cycle, Field::DialectOverride),
+            "unlisted_codes_alarm" => (&mut self.unlisted_codes_alarm, Field::DialectUnlisted),
             "semicolon_comment" => (&mut self.semicolon_comment, Field::DialectSemicolon),
-            "unlisted_codes_alarm" => (&mut self.unlisted_codes_alarm, Field::DialectUnlistedCodes),
             _ => return None,
         })
     }

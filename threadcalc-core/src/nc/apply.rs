@@ -59,7 +59,9 @@ const fn turn(meaning: Meaning, units_first: bool) -> u8 {
         Meaning::Units(_) => 7,
         Meaning::CutterCompensation(_) | Meaning::LengthOffset(_) | Meaning::WorkOffset(_) => 8,
         Meaning::Incremental(_) | Meaning::Return => 9,
-        Meaning::Mirror(_) | Meaning::Scale(_) | Meaning::Rotate(_) | Meaning::OwnAxisWords => 10,
+        Meaning::Mirror(_) | Meaning::Scale(_) | Meaning::Rotate(_) | Meaning::OwnAxisWords | Meaning::CancelCycle => {
+            10
+        }
         Meaning::Call | Meaning::CallReturn | Meaning::Stop | Meaning::ProgramEnd => 12,
         _ => 11,
     }
@@ -119,7 +121,8 @@ impl State {
             if meaning == Meaning::Unknown {
                 effects.foreign = effects.foreign.or(Some(found));
             }
-            let bit = group(meaning).map_or(0, |group| 1_u32.wrapping_shl(u32::from(group)));
+            let is_strict = context.dialect.reading.unlisted_codes_alarm == Some(true);
+            let bit = group(meaning, is_strict).map_or(0, |group| 1_u32.wrapping_shl(u32::from(group)));
             if groups & bit != 0 {
                 effects.twice = effects.twice.or(Some(found));
                 continue;
@@ -266,7 +269,8 @@ impl State {
         if motion.is_cycle() && self.motion != motion {
             let (r, z) = if sticky || self.motion.is_cycle() { (self.cycle.r, self.cycle.z) } else { (None, None) };
             let initial_z = if self.motion.is_cycle() { self.cycle.initial_z } else { self.position.z };
-            self.cycle = CycleWords { r, z, initial_z, line: words.line, ..CycleWords::default() };
+            let (line, depth) = (words.line, self.depth);
+            self.cycle = CycleWords { r, z, initial_z, line, depth, ..CycleWords::default() };
         } else if motion.is_cycle() {
             self.cycle.line = words.line;
         }

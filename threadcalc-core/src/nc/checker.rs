@@ -142,7 +142,15 @@ impl Checker {
     /// The lines of the calls that are being followed, the outermost first.
     pub(super) fn set_calls(&mut self, lines: impl Iterator<Item = u32>) {
         self.judge.calls = [0; MOST_CALLS_TOLD];
-        self.judge.calls.iter_mut().zip(lines).for_each(|(place, line)| *place = line);
+        let mut depth = 0_u8;
+        let mut places = self.judge.calls.iter_mut();
+        for line in lines {
+            depth = depth.saturating_add(1);
+            if let Some(place) = places.next() {
+                *place = line;
+            }
+        }
+        self.judge.state.depth = depth;
     }
 
     /// The block that was just read; what it does is given back for who follows calls.

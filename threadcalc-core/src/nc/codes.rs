@@ -188,15 +188,17 @@ const fn of_m(tenths: u32) -> Meaning {
 }
 
 /// Codes of one group exclude each other in a block.
-pub(super) const fn group(meaning: Meaning) -> Option<u8> {
+pub(super) const fn group(meaning: Meaning, is_strict: bool) -> Option<u8> {
     Some(match meaning {
         Meaning::Rapid
         | Meaning::FeedMove
         | Meaning::Tap { .. }
         | Meaning::Stroke
         | Meaning::DrillCycle
-        | Meaning::OtherCycle
-        | Meaning::CancelCycle => 1,
+        | Meaning::OtherCycle => 1,
+        Meaning::CancelCycle if is_strict => 1,
+        // Elsewhere G80 may stand beside the next motion, and acts before it.
+        Meaning::CancelCycle => 14,
         Meaning::Plane { .. } => 2,
         Meaning::Incremental(_) => 3,
         Meaning::FeedMode(_) | Meaning::InverseTime => 5,

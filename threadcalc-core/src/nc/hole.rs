@@ -175,9 +175,10 @@ impl Judge {
         let drill = Drill::of_diameter(diameter);
         let as_hole = as_hole(thread);
         let judged = |tap| judge_drill(&as_hole, drill, tap, None, None).ok();
-        let suits = |tap| {
-            judged(tap)
-                .is_some_and(|judged| judged.chosen.within_limits != WithinLimits::No && !judged.findings.has_error())
+        let suits = |tap| match tap {
+            Tap::Cut => judged(tap)
+                .is_some_and(|judged| judged.chosen.within_limits != WithinLimits::No && !judged.findings.has_error()),
+            Tap::Form => may_be_formed(thread, diameter),
         };
         let taps: &[Tap] = match at.kind {
             Some(ToolKind::FormTap) => &[Tap::Form],
@@ -238,4 +239,10 @@ impl Judge {
         finding.thread = Some(*thread);
         self.tell_hole(finding);
     }
+}
+
+/// Between 45 and 95 percent of 0.68 P below the major diameter: outside of that no form tap has its hole.
+fn may_be_formed(thread: &Thread, drill_mm: Length) -> bool {
+    let share = thread.major_mm().minus(drill_mm).and_then(|below| below.over(thread.pitch_mm()));
+    share.is_ok_and(|share| share >= Length::parts(306, 1000) && share <= Length::parts(646, 1000))
 }

@@ -213,6 +213,11 @@ impl Judge {
         }
     }
 
+    /// How many calls lead here.
+    pub(super) fn depth_of_calls(&self) -> u8 {
+        self.state.depth
+    }
+
     pub(super) fn speed(&self) -> Option<Length> {
         self.state.speed.and_then(|said| said.value)
     }

@@ -10,7 +10,6 @@ use crate::feed::{FeedMode, Unit};
 use crate::finding::Severity;
 use crate::length::{Length, Rounding};
 use crate::motion::Holder;
-use crate::text::Text;
 use crate::thread::Thread;
 
 /// Leads this near to each other are the same number: less than half of what parts neighbouring pitches.
@@ -187,7 +186,7 @@ impl Judge {
     }
 
     /// A finding about F: at its word if that stands in this block, else at the block.
-    fn at_feed(&self, id: Id) -> Finding {
+    pub(super) fn at_feed(&self, id: Id) -> Finding {
         match &self.state.feed {
             Some(feed) if feed.said.line == self.line => {
                 Finding::new(id, self.line, feed.said.column, feed.said.end_column)
@@ -203,25 +202,26 @@ impl Judge {
             .with(Key::LeadError, compared.error.to_f64())
     }
 
-    /// The F that would be right, as word and as number.
+    /// The F that would be right.
     fn suggest(&self, finding: Finding, compared: &Compared<'_>) -> Finding {
-        let mode = compared.basis.mode();
-        let Some(feed) = compared.basis.feed(compared.expected_mm, self.speed(), compared.unit) else { return finding };
-        let decimals = self.feed_decimals(mode, compared.unit);
-        let Ok(rounded) = feed.round_to(decimals, Rounding::HalfEven) else { return finding };
-        let Ok(value) = rounded.to_length() else { return finding };
-        let mut text = Text::<48>::new();
-        let point = if value.whole().is_some() { "." } else { "" };
-        let fits = text.push("F") && core::fmt::Write::write_fmt(&mut text, format_args!("{value}{point}")).is_ok();
-        let finding = finding.with(Key::SuggestedFeed, value.to_f64());
-        if fits { finding.write(text.as_str()) } else { finding }
+        self.feed_for(finding, compared.expected_mm, compared.basis, compared.unit)
     }
 
-    fn feed_decimals(&self, mode: FeedMode, unit: Unit) -> u8 {
+    pub(super) fn feed_decimals(&self, mode: FeedMode, unit: Unit) -> u8 {
         let most = &self.dialect.reading.max_decimals;
         match mode {
             FeedMode::PerMinute => most.feed_per_minute.of(unit).unwrap_or(4),
             FeedMode::PerRevolution => most.feed_per_revolution.of(unit).unwrap_or(6),
+        }
+    }
+
+    /// The decimals of F that the control takes, where the dialect says so.
+    pub(super) fn feed_most_decimals(&self, mode: FeedMode) -> Option<u8> {
+        let most = &self.dialect.reading.max_decimals;
+        let unit = self.state.unit()?;
+        match mode {
+            FeedMode::PerMinute => most.feed_per_minute.of(unit),
+            FeedMode::PerRevolution => most.feed_per_revolution.of(unit),
         }
     }
 }

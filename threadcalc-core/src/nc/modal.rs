@@ -10,7 +10,7 @@ use super::finding_id::FindingId as Id;
 use super::judge::{Judge, Tapping};
 use super::report::Reason;
 use super::state::{Act, Effects, Found, Mode, Motion, letter_bit};
-use crate::dialect::DwellUnit;
+use crate::dialect::{DwellUnit, FeedBasis};
 use crate::feed::{FeedMode, Unit};
 use crate::finding::Severity;
 use crate::length::Length;
@@ -48,7 +48,9 @@ impl Judge {
             self.tell(self::at(Id::TwoCodesOneGroup, self.line, &found));
         }
         self.foreign(effects);
-        let ends = effects.tool_change || effects.program_end || effects.call_return;
+        // A subprogram of positions goes back with the cycle that it was called with.
+        let returns = effects.call_return && self.state.cycle.depth == self.depth_of_calls();
+        let ends = effects.tool_change || effects.program_end || (returns && self.depth_of_calls() > 0);
         if before.taps() && (ends || self.state.motion != before) {
             self.close();
         }
@@ -56,9 +58,6 @@ impl Judge {
         if is_cycle && ends && self.state.motion == before {
             let finding = self.at_block(Id::CycleNotCancelled).because(EvidenceKind::Cycle, self.state.cycle.line);
             self.tell(finding.write("G80"));
-        }
-        if effects.mode_changed && !effects.feed_word {
-            self.feed_kept_under_other_mode();
         }
         match effects.act {
             Act::FeedMove | Act::Drill | Act::OtherCycle => self.carried(effects),
@@ -80,16 +79,19 @@ impl Judge {
         }
     }
 
-    /// The mode changed and the tapping feed stayed: told where it is used.
-    fn feed_kept_under_other_mode(&mut self) {
-        let Some(feed) = self.state.feed.filter(|feed| feed.for_tapping) else { return };
-        if self.state.motion.taps() {
-            let finding = self
-                .at_block(Id::FeedModeChangeWithoutFeed)
-                .with_some(Key::Feed, feed.said.value.map(Length::to_f64))
-                .because(EvidenceKind::Feed, feed.said.line);
-            self.tell(finding);
+    /// F was set under another mode than the one it is used under.
+    pub(super) fn feed_of_other_mode(&mut self, at: &Tapping) {
+        let (Some(feed), Some(mode)) = (self.state.feed, self.state.mode) else { return };
+        let follows = matches!(self.dialect.reading.feed_basis, None | Some(FeedBasis::ByMode));
+        if !follows || feed.mode.is_none_or(|set| set == mode.value) {
+            return;
         }
+        let finding = self
+            .at_block(Id::FeedModeChangeWithoutFeed)
+            .with_some(Key::Feed, feed.said.value.map(Length::to_f64))
+            .because(EvidenceKind::Feed, feed.said.line)
+            .because(EvidenceKind::FeedMode, mode.line);
+        self.count(finding, mode.line, at.count);
     }
 
     /// The first move at feed behind tapping: F and the feed mode may still be the tap's.

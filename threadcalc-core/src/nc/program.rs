@@ -170,7 +170,9 @@ impl<'a> ProgramCheck<'a> {
             while let Some(outer) = self.frames.pop() {
                 frame = outer;
             }
-        } else if frame.left > 0 && self.budget > 0 {
+        } else if frame.left > 0 && self.budget == 0 {
+            self.tell(Id::RecursionLimit);
+        } else if frame.left > 0 {
             frame.left = frame.left.saturating_sub(1);
             self.frames.push(frame);
             self.go_to(frame.target);

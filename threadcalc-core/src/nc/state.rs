@@ -91,6 +91,8 @@ pub(super) struct CycleWords {
     pub incremental: bool,
     /// The line of the cycle's code.
     pub line: u32,
+    /// How many calls lead to the code.
+    pub depth: u8,
     /// Holes since the code.
     pub holes: u32,
     /// Z before the cycle.
@@ -134,6 +136,8 @@ pub(super) struct State {
     pub tool_pending: Option<u32>,
     pub tool: Option<Held<Option<u32>>>,
     pub position: Position,
+    /// How many calls lead here.
+    pub depth: u8,
     pub program: Option<u64>,
     pub ended: bool,
 }
@@ -166,6 +170,7 @@ impl State {
             tool_pending: None,
             tool: None,
             position: Position::default(),
+            depth: 0,
             program: None,
             ended: false,
         }

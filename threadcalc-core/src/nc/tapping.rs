@@ -130,7 +130,10 @@ impl Judge {
             }
         }
         match wrong {
-            None => self.note_good(first.lead_mm),
+            None => {
+                self.note_good(first.lead_mm);
+                self.feed_of_other_mode(at);
+            }
             Some((finding, _)) if !right => {
                 let finding = if cuts.is_one() { finding } else { finding.uncertain(first.reading) };
                 let cause = self.cause_line(&finding);
@@ -191,12 +194,5 @@ impl Judge {
             return CodeText::holding(if hand == Hand::Left { "M4" } else { "M3" });
         }
         self.dialect.tapping_code(hand, false)
-    }
-}
-
-impl Judge {
-    /// No thread is declared: the lead alone.
-    fn identify(&mut self, _cuts: &Cuts, at: &Tapping) {
-        self.not_checked.note(Reason::ThreadNotKnown, at.line);
     }
 }

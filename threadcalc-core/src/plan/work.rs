@@ -200,7 +200,7 @@ impl Plan {
             (Some(_), _) if self.is_plated() => page.phrase(", ", "and its special size")?,
             _ => {}
         }
-        if let Some(limit) = self.tap_limit {
+        if let Some(limit) = self.tap_limit.filter(|_| self.is_plated()) {
             page.flow(", ", format_args!("{limit} or larger for the plating"))?;
         }
         match self.job.chamfer_threads {

@@ -60,7 +60,7 @@ const KINDS: [Kind; 20] = [
         keys: &[
             "cycle_starts_spindle", "S_in_cycle_block_allowed", "peck_returns_to_R", "mirror_flips_hand",
             "rapid_cancels_cycle", "cycle_words_sticky_across_cancel", "F_converted_on_units_change",
-            "override_locked_in_cycle", "semicolon_comment", "unlisted_codes_alarm",
+            "override_locked_in_cycle", "unlisted_codes_alarm", "semicolon_comment",
         ],
         good: &["true", "false", "yes", "no", "unknown"],
         bad: &[("perhaps", "true, false, or unknown"), ("1", "true, false, or unknown")],

@@ -150,12 +150,12 @@ fn dialect_keys() -> Vec<Key> {
         may("cycle_words_sticky_across_cancel", known_flag(), "Whether R and Z of a cancelled cycle are still there for the next one."),
         may("F_converted_on_units_change", known_flag(), "Whether a change of units converts F."),
         may("override_locked_in_cycle", known_flag(), "Whether overrides are locked inside the cycle."),
+        may("unlisted_codes_alarm", known_flag(), "Whether codes that neither the dialect names nor all mills share are an alarm."),
         may("semicolon_comment", known_flag(), "Whether a semicolon begins a comment."),
         may("max_block_chars", characters(), "The longest line that the control takes in characters, 1 to 65535."),
         may("spaces_in_numbers", choice(NumberSpaces::ALL), "What blanks inside a number are."),
         may("subprogram_call", code(), "Code that calls a subprogram, its number behind P."),
         may("subprogram_return", code(), "Code that returns from a subprogram."),
-        may("unlisted_codes_alarm", known_flag(), "Whether codes that neither the dialect names nor all mills share are an alarm."),
         may("order_table", choice(BlockOrder::ALL), "In what order the words of a block act."),
     ]
 }

@@ -35,9 +35,10 @@ const MORE: [&str; 7] = [
      dialect.scale_on=G51; dialect.scale_off=G50; dialect.rotate_on=G68; dialect.rotate_off=G69; \
      dialect.mirror_flips_hand=true; dialect.rapid_cancels_cycle=false; \
      dialect.cycle_words_sticky_across_cancel=true; dialect.F_converted_on_units_change=true; \
-     dialect.override_locked_in_cycle=false; dialect.semicolon_comment=true; dialect.max_block_chars=80; \
+     dialect.override_locked_in_cycle=false; dialect.unlisted_codes_alarm=true; \
+     dialect.semicolon_comment=true; dialect.max_block_chars=80; \
      dialect.spaces_in_numbers=error; dialect.subprogram_call=M98; dialect.subprogram_return=M99; \
-     dialect.unlisted_codes_alarm=false; dialect.order_table=units_first",
+     dialect.order_table=units_first",
 ];
 
 fn file(name: &str) -> String {

@@ -121,6 +121,7 @@ from threadcalc._threadcalc import (
     trimmed_depth_mm,
     turns_to_speed,
     usual_countersink,
+    usual_tap_limit,
 )
 from threadcalc.errors import DesignationError, ThreadcalcError
 
@@ -244,4 +245,5 @@ __all__ = [
     "trimmed_depth_mm",
     "turns_to_speed",
     "usual_countersink",
+    "usual_tap_limit",
 ]

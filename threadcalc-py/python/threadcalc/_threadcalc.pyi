@@ -130,6 +130,7 @@ __all__ = [
     "trimmed_depth_mm",
     "turns_to_speed",
     "usual_countersink",
+    "usual_tap_limit",
 ]
 
 _Exact: TypeAlias = int | Fraction | Decimal | str | float
@@ -1849,6 +1850,9 @@ class Reading:
     def override_locked_in_cycle(self) -> bool | None:
         """Whether overrides are locked inside the cycle. Where not, M49 has to lock them."""
     @property
+    def unlisted_codes_alarm(self) -> bool | None:
+        """Whether codes that neither the dialect names nor all mills share are an alarm."""
+    @property
     def semicolon_comment(self) -> bool | None:
         """Whether a semicolon begins a comment."""
     @property
@@ -1863,9 +1867,6 @@ class Reading:
     @property
     def subprogram_return(self) -> str | None:
         """Code that returns from one."""
-    @property
-    def unlisted_codes_alarm(self) -> bool | None:
-        """Whether codes that neither the dialect names nor all mills share are an alarm."""
     @property
     def order_table(self) -> _BlockOrder | None:
         """In what order the words of a block act: whether ``G20 F40.`` is inches per minute."""
@@ -3394,6 +3395,23 @@ def h_limit_for_plating(thread: Thread, plating_um: _Exact) -> TapLimit:
     'H4'
 
     Source: ASME B94.9, from memory; derived.
+    """
+
+def usual_tap_limit(thread: Thread, /) -> TapLimit:
+    """The limit of a ground tap that tap makers recommend for a class of Unified thread, not plated.
+
+    A recommendation and no standard: a tap that cuts oversize needs a smaller number, one that closes in a
+    larger one. GO and NOT GO decide.
+
+    Raises:
+        ThreadcalcError: ``class-unset``; ``does-not-apply`` for an external class or a thread that is not
+            Unified; ``not-sourced`` for other classes than 2B and 3B and for other sizes than those of UNC and
+            UNF up to 3/4-10.
+
+    >>> str(usual_tap_limit(Thread("1/4-20 UNC-2B")))
+    'H5'
+
+    Source: a tap maker's printed recommendations for classes 2B and 3B; common practice.
     """
 
 def read_shank_mark(text: str | bytes, /) -> ShankMark:
