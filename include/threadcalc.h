@@ -7985,6 +7985,16 @@ THREADCALC_API const char *THREADCALC_CALL threadcalc_move_name(int32_t next);
 THREADCALC_API const char *THREADCALC_CALL threadcalc_bottom_verdict_name(int32_t bottom_verdict);
 
 /**
+ * The stable id of a finding of a program: "lead-mismatch". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_program_finding_name(int32_t finding);
+
+/**
+ * The name of a number that a finding of a program carries: "lead_mm". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_program_number_name(int32_t key);
+
+/**
  * How many bytes a check takes.
  */
 THREADCALC_API size_t THREADCALC_CALL threadcalc_checker_size(void);
