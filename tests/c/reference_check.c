@@ -51,7 +51,10 @@ static int32_t set_dialect(csv_row *row, void *target, const char *key, const ch
         mill->base = strcmp(value, "rs274ngc") == 0 ? THREADCALC_DIALECT_RS274NGC : THREADCALC_DIALECT_OWN;
         return THREADCALC_STATUS_OK;
     }
-    return reference_dialect_set(row, mill, key, value);
+    /* The short names of units are for texts. */
+    return reference_dialect_set(row, mill, key, strcmp(value, "s") == 0    ? "seconds"
+                                                 : strcmp(value, "ms") == 0 ? "milliseconds"
+                                                                            : value);
 }
 
 static int32_t set_option(csv_row *row, void *target, const char *key, const char *value)
