@@ -341,7 +341,7 @@ pub(crate) fn display_text<const N: usize>(value: impl fmt::Display) -> [c_char;
     // A sink takes everything.
     let _written = fmt::write(&mut sink, format_args!("{value}"));
     // SAFETY: every byte was set at the beginning; a c_char is one byte.
-    held.map(|byte| unsafe { byte.assume_init() }.cast_signed() as c_char)
+    held.map(|byte| c_char::from_ne_bytes([unsafe { byte.assume_init() }]))
 }
 
 /// A short text of the core in a longer member: a copy of fixed size, which is cheaper than one of a length.
