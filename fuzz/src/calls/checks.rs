@@ -4,7 +4,7 @@ use threadcalc::*;
 
 use super::cycles::dialect;
 use super::memory::{Exact, Room};
-use super::protocol::{error_room, fixed_text, pointer, room, sized, succeeded, text_of};
+use super::protocol::{error_room, fixed_text, pointer, room, sized, succeeded, text as text_of};
 use super::{Input, State};
 
 /// Programs of the letters that the input gives, between blocks that tap.
@@ -39,7 +39,7 @@ pub fn pieces(state: &mut State, input: &mut Input<'_>) {
         let taken = room::<usize>(input);
         let error = error_room(input);
         // SAFETY: as above.
-        let place = unsafe { text.pointer().add(at) };
+        let place = unsafe { text.pointer::<u8>().add(at) };
         let left = text.length() - at;
         // SAFETY: as above.
         let read = unsafe { threadcalc_checker_read(checker, place, left, taken.pointer(), error.pointer()) };
