@@ -2,6 +2,7 @@
 //!
 //! Pointers are valid or NULL, lengths and sizes are true; everything else is whatever the input says.
 
+mod checks;
 mod cycles;
 mod depths;
 mod drills;
@@ -48,7 +49,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 76] = [
+const OPERATIONS: [Operation; 78] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -125,6 +126,8 @@ const OPERATIONS: [Operation; 76] = [
     judged_drills::judge,
     cycles::cycle,
     taps::usual_limit,
+    checks::pieces,
+    checks::json,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.

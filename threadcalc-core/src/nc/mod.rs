@@ -21,6 +21,8 @@ mod formula;
 mod go;
 mod hole;
 mod identify;
+#[cfg(feature = "serde")]
+mod json;
 mod judge;
 mod lead;
 mod lines;
@@ -63,6 +65,6 @@ pub use options::{CheckOptions, Tool, ToolKind};
 pub use postfix::{Binary, Formula, Operation, Unary};
 pub use program::ProgramCheck;
 pub use reader::{Blocks, Reader, ReaderSettings, Taken};
-pub use report::{Event, NEVER_CHECKED, Reason, TappedHole, Unchecked};
+pub use report::{Event, NEVER_CHECKED, Reason, Report, TappedHole, Unchecked};
 pub use variables::{Variable, Variables};
 pub use word::{Assignment, InnerDelete, Word, WordValue, code_tenths};
