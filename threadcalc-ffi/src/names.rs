@@ -2,7 +2,7 @@
 
 use core::ffi::c_char;
 
-use threadcalc_core::nc::{FindingId as ProgramFindingId, NumberKey as ProgramNumberKey};
+use threadcalc_core::nc::{ProgramFindingId, ProgramNumberKey};
 use threadcalc_core::{
     BottomVerdict, ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, GaugeReading, Hand,
     Holder, IsoTapClass, LimitLetter, Material, Move, NumberKey, Plating, PropertyClass, Series, Severity, Side, Sides,

@@ -3,7 +3,7 @@
 use core::ffi::c_char;
 
 use threadcalc_core::Hand;
-use threadcalc_core::nc::{Event, Finding, FindingNumber, TappedHole, ThreadSource};
+use threadcalc_core::nc::{Event, FindingNumber, ProgramFinding, TappedHole, ThreadSource};
 
 use crate::choices::threadcalc_hand;
 use crate::finding_ids::threadcalc_severity;
@@ -130,7 +130,7 @@ impl threadcalc_program_event_t {
         }
     }
 
-    fn of_finding(finding: &Finding) -> Self {
+    fn of_finding(finding: &ProgramFinding) -> Self {
         let (numbers, number_count) = fill(
             [threadcalc_program_number_t::default(); 12],
             finding.numbers().map(|(key, number)| {

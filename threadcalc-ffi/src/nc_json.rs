@@ -131,7 +131,7 @@ impl Filled for CheckRequest {
 #[derive(Default)]
 pub(crate) struct Checked {
     holes: Vec<threadcalc_core::nc::TappedHole>,
-    findings: Vec<threadcalc_core::nc::Finding>,
+    findings: Vec<threadcalc_core::nc::ProgramFinding>,
     not_checked: Vec<threadcalc_core::nc::Unchecked>,
 }
 

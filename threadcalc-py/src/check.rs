@@ -135,7 +135,7 @@ fn set_all(
     for (key, value) in fields {
         let Ok(name) = key.cast::<PyString>() else { return Err(wrong_type(&key, Field::Key, "str")) };
         let key = format!("{prefix}{}", name.to_string_lossy());
-        if key == "machine.gears" && !value.is_none() {
+        if key == "machine.gears" && !value.is_none() && !value.is_instance_of::<PyString>() {
             for gear in value.try_iter()? {
                 let numbers = gear?.try_iter()?.map(|number| exact(&number?, Field::MachineGears));
                 let numbers = numbers.collect::<PyResult<Vec<_>>>()?;

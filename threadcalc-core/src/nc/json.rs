@@ -2,7 +2,7 @@
 
 use serde::ser::{Serialize, SerializeStruct, Serializer};
 
-use super::finding::{Evidence, Finding, FindingNumber};
+use super::finding::{Evidence, FindingNumber, ProgramFinding};
 use super::report::{NEVER_CHECKED, Report, TappedHole, Unchecked};
 use crate::json::{Shown, serialize_fields};
 use crate::plan::SCHEMA;
@@ -38,9 +38,9 @@ impl Serialize for TappedHole {
     }
 }
 
-impl Serialize for Finding {
+impl Serialize for ProgramFinding {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serialize_fields!(serializer, "Finding",
+        serialize_fields!(serializer, "ProgramFinding",
             "id": self.id(),
             "severity": self.severity(),
             "line": self.line(),
@@ -61,7 +61,7 @@ impl Serialize for Finding {
     }
 }
 
-struct CallPath<'a>(&'a Finding);
+struct CallPath<'a>(&'a ProgramFinding);
 
 impl Serialize for CallPath<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
@@ -70,7 +70,7 @@ impl Serialize for CallPath<'_> {
 }
 
 /// The numbers of a finding by their names.
-struct Numbers<'a>(&'a Finding);
+struct Numbers<'a>(&'a ProgramFinding);
 
 impl Serialize for Numbers<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
@@ -88,7 +88,7 @@ impl Serialize for FindingNumber {
 }
 
 /// The lines that a finding rests on.
-struct Lines<'a>(&'a Finding);
+struct Lines<'a>(&'a ProgramFinding);
 
 impl Serialize for Lines<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {

@@ -157,7 +157,7 @@ pub struct Report<'a> {
     /// The blocks that tap, in the order in which they run.
     pub tapped_holes: &'a [TappedHole],
     /// The findings.
-    pub findings: &'a [Finding],
+    pub findings: &'a [ProgramFinding],
     /// What was not checked.
     pub not_checked: &'a [Unchecked],
 }

@@ -123,7 +123,7 @@ fn the_schema_of_a_report_has_exactly_the_keys_that_are_written() {
     let mut listed = listed(&committed("report.schema.json"));
     let mut written = Objects::new();
     reports::each(|report| seen(report, "", &mut written));
-    let numbers: BTreeSet<_> = nc::NumberKey::ALL.iter().map(|key| key.name().to_owned()).collect();
+    let numbers: BTreeSet<_> = nc::ProgramNumberKey::ALL.iter().map(|key| key.name().to_owned()).collect();
     assert_eq!(listed.remove("findings[].numbers"), Some(numbers.clone()));
     let carried = written.remove("findings[].numbers").expect("findings with numbers");
     assert!(carried.len() > 20 && carried.is_subset(&numbers), "{carried:?}");

@@ -1,7 +1,7 @@
 //! The schema of a check's report: one line a key.
 
 use serde_json::{Value, json};
-use threadcalc_core::nc::{EvidenceKind, FindingId, NumberKey, Reason, ThreadSource};
+use threadcalc_core::nc::{EvidenceKind, ProgramFindingId, ProgramNumberKey, Reason, ThreadSource};
 use threadcalc_core::{Hand, SCHEMA, Severity};
 
 use crate::words::{
@@ -40,7 +40,7 @@ fn hole() -> Vec<Key> {
 #[rustfmt::skip]
 fn finding() -> Vec<Key> {
     vec![
-        must("id", choice(FindingId::ALL), "What it is."),
+        must("id", choice(ProgramFindingId::ALL), "What it is."),
         must("severity", choice(Severity::ALL), "How bad it is."),
         must("line", whole(1), "The line, from 1."),
         must("column", whole(1), "Where in the line it begins, in bytes from 1."),
@@ -51,7 +51,7 @@ fn finding() -> Vec<Key> {
         may("hole", whole(1), "Which tapping block of the program, from 1; null if it speaks of none."),
         may("thread", text(), "Designation of the thread that the hole is to have; null if nobody names one."),
         must("message", text(), "What will happen, in words."),
-        must("numbers", some_of(&names(NumberKey::ALL), json!({ "type": ["number", "string", "null"] })), "Its numbers, derived, with their units in the names; some are a letter or a hand."),
+        must("numbers", some_of(&names(ProgramNumberKey::ALL), json!({ "type": ["number", "string", "null"] })), "Its numbers, derived, with their units in the names; some are a letter or a hand."),
         must("evidence", list(object(&evidence())), "The lines that it rests on."),
         must("suggestion", text(), "What to write instead; may be empty."),
         must("reading", text(), "Which reading of an unknown fact it holds under; may be empty."),
