@@ -8,7 +8,10 @@ import re
 import sys
 from pathlib import Path
 
-TABLES = Path(__file__).resolve().parent.parent / "tests" / "reference"
+TESTS = Path(__file__).resolve().parent.parent / "tests"
+TABLES = TESTS / "reference"
+# Settings and size of the pieces of a program.
+PROGRAM_HEADS = [b"\x00\x07", b"\x01\x02", b"\x06\x11", b"\x0f\x05"]
 
 JOB = {
     "schema": 1, "thread": "M8", "unit": "mm", "mode": "per_minute", "decimals": 3, "rpm": 650,
@@ -41,6 +44,15 @@ def jobs(designations):
         yield json.dumps(JOB | variant | {"thread": designation.decode("latin-1")}).encode()
 
 
+def programs():
+    """Whole programs, and each of their lines with every setting."""
+    for program in sorted(TESTS.glob("nc/*.nc")):
+        text = program.read_bytes()
+        yield PROGRAM_HEADS[0] + text[:510]
+        for line in text.splitlines(keepends=True):
+            yield from (head + line for head in PROGRAM_HEADS)
+
+
 def main():
     folder = Path(sys.argv[1])
     designations = sorted({text for table in TABLES.glob("*.csv") for column in ("text", "thread", "designation")
@@ -53,6 +65,7 @@ def main():
         "json": jobs(designations),
         "hole_note": set(texts("hole_note", "text")),
         "comment": set(texts("comment", "text")),
+        "program": set(programs()),
     }
     for target, inputs in inputs_of.items():
         (folder / target).mkdir(parents=True, exist_ok=True)

@@ -40,6 +40,7 @@ mod length;
 mod limits;
 mod motion;
 mod named;
+pub mod nc;
 mod number;
 mod number_key;
 mod pipe;

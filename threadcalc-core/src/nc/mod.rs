@@ -1,0 +1,32 @@
+//! Reading of NC programs in the word-address format of ISO 6983-1 and RS274/NGC.
+//!
+//! A program is bytes. [`Reader`] takes them in pieces of any size and gives [`Block`]s: words with exact
+//! numbers or formulas, comments, and the faults of each line with their columns. [`evaluate`] computes a
+//! formula with the [`Variables`] that the program has set. What the words do is another question.
+
+mod block;
+mod comments;
+mod expression;
+mod fault;
+mod formula;
+mod lines;
+mod list;
+mod name;
+mod number;
+mod postfix;
+mod reader;
+mod scan;
+mod variables;
+mod word;
+mod words;
+
+pub use block::Block;
+pub use comments::BlockComment;
+pub use fault::{Fault, FaultKind};
+pub use formula::{Unresolved, evaluate};
+pub use lines::{LineEnd, LineEnds};
+pub use number::{Number, Sign};
+pub use postfix::{Binary, Formula, Operation, Unary};
+pub use reader::{Blocks, Reader, ReaderSettings, Taken};
+pub use variables::{Variable, Variables};
+pub use word::{Assignment, InnerDelete, Word, WordValue, code_tenths};
