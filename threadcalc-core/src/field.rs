@@ -301,5 +301,7 @@ named! {
         DrillClearance = 185 "drill_clearance_mm",
         /// How much larger than itself a drill cuts.
         Oversize = 190 "oversize_mm",
+        /// Tolerance of a lead, relative.
+        Within = 248 "within",
     }
 }

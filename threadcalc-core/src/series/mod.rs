@@ -6,11 +6,14 @@ mod iso_228_1;
 mod iso_261;
 mod near;
 mod pipe;
+mod pitches;
 
 pub(crate) use asme_b1_20_1::{InchPipe, e4_inches};
 pub(crate) use iso_228_1::{MetricPipe, minor_tolerance, whitworth_height};
 pub use near::{Near, NearThreads, near};
 pub(crate) use pipe::{PipeSize, inch_pipe, metric_pipe, other_system, pipe_size, pipe_sizes};
+pub(crate) use pitches::{ListedPitch, PITCHES};
+pub use pitches::{PitchSystem, PitchSystems};
 
 use crate::form::Form;
 use crate::length::Length;
