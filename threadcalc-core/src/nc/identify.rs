@@ -66,7 +66,7 @@ impl Match {
     /// Whether the lead is this pitch to one in a million.
     #[must_use]
     pub fn is_exact(&self) -> bool {
-        self.lead_error.magnitude() < EXACT_WITHIN
+        self.lead_error.magnitude() <= EXACT_WITHIN
     }
 }
 
@@ -112,9 +112,9 @@ impl Leads {
         Ok(Self { own: part(self.own)?, shortest: part(self.shortest)?, longest: part(self.longest)? })
     }
 
-    /// Whether one of them is within the tolerance of a pitch.
+    /// Whether one of them is within the tolerance of a pitch; an exact one always is.
     fn are_near(self, pitch: Length, within: Ratio) -> bool {
-        let Ok(off) = pitch.times(within) else { return false };
+        let Ok(off) = pitch.times(within.max(EXACT_WITHIN)) else { return false };
         pitch.plus(off).is_ok_and(|most| self.shortest <= most)
             && pitch.minus(off).is_ok_and(|least| self.longest >= least)
     }

@@ -10,6 +10,7 @@ mod lists;
 mod motion;
 mod notes;
 mod pipes;
+mod programs;
 mod table;
 mod taps;
 mod texts;
