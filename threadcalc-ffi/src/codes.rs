@@ -357,3 +357,5 @@ pub const THREADCALC_FIELD_DRILL_POINT_MM: i32 = 184;
 pub const THREADCALC_FIELD_DRILL_CLEARANCE_MM: i32 = 185;
 /// How much larger than itself a drill cuts.
 pub const THREADCALC_FIELD_OVERSIZE_MM: i32 = 190;
+/// Tolerance of a lead, relative.
+pub const THREADCALC_FIELD_WITHIN: i32 = 248;

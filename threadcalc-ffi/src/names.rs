@@ -8,6 +8,8 @@ use threadcalc_core::{
     Suits, TapKind, Verdict, Weakest, WithinLimits, WrittenAs,
 };
 
+use threadcalc_core::nc::LeadVerdict;
+
 use crate::codes::{THREADCALC_STATUS_INTERNAL_FAULT, THREADCALC_STATUS_OK};
 
 /// A name with room for its NUL.
@@ -248,4 +250,10 @@ pub extern "C" fn threadcalc_move_name(next: i32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn threadcalc_bottom_verdict_name(bottom_verdict: i32) -> *const c_char {
     name_of!(BottomVerdict, name, bottom_verdict)
+}
+
+/// "identified", "ambiguous", "nonstandard". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_lead_verdict_name(lead_verdict: i32) -> *const c_char {
+    name_of!(LeadVerdict, name, lead_verdict)
 }

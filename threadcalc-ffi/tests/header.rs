@@ -182,6 +182,7 @@ same_numbers! {
     units_of_a_dwell_have_the_numbers_of_the_core: "DWELL_UNIT" threadcalc_core::DwellUnit,
     ways_to_count_a_way_out_have_the_numbers_of_the_core: "RETRACT_IN" threadcalc_core::RetractIn,
     returns_have_the_numbers_of_the_core: "RETURN_TO" threadcalc_core::ReturnTo,
+    verdicts_on_a_lead_have_the_numbers_of_the_core: "LEAD_VERDICT" threadcalc_core::nc::LeadVerdict,
 }
 
 /// The library's own fault has no code in the core, which cannot panic.

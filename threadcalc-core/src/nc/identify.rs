@@ -353,7 +353,7 @@ pub fn threads_of_pitch(
     pitch_mm: Length,
     diameter_mm: Length,
     starts: i64,
-) -> Result<impl Iterator<Item = Thread>, Error> {
+) -> Result<impl Iterator<Item = Thread> + Clone, Error> {
     let pitch = above_zero(pitch_mm, Field::Pitch, MOST_LEAD)?;
     let diameter = above_zero(diameter_mm, Field::Diameter, LARGEST_DIAMETER_MM)?;
     check_digits(diameter, Field::Diameter)?;

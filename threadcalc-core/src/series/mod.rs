@@ -166,7 +166,7 @@ fn unified_diameter(size: &UnifiedSize) -> Length {
 ///
 /// # Source
 /// ISO 261:1998 table 2; ASME B1.1-2003 table 1; ASME B1.20.1-1983; ASME B1.20.3; ISO 228-1:2000; ISO 7-1:1994.
-pub fn standard_threads(form: Option<Form>, series: Option<Series>) -> impl Iterator<Item = Thread> {
+pub fn standard_threads(form: Option<Form>, series: Option<Series>) -> impl Iterator<Item = Thread> + Clone {
     let metric = iso_261::SIZES
         .iter()
         .flat_map(|size| metric_pitches(size).map(move |p| (Form::Metric, metric_diameter(size), p)));
