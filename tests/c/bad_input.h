@@ -55,5 +55,6 @@ void bad_jobs(void);
 void bad_taps(void);
 void bad_gauges(void);
 void bad_depths(void);
+void bad_identify(void);
 
 #endif
