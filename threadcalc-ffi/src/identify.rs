@@ -66,7 +66,7 @@ pub struct threadcalc_match_t {
     /// The pitch in mm.
     pub pitch_mm: threadcalc_ratio_t,
     /// Its threads per inch; 0/0 for a metric pitch.
-    pub threads_per_inch: threadcalc_ratio_t,
+    pub tpi: threadcalc_ratio_t,
     /// lead / (pitch x starts) - 1; positive means that the lead is too long.
     pub lead_error: threadcalc_ratio_t,
     /// The pitch in words, "0.8 mm", "32 TPI".
@@ -90,7 +90,7 @@ impl threadcalc_match_t {
         let holds = |system| i32::from(near.systems.holds(system));
         Self {
             pitch_mm: threadcalc_ratio_t::of(near.pitch_mm),
-            threads_per_inch: threadcalc_ratio_t::of_option(near.threads_per_inch),
+            tpi: threadcalc_ratio_t::of_option(near.tpi),
             lead_error: threadcalc_ratio_t::of(near.lead_error),
             name: fixed_text(&near.to_string()),
             is_metric: holds(PitchSystem::Metric),

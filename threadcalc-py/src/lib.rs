@@ -27,6 +27,7 @@ mod finding;
 mod gauge;
 mod gear;
 mod hole_note;
+mod identify;
 mod job;
 mod limits;
 mod motion;
@@ -84,6 +85,8 @@ mod _threadcalc {
     use crate::gear::{Gear, GearFit, gear_fit};
     #[pymodule_export]
     use crate::hole_note::{HoleNote, read_hole_note};
+    #[pymodule_export]
+    use crate::identify::{Identification, Match, identify, identify_feed, identify_lead, threads_of_pitch};
     #[pymodule_export]
     use crate::job::Job;
     #[pymodule_export]

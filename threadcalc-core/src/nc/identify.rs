@@ -53,7 +53,7 @@ pub struct Match {
     /// The pitch in millimetres.
     pub pitch_mm: Length,
     /// Its threads per inch; `None` for a metric pitch.
-    pub threads_per_inch: Option<Length>,
+    pub tpi: Option<Length>,
     /// The systems whose tables list it.
     pub systems: PitchSystems,
     /// `lead / (pitch × starts) − 1`; positive means that the lead is too long.
@@ -73,7 +73,7 @@ impl Match {
 /// `0.8 mm`, `32 TPI`.
 impl fmt::Display for Match {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let (number, unit) = match self.threads_per_inch {
+        let (number, unit) = match self.tpi {
             Some(per_inch) => (per_inch, " TPI"),
             None => (self.pitch_mm, " mm"),
         };
@@ -274,7 +274,7 @@ impl Identification {
         let count = if by_tolerance { usize::from(self.hits) } else { 2 };
         let all = Outward::from(pitch.own).map(move |(listed, lead_error)| Match {
             pitch_mm: listed.mm(),
-            threads_per_inch: listed.threads_per_inch(),
+            tpi: listed.threads_per_inch(),
             systems: listed.systems(),
             lead_error,
             is_within: pitch.are_near(listed.mm(), within),
@@ -295,7 +295,7 @@ impl Identification {
             Some(found) => {
                 finding.add_number(NumberKey::PitchMm, found.pitch_mm.to_f64());
                 finding.add_number(NumberKey::LeadError, found.lead_error.to_f64());
-                if let Some(per_inch) = found.threads_per_inch {
+                if let Some(per_inch) = found.tpi {
                     finding.add_number(NumberKey::Tpi, per_inch.to_f64());
                 }
             }

@@ -175,7 +175,8 @@ const COUNT: usize = 54;
 
 const fn all() -> [ListedPitch; COUNT] {
     let mut listed = [ListedPitch::COARSEST; COUNT];
-    let (mut free, mut above) = (listed.as_mut_slice(), ListedPitch::FINEST);
+    let mut above = ListedPitch::FINEST;
+    let mut free: &mut [ListedPitch] = &mut listed;
     while let [place, rest @ ..] = free {
         above = next(above);
         *place = above;

@@ -46,8 +46,7 @@ fn identified(row: Row<'_>) -> Result<Results, Failure> {
     };
     let systems = |near: Match| near.systems.iter().map(|system| system.name()).collect::<Vec<_>>().join("+");
     let yes = |is: bool| String::from(if is { "yes" } else { "no" });
-    let per_inch =
-        |near: &Match| near.threads_per_inch.is_none_or(|per_inch| Length::INCH.over(per_inch) == Ok(near.pitch_mm));
+    let per_inch = |near: &Match| near.tpi.is_none_or(|per_inch| Length::INCH.over(per_inch) == Ok(near.pitch_mm));
     assert!(found.matches().all(|near| per_inch(&near)), "{}: threads per inch", row.cell("id"));
     assert_eq!(i64::from(found.starts()), whole(row, "starts").unwrap_or(1));
     Ok(vec![
