@@ -6,6 +6,7 @@ mod cycles;
 mod depths;
 mod drills;
 mod gauges;
+mod identify;
 mod input;
 mod judged_drills;
 pub mod memory;
@@ -48,7 +49,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 75] = [
+const OPERATIONS: [Operation; 78] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -124,6 +125,9 @@ const OPERATIONS: [Operation; 75] = [
     judged_drills::form_hole,
     judged_drills::judge,
     cycles::cycle,
+    identify::lead,
+    identify::words,
+    identify::threads,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.

@@ -5,6 +5,7 @@ mod depths;
 mod engagements;
 mod feeds;
 mod holes;
+mod identified;
 mod jobs;
 mod limits;
 mod notes;
