@@ -44,7 +44,7 @@ static void of_leads(void)
     size_t count = 0, place;
     CHECK(threadcalc_identify(&lead, NULL, 0, &found, sizeof found, matches, 1, &count, NULL) == OK && count == 1);
     CHECK(found.verdict == THREADCALC_LEAD_VERDICT_IDENTIFIED && strcmp(matches[0].name, "20 TPI") == 0);
-    CHECK(found.starts == 1 && found.finding.id == THREADCALC_FINDING_THREAD_IDENTIFIED);
+    CHECK(found.starts == 1 && strcmp(found.text, "20 TPI (0.000 %)") == 0);
     CHECK(threadcalc_identify(&lead, &none, 1, &found, sizeof found, matches, 1, &count, NULL) == OK && count == 1);
     count = 0;
     memset(matches, 0xA5, sizeof matches);

@@ -95,8 +95,7 @@ static int32_t identify(csv_row *row)
         return status;
     }
     csv_text(row, "verdict", threadcalc_lead_verdict_name(found.verdict));
-    csv_text(row, "finding", threadcalc_finding_name(found.finding.id));
-    csv_text(row, "suggestion", found.finding.suggestion);
+    csv_text(row, "text", found.text);
     csv_exact(row, "pitch_mm", matches[0].pitch_mm);
     csv_exact(row, "shortest_mm", found.shortest_lead_mm);
     csv_exact(row, "longest_mm", found.longest_lead_mm);

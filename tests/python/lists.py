@@ -127,8 +127,7 @@ def identify(row: Cells) -> dict[str, object]:
         "is_exact": each(" ", lambda near: yes(near.is_exact)),
         "shortest_mm": found.shortest_lead_mm,
         "longest_mm": found.longest_lead_mm,
-        "finding": found.finding.id,
-        "suggestion": found.finding.suggestion,
+        "text": str(found),
     }
 
 

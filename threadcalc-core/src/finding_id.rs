@@ -118,12 +118,6 @@ named! {
         HolderTravel = 99 "holder-travel",
         /// The kind of tap does not suit the hole.
         TapKindUnsuited = 100 "tap-kind-unsuited",
-        /// The lead is one standard pitch.
-        ThreadIdentified = 150 "thread-identified",
-        /// The lead may be more than one standard pitch.
-        AmbiguousThread = 151 "ambiguous-thread",
-        /// The lead is no standard pitch; the two nearest.
-        NonstandardLead = 152 "nonstandard-lead",
     }
 }
 
@@ -166,8 +160,6 @@ impl FindingId {
             | Self::ThreadStripsFirst
             | Self::PeckTapping
             | Self::TapKindUnsuited
-            | Self::AmbiguousThread
-            | Self::NonstandardLead
             | Self::MoreFindings => Severity::Warning,
             _ => Severity::Info,
         }
@@ -233,9 +225,6 @@ impl FindingId {
             Self::PeckTapping => "pecks need a control and a holder that meet the thread again",
             Self::HolderTravel => "the holder has to give along the axis",
             Self::TapKindUnsuited => "this kind of tap does not suit the hole",
-            Self::ThreadIdentified => "the lead is a standard pitch",
-            Self::AmbiguousThread => "the lead may be more than one standard pitch",
-            Self::NonstandardLead => "the lead is no standard pitch; the nearest",
         }
     }
 }

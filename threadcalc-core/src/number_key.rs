@@ -99,7 +99,5 @@ named! {
         CountersinkAngleDeg = 101 "countersink_angle_deg",
         /// Full thread that is lost, in mm.
         FullThreadLostMm = 102 "full_thread_lost_mm",
-        /// Threads per inch.
-        Tpi = 150 "tpi",
     }
 }

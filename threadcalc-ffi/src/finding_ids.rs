@@ -129,12 +129,6 @@ pub const THREADCALC_FINDING_PECK_TAPPING: i32 = 98;
 pub const THREADCALC_FINDING_HOLDER_TRAVEL: i32 = 99;
 /// The kind of tap does not suit the hole.
 pub const THREADCALC_FINDING_TAP_KIND_UNSUITED: i32 = 100;
-/// The lead is one standard pitch.
-pub const THREADCALC_FINDING_THREAD_IDENTIFIED: i32 = 150;
-/// The lead may be more than one standard pitch.
-pub const THREADCALC_FINDING_AMBIGUOUS_THREAD: i32 = 151;
-/// The lead is no standard pitch; the two nearest.
-pub const THREADCALC_FINDING_NONSTANDARD_LEAD: i32 = 152;
 
 /// The name of a number that a finding carries.
 pub type threadcalc_number = i32;
@@ -234,5 +228,3 @@ pub const THREADCALC_NUMBER_COUNTERSINK_MM: i32 = 100;
 pub const THREADCALC_NUMBER_COUNTERSINK_ANGLE_DEG: i32 = 101;
 /// Full thread that is lost, in mm.
 pub const THREADCALC_NUMBER_FULL_THREAD_LOST_MM: i32 = 102;
-/// Threads per inch.
-pub const THREADCALC_NUMBER_TPI: i32 = 150;

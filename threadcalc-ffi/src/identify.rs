@@ -13,7 +13,7 @@ use crate::feed::decimals;
 use crate::memory::{Request, SizedOutput, fixed_text, list, request, starts};
 use crate::number::{given, perhaps};
 use crate::status::{Fault, guard, required, threadcalc_error_t};
-use crate::types::{threadcalc_finding_t, threadcalc_ratio_t, threadcalc_thread_t};
+use crate::types::{threadcalc_ratio_t, threadcalc_thread_t};
 
 /// Feed and speed of a program, and how they are written. Begin with THREADCALC_FEED_WORDS_INIT.
 #[repr(C)]
@@ -117,8 +117,8 @@ pub struct threadcalc_identification_t {
     pub shortest_lead_mm: threadcalc_ratio_t,
     /// The longest lead in mm that rounded words may stand for; else the lead.
     pub longest_lead_mm: threadcalc_ratio_t,
-    /// The verdict as a finding, with the first four matches in its suggestion.
-    pub finding: threadcalc_finding_t,
+    /// The first four matches with their errors, "0.8 mm (-0.388 %); 32 TPI (+0.397 %)".
+    pub text: [c_char; 128],
 }
 
 impl threadcalc_identification_t {
@@ -129,7 +129,7 @@ impl threadcalc_identification_t {
             lead_mm: threadcalc_ratio_t::of(found.lead_mm()),
             shortest_lead_mm: threadcalc_ratio_t::of(found.shortest_lead_mm()),
             longest_lead_mm: threadcalc_ratio_t::of(found.longest_lead_mm()),
-            finding: threadcalc_finding_t::of(&found.finding()),
+            text: fixed_text(&found.to_string()),
         }
     }
 }

@@ -6,7 +6,6 @@ use threadcalc_core::nc::{self, FeedWords, LEAD_WITHIN, LeadVerdict};
 use threadcalc_core::{Field, Ratio};
 
 use crate::error::raise;
-use crate::finding::Finding;
 use crate::number::{decimals, exact, fraction, optional_exact, optional_fraction, whole};
 use crate::text::choose;
 use crate::thread::Thread;
@@ -107,10 +106,8 @@ impl Identification {
         self.0.starts()
     }
 
-    /// The verdict as a finding.
-    #[getter]
-    fn finding(&self) -> Finding {
-        Finding(self.0.finding())
+    fn __str__(&self) -> String {
+        self.0.to_string()
     }
 
     fn __repr__(&self) -> String {

@@ -10,14 +10,12 @@ use core::fmt;
 pub use words::{FeedWords, identify_feed};
 
 use crate::error::{Code, Error, Field};
-use crate::finding::{Finding, FindingId, NumberKey};
 use crate::length::{Length, Ratio, Rounding};
 use crate::motion::MOST_LEAD;
 use crate::named::named;
 use crate::number::check_digits;
 use crate::range::above_zero;
 use crate::series::{ListedPitch, PITCHES, PitchSystems, standard_threads};
-use crate::text::Text;
 use crate::thread::{LARGEST_DIAMETER_MM, MOST_STARTS, Thread};
 
 /// How far a lead may be off a pitch that it is identified with: less than half of the smallest gap
@@ -29,8 +27,8 @@ const AMBIGUOUS_WITHIN: Ratio = Length::parts(9, 2000);
 const EXACT_WITHIN: Ratio = Length::parts(1, 1_000_000);
 /// Beyond this, neighbours of neighbours would do.
 const MOST_WITHIN: Ratio = Length::parts(1, 4);
-/// As many matches as a finding has room for.
-const MOST_SUGGESTED: usize = 4;
+/// As many matches as one line of a report has room for.
+const MOST_WRITTEN: usize = 4;
 /// Half a thousandth of an inch: tables of tools write diameters no finer.
 const DIAMETER_WITHIN_MM: Length = Length::parts(127, 10_000);
 
@@ -70,7 +68,7 @@ impl Match {
     }
 }
 
-/// `0.8 mm`, `32 TPI`.
+/// `0.8 mm`, `32 TPI`; the alternate form `{:#}` has the error with it, `32 TPI (+0.397 %)`.
 impl fmt::Display for Match {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let (number, unit) = match self.tpi {
@@ -78,7 +76,14 @@ impl fmt::Display for Match {
             None => (self.pitch_mm, " mm"),
         };
         fmt::Display::fmt(&number, f)?;
-        f.write_str(unit)
+        f.write_str(unit)?;
+        if f.alternate() {
+            let percent = self.lead_error.times(Length::integer(100));
+            if let Ok(percent) = percent.and_then(|percent| percent.round_to(3, Rounding::HalfEven)) {
+                write!(f, " ({}{percent} %)", if percent.units() > 0 { "+" } else { "" })?;
+            }
+        }
+        Ok(())
     }
 }
 
@@ -281,49 +286,18 @@ impl Identification {
         });
         all.filter(move |near| near.is_within || !by_tolerance).take(count)
     }
-
-    /// The verdict as a finding, with the first four matches in its suggestion: `32 TPI (+0.397 %)`.
-    #[must_use]
-    pub fn finding(&self) -> Finding {
-        let id = match self.verdict {
-            LeadVerdict::Identified => FindingId::ThreadIdentified,
-            LeadVerdict::Ambiguous => FindingId::AmbiguousThread,
-            LeadVerdict::Nonstandard => FindingId::NonstandardLead,
-        };
-        let mut finding = Finding::new(id).with_evidence(Field::Lead.name());
-        match self.matches().next().filter(|_| self.verdict == LeadVerdict::Identified) {
-            Some(found) => {
-                finding.add_number(NumberKey::PitchMm, found.pitch_mm.to_f64());
-                finding.add_number(NumberKey::LeadError, found.lead_error.to_f64());
-                if let Some(per_inch) = found.tpi {
-                    finding.add_number(NumberKey::Tpi, per_inch.to_f64());
-                }
-            }
-            None => {
-                finding.add_number(NumberKey::LeadMm, self.lead.own.to_f64());
-                finding.add_number(NumberKey::Count, self.matches().count() as f64);
-            }
-        }
-        let mut between = "";
-        for near in self.matches().take(MOST_SUGGESTED) {
-            finding.suggest(with_error(&near, between).as_str());
-            between = "; ";
-        }
-        finding
-    }
 }
 
-/// `; 32 TPI (+0.397 %)`; nothing of an error that has no room.
-fn with_error(near: &Match, between: &str) -> Text<48> {
-    use core::fmt::Write;
-    let percent = near.lead_error.times(Length::integer(100));
-    let percent = percent.and_then(|percent| percent.round_to(3, Rounding::HalfEven));
-    let mut text = Text::new();
-    let written = percent.map_or(Err(fmt::Error), |percent| {
-        let sign = if percent.units() > 0 { "+" } else { "" };
-        write!(text, "{between}{near} ({sign}{percent} %)")
-    });
-    if written.is_ok() { text } else { Text::new() }
+/// The first four matches with their errors: `0.8 mm (-0.388 %); 32 TPI (+0.397 %)`.
+impl fmt::Display for Identification {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let mut between = "";
+        for near in self.matches().take(MOST_WRITTEN) {
+            write!(f, "{between}{near:#}")?;
+            between = "; ";
+        }
+        Ok(())
+    }
 }
 
 /// The standard threads of a pitch and about a diameter, with these starts, in the order of

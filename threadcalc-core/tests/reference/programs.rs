@@ -59,8 +59,7 @@ fn identified(row: Row<'_>) -> Result<Results, Failure> {
         ("is_exact", each(&|near| yes(near.is_exact()), " ")),
         ("shortest_mm", Got::Exact(Some(found.shortest_lead_mm()))),
         ("longest_mm", Got::Exact(Some(found.longest_lead_mm()))),
-        ("finding", Got::Text(found.finding().id().name().into())),
-        ("suggestion", Got::Text(found.finding().suggestion().into())),
+        ("text", Got::Text(found.to_string())),
     ])
 }
 

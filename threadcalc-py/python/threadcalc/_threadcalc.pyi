@@ -647,9 +647,8 @@ class Identification:
     @property
     def starts(self) -> int:
         """The starts that were declared."""
-    @property
-    def finding(self) -> Finding:
-        """The verdict as a finding: thread-identified, ambiguous-thread or nonstandard-lead."""
+    def __str__(self) -> str:
+        """The first four matches with their errors: ``0.8 mm (-0.388 %); 32 TPI (+0.397 %)``."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
