@@ -155,8 +155,8 @@ unsafe fn write(
     Ok(())
 }
 
-/// The standard pitches that a lead may be, nearest first: those within the tolerance; where there is none,
-/// or one that another is as near as, the two nearest. There are at most 54.
+/// The standard pitches that a lead may be, nearest first and the finer one first on a tie: those within the
+/// tolerance; where there is none, or one that another is as near as, the two nearest. There are at most 54.
 ///
 /// lead_mm is above 0 and up to 1000; within is the relative tolerance, 0 to 1/4, and 7/2000 where it is
 /// NULL or 0/0; starts are those declared, up to 12, and 1 where it is 0: more are never inferred, and a lead

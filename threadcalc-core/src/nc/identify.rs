@@ -269,8 +269,8 @@ impl Identification {
         self.starts
     }
 
-    /// The pitches that the lead may be, nearest first: those within the tolerance; where there is none, or
-    /// one that another is as near as, the two nearest.
+    /// The pitches that the lead may be, nearest first and the finer one first on a tie: those within the
+    /// tolerance; where there is none, or one that another is as near as, the two nearest.
     ///
     /// An exact one stands first, and the others behind it are what rounding may have made of it.
     pub fn matches(&self) -> impl Iterator<Item = Match> + Clone + use<> {

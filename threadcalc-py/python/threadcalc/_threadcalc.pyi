@@ -631,7 +631,7 @@ class Identification:
         """One pitch is near, more than one may be meant, or none is near."""
     @property
     def matches(self) -> list[Match]:
-        """The pitches that the lead may be, nearest first.
+        """The pitches that the lead may be, nearest first, the finer one first on a tie.
 
         Those within the tolerance; where there is none, or one that another is as near as, the two nearest.
         """
