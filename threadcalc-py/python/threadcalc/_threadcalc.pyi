@@ -2201,8 +2201,8 @@ def identify(lead_mm: _Exact, *, within: _Exact = 0.0035, starts: int = 1) -> li
 
     >>> [str(near) for near in identify("1.8143")]
     ['14 TPI']
-    >>> [(str(near), round(float(near.lead_error), 5)) for near in identify(0.7969)]
-    [('0.8 mm', -0.00388), ('32 TPI', 0.00397)]
+    >>> [(str(near), str(near.lead_error)) for near in identify(0.7969)]
+    [('0.8 mm', '-31/8000'), ('32 TPI', '63/15875')]
     >>> identify(1.3)
     []
 
