@@ -15,7 +15,7 @@ use crate::motion::MOST_LEAD;
 use crate::named::named;
 use crate::number::check_digits;
 use crate::range::above_zero;
-use crate::series::{ListedPitch, PITCHES, PitchSystems, standard_threads};
+use crate::series::{ListedPitch, PITCHES, PitchSystems, threads_of_diameter};
 use crate::thread::{LARGEST_DIAMETER_MM, MOST_STARTS, Thread};
 
 /// How far a lead may be off a pitch that it is identified with: less than half of the smallest gap
@@ -301,7 +301,7 @@ impl fmt::Display for Identification {
 }
 
 /// The standard threads of a pitch and about a diameter, with these starts, in the order of
-/// [`standard_threads`].
+/// [`standard_threads`](crate::standard_threads).
 ///
 /// `pitch_mm` as a match gives it, `diameter_mm` as a table of tools or a comment gives it, both in
 /// millimetres: a basic major diameter within 0.0127 mm (0.0005 in) of it is the same. Pipe threads have one
@@ -322,7 +322,8 @@ impl fmt::Display for Identification {
 /// ```
 ///
 /// # Source
-/// Those of [`standard_threads`]; the room of the diameter is derived from three decimals of an inch.
+/// Those of [`standard_threads`](crate::standard_threads); the room of the diameter is derived from three
+/// decimals of an inch.
 pub fn threads_of_pitch(
     pitch_mm: Length,
     diameter_mm: Length,
@@ -333,8 +334,9 @@ pub fn threads_of_pitch(
     check_digits(diameter, Field::Diameter)?;
     checked_starts(starts)?;
     let about = |error: Error| error.about(Field::Diameter);
-    let range =
-        diameter.minus(DIAMETER_WITHIN_MM).map_err(about)?..=diameter.plus(DIAMETER_WITHIN_MM).map_err(about)?;
-    let own = move |thread: &Thread| thread.pitch_mm() == pitch && range.contains(&thread.major_mm());
-    Ok(standard_threads(None, None).filter(own).filter_map(move |thread| thread.with_starts(starts).ok()))
+    let least = diameter.minus(DIAMETER_WITHIN_MM).map_err(about)?;
+    let most = diameter.plus(DIAMETER_WITHIN_MM).map_err(about)?;
+    let listed = threads_of_diameter(move |major| (least..=most).contains(&major));
+    let own = move |thread: &Thread| thread.pitch_mm() == pitch;
+    Ok(listed.filter(own).filter_map(move |thread| thread.with_starts(starts).ok()))
 }
