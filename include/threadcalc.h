@@ -1364,7 +1364,7 @@
 /**
  * Letter of the faster way out.
  */
-#define THREADCALC_FIELD_DIALECT_RETRACT_WORD 169
+#define THREADCALC_FIELD_DIALECT_RETRACT_MULTIPLIER_WORD 169
 
 /**
  * What the faster way out is counted in.
@@ -1437,9 +1437,214 @@
 #define THREADCALC_FIELD_OVERSIZE_MM 190
 
 /**
- * Tolerance of a lead, relative.
+ * The unit before any units code.
  */
-#define THREADCALC_FIELD_WITHIN 248
+#define THREADCALC_FIELD_DIALECT_UNITS_DEFAULT 200
+
+/**
+ * The feed mode before any code of it.
+ */
+#define THREADCALC_FIELD_DIALECT_FEED_MODE_DEFAULT 201
+
+/**
+ * Codes of the units.
+ */
+#define THREADCALC_FIELD_DIALECT_UNITS_CODES 202
+
+/**
+ * Codes of inches.
+ */
+#define THREADCALC_FIELD_DIALECT_UNITS_CODES_INCH 203
+
+/**
+ * Codes of millimetres.
+ */
+#define THREADCALC_FIELD_DIALECT_UNITS_CODES_MM 204
+
+/**
+ * What F means in a tapping cycle.
+ */
+#define THREADCALC_FIELD_DIALECT_FEED_BASIS 205
+
+/**
+ * Letter of the lead.
+ */
+#define THREADCALC_FIELD_DIALECT_LEAD_WORD 206
+
+/**
+ * Code of one synchronised stroke.
+ */
+#define THREADCALC_FIELD_DIALECT_STROKE_CODE 207
+
+/**
+ * Whether the tapping cycle starts the spindle.
+ */
+#define THREADCALC_FIELD_DIALECT_CYCLE_STARTS_SPINDLE 208
+
+/**
+ * How long the code for rigid tapping holds.
+ */
+#define THREADCALC_FIELD_DIALECT_RIGID_TAP_CODE_STICKY_UNTIL 209
+
+/**
+ * Whether S may stand in the cycle's block.
+ */
+#define THREADCALC_FIELD_DIALECT_S_IN_CYCLE_BLOCK_ALLOWED 210
+
+/**
+ * Decimals of S that the control keeps.
+ */
+#define THREADCALC_FIELD_DIALECT_S_DECIMALS 211
+
+/**
+ * Whether a peck returns to the R plane.
+ */
+#define THREADCALC_FIELD_DIALECT_PECK_RETURNS_TO_R 212
+
+/**
+ * Letter of repeats.
+ */
+#define THREADCALC_FIELD_DIALECT_REPEAT_WORD 213
+
+/**
+ * What no repeats mean.
+ */
+#define THREADCALC_FIELD_DIALECT_REPEAT_ZERO_MEANS 214
+
+/**
+ * What a number without a point is.
+ */
+#define THREADCALC_FIELD_DIALECT_NO_POINT 215
+
+/**
+ * Least increments of words.
+ */
+#define THREADCALC_FIELD_DIALECT_LEAST_INCREMENT 216
+
+/**
+ * The most decimals of words.
+ */
+#define THREADCALC_FIELD_DIALECT_MAX_DECIMALS 217
+
+/**
+ * Code that mirrors an axis.
+ */
+#define THREADCALC_FIELD_DIALECT_MIRROR_ON 218
+
+/**
+ * Code that ends mirroring.
+ */
+#define THREADCALC_FIELD_DIALECT_MIRROR_OFF 219
+
+/**
+ * Code that scales.
+ */
+#define THREADCALC_FIELD_DIALECT_SCALE_ON 220
+
+/**
+ * Code that ends scaling.
+ */
+#define THREADCALC_FIELD_DIALECT_SCALE_OFF 221
+
+/**
+ * Code that rotates.
+ */
+#define THREADCALC_FIELD_DIALECT_ROTATE_ON 222
+
+/**
+ * Code that ends rotation.
+ */
+#define THREADCALC_FIELD_DIALECT_ROTATE_OFF 223
+
+/**
+ * Whether a mirrored cycle changes its hand.
+ */
+#define THREADCALC_FIELD_DIALECT_MIRROR_FLIPS_HAND 224
+
+/**
+ * Whether G0 to G3 end a cycle.
+ */
+#define THREADCALC_FIELD_DIALECT_RAPID_CANCELS_CYCLE 225
+
+/**
+ * Whether R and Z outlive a cycle.
+ */
+#define THREADCALC_FIELD_DIALECT_CYCLE_WORDS_STICKY_ACROSS_CANCEL 226
+
+/**
+ * Whether a change of units converts F.
+ */
+#define THREADCALC_FIELD_DIALECT_F_CONVERTED_ON_UNITS_CHANGE 227
+
+/**
+ * Whether overrides are locked in the cycle.
+ */
+#define THREADCALC_FIELD_DIALECT_OVERRIDE_LOCKED_IN_CYCLE 228
+
+/**
+ * Whether a semicolon begins a comment.
+ */
+#define THREADCALC_FIELD_DIALECT_SEMICOLON_COMMENT 229
+
+/**
+ * The longest line in characters.
+ */
+#define THREADCALC_FIELD_DIALECT_MAX_BLOCK_CHARS 230
+
+/**
+ * What blanks inside a number are.
+ */
+#define THREADCALC_FIELD_DIALECT_SPACES_IN_NUMBERS 231
+
+/**
+ * Code that calls a subprogram.
+ */
+#define THREADCALC_FIELD_DIALECT_SUBPROGRAM_CALL 232
+
+/**
+ * Code that returns from a subprogram.
+ */
+#define THREADCALC_FIELD_DIALECT_SUBPROGRAM_RETURN 233
+
+/**
+ * In what order the words of a block act.
+ */
+#define THREADCALC_FIELD_DIALECT_ORDER_TABLE 234
+
+/**
+ * Whether unlisted codes are an alarm.
+ */
+#define THREADCALC_FIELD_DIALECT_UNLISTED_CODES_ALARM 235
+
+/**
+ * A tool of a tool list.
+ */
+#define THREADCALC_FIELD_TOOL 250
+
+/**
+ * What a lead may be off a pitch.
+ */
+#define THREADCALC_FIELD_WITHIN 251
+
+/**
+ * Face of the part in the program's Z.
+ */
+#define THREADCALC_FIELD_SURFACE_Z_MM 252
+
+/**
+ * Position of the switch for block delete.
+ */
+#define THREADCALC_FIELD_BLOCK_DELETE 253
+
+/**
+ * Whether formulas are computed.
+ */
+#define THREADCALC_FIELD_EVALUATE_MACROS 254
+
+/**
+ * What a tool is.
+ */
+#define THREADCALC_FIELD_KIND 255
 
 /**
  * Not given.
@@ -1510,6 +1715,121 @@
  * The first hole of a taper pipe tap: it can be tapped deeper, but not made smaller again.
  */
 #define THREADCALC_DEPTH_ROUNDING_SHALLOWER 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_FEED_BASIS_UNSET 0
+
+/**
+ * What it means everywhere: per minute under G94, per revolution under G95.
+ */
+#define THREADCALC_FEED_BASIS_BY_MODE 1
+
+/**
+ * Feed per minute, whatever the mode.
+ */
+#define THREADCALC_FEED_BASIS_PER_MIN_ALWAYS 2
+
+/**
+ * The lead, whatever the mode.
+ */
+#define THREADCALC_FEED_BASIS_PER_REV_IN_TAP_CYCLE 3
+
+/**
+ * Nothing: the lead stands behind a letter of its own.
+ */
+#define THREADCALC_FEED_BASIS_LEAD_WORD 4
+
+/**
+ * Not given.
+ */
+#define THREADCALC_RIGID_UNTIL_UNSET 0
+
+/**
+ * For the next cycle only.
+ */
+#define THREADCALC_RIGID_UNTIL_NEXT_CYCLE 1
+
+/**
+ * Until the cycle is cancelled.
+ */
+#define THREADCALC_RIGID_UNTIL_CYCLE_CANCELLED 2
+
+/**
+ * Until the spindle stops or turns otherwise.
+ */
+#define THREADCALC_RIGID_UNTIL_SPINDLE_CODE 3
+
+/**
+ * Until the end of the program.
+ */
+#define THREADCALC_RIGID_UNTIL_PROGRAM_END 4
+
+/**
+ * Not given.
+ */
+#define THREADCALC_REPEAT_ZERO_UNSET 0
+
+/**
+ * An alarm.
+ */
+#define THREADCALC_REPEAT_ZERO_ERROR 1
+
+/**
+ * The cycle is kept for later positions; nothing is tapped here.
+ */
+#define THREADCALC_REPEAT_ZERO_STORE_ONLY 2
+
+/**
+ * One hole, as if nothing stood there.
+ */
+#define THREADCALC_REPEAT_ZERO_ONCE 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_NO_POINT_UNSET 0
+
+/**
+ * What it says: X10 is ten.
+ */
+#define THREADCALC_NO_POINT_AS_WRITTEN 1
+
+/**
+ * A count of least increments: X10 is a hundredth of a millimetre.
+ */
+#define THREADCALC_NO_POINT_LEAST_INCREMENT 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_SPACES_IN_NUMBERS_UNSET 0
+
+/**
+ * Nothing: X1 2 is twelve.
+ */
+#define THREADCALC_SPACES_IN_NUMBERS_IGNORED 1
+
+/**
+ * An alarm.
+ */
+#define THREADCALC_SPACES_IN_NUMBERS_ERROR 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_BLOCK_ORDER_UNSET 0
+
+/**
+ * Feed mode, F and S before the units.
+ */
+#define THREADCALC_BLOCK_ORDER_RS274NGC 1
+
+/**
+ * The units before everything that has one.
+ */
+#define THREADCALC_BLOCK_ORDER_UNITS_FIRST 2
 
 /**
  * Not given.
@@ -2986,11 +3306,53 @@ typedef int32_t threadcalc_dwell_unit;
 typedef int32_t threadcalc_retract_in;
 
 /**
- * What a control calls things: a claim about one machine that somebody must have proved there.
+ * The unit the machine is set to. Never has a default.
+ */
+typedef int32_t threadcalc_unit;
+
+/**
+ * What the feed is counted by. Never has a default.
+ */
+typedef int32_t threadcalc_mode;
+
+/**
+ * What F means in a tapping cycle.
+ */
+typedef int32_t threadcalc_feed_basis;
+
+/**
+ * How long the code for rigid tapping holds.
+ */
+typedef int32_t threadcalc_rigid_until;
+
+/**
+ * What no repeats, L0, mean.
+ */
+typedef int32_t threadcalc_repeat_zero;
+
+/**
+ * What a number without a point is.
+ */
+typedef int32_t threadcalc_no_point;
+
+/**
+ * What blanks inside a number are.
+ */
+typedef int32_t threadcalc_spaces_in_numbers;
+
+/**
+ * In what order the words of one block act.
+ */
+typedef int32_t threadcalc_block_order;
+
+/**
+ * What a control calls things, and what it makes of a program: a claim about one machine that somebody must have
+ * proved there.
  *
  * Begin with THREADCALC_DIALECT_INIT and a base; a member left at zero stays as the base has it. Every text
  * ends with a NUL or fills its member. A code is a letter and digits, "G84"; a word is a letter, but none of
- * F G M N O R S T X Y Z; "none" says that the control has no such code or word.
+ * F G M N O R S T X Y Z; "none" says that the control has no such code or word. From units_default on nothing that
+ * is written depends on the members: they are for checking a program, and what is not given there is not known.
  */
 typedef struct {
     /**
@@ -3084,18 +3446,188 @@ typedef struct {
     /**
      * Letter of a faster way out.
      */
-    char retract_word[8];
+    char retract_multiplier_word[8];
+    /**
+     * The unit before any units code.
+     */
+    threadcalc_unit units_default;
+    /**
+     * The feed mode before any code of it.
+     */
+    threadcalc_mode feed_mode_default;
+    /**
+     * What F is in a tapping cycle. Right on one control, F1.5 breaks the tap on another.
+     */
+    threadcalc_feed_basis feed_basis;
+    /**
+     * How long rigid_tap_code holds.
+     */
+    threadcalc_rigid_until rigid_tap_code_sticky_until;
+    /**
+     * What no repeats mean.
+     */
+    threadcalc_repeat_zero repeat_zero_means;
+    /**
+     * What a number without a point is.
+     */
+    threadcalc_no_point no_point;
+    /**
+     * What blanks inside a number are.
+     */
+    threadcalc_spaces_in_numbers spaces_in_numbers;
+    /**
+     * In what order the words of a block act.
+     */
+    threadcalc_block_order order_table;
+    /**
+     * Whether the tapping cycle starts the spindle.
+     */
+    threadcalc_answer cycle_starts_spindle;
+    /**
+     * Whether S may stand in the cycle's own block.
+     */
+    threadcalc_answer s_in_cycle_block_allowed;
+    /**
+     * Whether a peck returns to the R plane; if not it breaks the chip in the hole.
+     */
+    threadcalc_answer peck_returns_to_r;
+    /**
+     * Whether a mirrored tapping cycle changes its hand.
+     */
+    threadcalc_answer mirror_flips_hand;
+    /**
+     * Whether G0 to G3 end a cycle.
+     */
+    threadcalc_answer rapid_cancels_cycle;
+    /**
+     * Whether R and Z of a cancelled cycle are still there for the next one.
+     */
+    threadcalc_answer cycle_words_sticky_across_cancel;
+    /**
+     * Whether a change of units converts F.
+     */
+    threadcalc_answer f_converted_on_units_change;
+    /**
+     * Whether overrides are locked inside the cycle.
+     */
+    threadcalc_answer override_locked_in_cycle;
+    /**
+     * Whether codes that neither the dialect names nor all mills share are an alarm.
+     */
+    threadcalc_answer unlisted_codes_alarm;
+    /**
+     * Whether a semicolon begins a comment.
+     */
+    threadcalc_answer semicolon_comment;
+    /**
+     * Codes of inches, one or two with a blank between, "G20 G70"; both if not given.
+     */
+    char units_codes_inch[22];
+    /**
+     * Codes of millimetres: "G21 G71" if not given.
+     */
+    char units_codes_mm[22];
+    /**
+     * Code of one synchronised stroke that is no cycle.
+     */
+    char stroke_code[12];
+    /**
+     * Code that mirrors an axis.
+     */
+    char mirror_on[12];
+    /**
+     * Code that ends mirroring.
+     */
+    char mirror_off[12];
+    /**
+     * Code that scales.
+     */
+    char scale_on[12];
+    /**
+     * Code that ends scaling.
+     */
+    char scale_off[12];
+    /**
+     * Code that rotates.
+     */
+    char rotate_on[12];
+    /**
+     * Code that ends rotation.
+     */
+    char rotate_off[12];
+    /**
+     * Code that calls a subprogram, its number behind P.
+     */
+    char subprogram_call[12];
+    /**
+     * Code that returns from one.
+     */
+    char subprogram_return[12];
+    /**
+     * Letter of the lead, where it does not stand behind F.
+     */
+    char lead_word[8];
+    /**
+     * Letter of repeats, "L".
+     */
+    char repeat_word[8];
+    /**
+     * Decimals of S that the control keeps, 0 to 9.
+     */
+    threadcalc_ratio_t s_decimals;
+    /**
+     * The longest line that the control takes in characters, 1 to 65535.
+     */
+    threadcalc_ratio_t max_block_chars;
+    /**
+     * Least increment of axis words in mm programs, {1, 1000}: 1, 0.1, 0.01 and so on to nine decimals.
+     */
+    threadcalc_ratio_t least_increment_axis_mm;
+    /**
+     * Least increment of axis words in inch programs.
+     */
+    threadcalc_ratio_t least_increment_axis_inch;
+    /**
+     * Least increment of F per minute in mm programs.
+     */
+    threadcalc_ratio_t least_increment_f_per_min_mm;
+    /**
+     * Least increment of F per minute in inch programs.
+     */
+    threadcalc_ratio_t least_increment_f_per_min_inch;
+    /**
+     * Least increment of F per revolution in mm programs.
+     */
+    threadcalc_ratio_t least_increment_f_per_rev_mm;
+    /**
+     * Least increment of F per revolution in inch programs.
+     */
+    threadcalc_ratio_t least_increment_f_per_rev_inch;
+    /**
+     * The most decimals of axis words in mm programs, 0 to 9.
+     */
+    threadcalc_ratio_t max_decimals_axis_mm;
+    /**
+     * The most decimals of axis words in inch programs.
+     */
+    threadcalc_ratio_t max_decimals_axis_inch;
+    /**
+     * The most decimals of F per minute in mm programs.
+     */
+    threadcalc_ratio_t max_decimals_f_per_min_mm;
+    /**
+     * The most decimals of F per minute in inch programs.
+     */
+    threadcalc_ratio_t max_decimals_f_per_min_inch;
+    /**
+     * The most decimals of F per revolution in mm programs.
+     */
+    threadcalc_ratio_t max_decimals_f_per_rev_mm;
+    /**
+     * The most decimals of F per revolution in inch programs.
+     */
+    threadcalc_ratio_t max_decimals_f_per_rev_inch;
 } threadcalc_dialect_t;
-
-/**
- * The unit the machine is set to. Never has a default.
- */
-typedef int32_t threadcalc_unit;
-
-/**
- * What the feed is counted by. Never has a default.
- */
-typedef int32_t threadcalc_mode;
 
 /**
  * How the tap is held.
@@ -6770,6 +7302,19 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_limit_pitch_diam
     const threadcalc_tap_limit_t *limit,
     const threadcalc_thread_t *thread,
     threadcalc_range_t *pitch_diameter_mm,
+    threadcalc_error_t *error);
+
+/**
+ * The limit of a ground tap that tap makers recommend to cut a class of Unified thread in the usual materials,
+ * not plated: a recommendation and no standard. GO and NOT GO decide.
+ *
+ * Errors: class-unset, does-not-apply (an external class, a thread that is not Unified), not-sourced (other
+ * classes than 2B and 3B, other sizes than those of UNC and UNF up to 3/4-10), those of threadcalc_thread_write.
+ * Source: a tap maker's printed recommendations for classes 2B and 3B; common practice.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_usual_tap_limit(
+    const threadcalc_thread_t *thread,
+    threadcalc_tap_limit_t *limit,
     threadcalc_error_t *error);
 
 /**

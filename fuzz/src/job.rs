@@ -124,8 +124,10 @@ fn object(members: &[(&str, String)]) -> String {
         of.filter(|((outer, _), _)| *outer == name).map(|((_, key), value)| (key, value.clone())).collect()
     };
     let mut texts = Vec::new();
-    for name in ["machine", "screw", "dialect"] {
-        if !inner(name).is_empty() {
+    let mut names: Vec<&str> = members.iter().filter_map(|(key, _)| Some(key.split_once('.')?.0)).collect();
+    names.dedup();
+    for (place, name) in names.iter().enumerate() {
+        if !names[..place].contains(name) {
             texts.push(format!("\"{name}\":{}", object(&inner(name))));
         }
     }

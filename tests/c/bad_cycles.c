@@ -90,11 +90,15 @@ static void older(void)
     mill.size = (uint32_t)offsetof(threadcalc_dialect_t, tap_rh);
     CHECK(threadcalc_cycle(&thread, &mill, &asked, &found, sizeof found, NULL) == OK && found.word_count == 0);
     CHECK(found.refused.id == THREADCALC_FINDING_CODE_NOT_ON_CONTROL);
+    mill = good_dialect();
+    mill.size = (uint32_t)offsetof(threadcalc_dialect_t, units_default);
+    memset((char *)&mill + mill.size, 0xA5, sizeof mill - mill.size);
+    CHECK(threadcalc_cycle(&thread, &mill, &asked, &found, sizeof found, NULL) == OK && found.word_count == 12);
 }
 
 static void choices(void)
 {
-    static const int32_t numbers[] = {-1, 4, 99, INT32_MAX, INT32_MIN};
+    static const int32_t numbers[] = {-1, 4, 5, 99, INT32_MAX, INT32_MIN};
     const threadcalc_thread_t thread = good_thread();
     threadcalc_job_t job = good_job();
     threadcalc_cycle_t found;
@@ -110,12 +114,23 @@ static void choices(void)
             *members[member] = 0;
             REFUSED(MISSING, found, threadcalc_cycle(&thread, &mill, &asked, &found, sizeof found, NULL));
         }
-        for (member = 0; member < 7; member++) {
+        for (member = 0; member < 24; member++) {
             const threadcalc_cycle_request_t asked = good_cycle();
             threadcalc_dialect_t mill = good_dialect();
             int32_t *const members[] = {&mill.base, &mill.needs_spindle_running, &mill.lh_by_spindle_direction,
                                         &mill.rigid_tap_code_has_s, &mill.trailing_point, &mill.dwell_unit,
-                                        &mill.retract_in};
+                                        &mill.retract_in, &mill.units_default, &mill.feed_mode_default,
+                                        &mill.feed_basis, &mill.rigid_tap_code_sticky_until, &mill.repeat_zero_means,
+                                        &mill.no_point, &mill.spaces_in_numbers, &mill.order_table,
+                                        &mill.cycle_starts_spindle, &mill.s_in_cycle_block_allowed,
+                                        &mill.peck_returns_to_r, &mill.mirror_flips_hand, &mill.rapid_cancels_cycle,
+                                        &mill.cycle_words_sticky_across_cancel, &mill.f_converted_on_units_change,
+                                        &mill.override_locked_in_cycle, &mill.unlisted_codes_alarm,
+                                        &mill.semicolon_comment};
+            if (numbers[place] == 4
+                && (members[member] == &mill.feed_basis || members[member] == &mill.rigid_tap_code_sticky_until)) {
+                continue;
+            }
             *members[member] = numbers[place];
             REFUSED(UNKNOWN, found, threadcalc_cycle(&thread, &mill, &asked, &found, sizeof found, NULL));
             job.dialect = &mill;
@@ -133,7 +148,7 @@ static void numbers(void)
     size_t member;
     memcpy(mill.peck_word, "Q", 2);
     memcpy(mill.dwell_word, "P", 2);
-    memcpy(mill.retract_word, "J", 2);
+    memcpy(mill.retract_multiplier_word, "J", 2);
     for (member = 0; member < 8; member++) {
         threadcalc_cycle_request_t asked = good_cycle();
         threadcalc_ratio_t *const members[] = {&asked.rpm,     &asked.depth_mm, &asked.r_plane_mm,   &asked.decimals,
@@ -161,6 +176,37 @@ static void numbers(void)
     }
 }
 
+/* Numbers of a dialect beyond what each of them may be; the first is the largest that it may. */
+static void numbers_of_dialect(void)
+{
+    const threadcalc_ratio_t digit[] = {ratio(9, 1), ratio(10, 1), ratio(-1, 1), ratio(5, 2), ratio(1, 0)};
+    const threadcalc_ratio_t line[] = {ratio(65535, 1), ratio(65536, 1), ratio(0, 1), ratio(161, 2), ratio(1, 0)};
+    const threadcalc_ratio_t increment[] = {ratio(1, 1), ratio(10, 1), ratio(0, 1), ratio(1, 200), ratio(-1, 1000)};
+    const threadcalc_thread_t thread = good_thread();
+    const threadcalc_cycle_request_t asked = good_cycle();
+    size_t member, place;
+    for (member = 0; member < 16; member++) {
+        threadcalc_dialect_t mill = good_dialect();
+        threadcalc_ratio_t *const members[] = {
+            &mill.axis_decimals_mm, &mill.axis_decimals_inch, &mill.s_decimals, &mill.max_decimals_axis_mm,
+            &mill.max_decimals_axis_inch, &mill.max_decimals_f_per_min_mm, &mill.max_decimals_f_per_min_inch,
+            &mill.max_decimals_f_per_rev_mm, &mill.max_decimals_f_per_rev_inch, &mill.max_block_chars,
+            &mill.least_increment_axis_mm, &mill.least_increment_axis_inch, &mill.least_increment_f_per_min_mm,
+            &mill.least_increment_f_per_min_inch, &mill.least_increment_f_per_rev_mm,
+            &mill.least_increment_f_per_rev_inch};
+        const threadcalc_ratio_t *const given = member < 9 ? digit : member < 10 ? line : increment;
+        threadcalc_cycle_t found;
+        threadcalc_error_t error;
+        *members[member] = given[0];
+        CHECK(threadcalc_cycle(&thread, &mill, &asked, &found, sizeof found, NULL) == OK);
+        for (place = 1; place < 5; place++) {
+            *members[member] = given[place];
+            REFUSED(RANGE, found, threadcalc_cycle(&thread, &mill, &asked, &found, sizeof found, &error));
+            CHECK(strncmp(threadcalc_field_name(error.field), "dialect.", 8) == 0);
+        }
+    }
+}
+
 /* Texts without a NUL, with bytes that are no text, and of the longest kind. */
 static void texts(void)
 {
@@ -168,16 +214,37 @@ static void texts(void)
     const threadcalc_cycle_request_t asked = good_cycle();
     threadcalc_cycle_t found;
     size_t member;
-    for (member = 0; member < 4; member++) {
+    for (member = 0; member < 17; member++) {
         threadcalc_dialect_t mill = good_dialect();
-        char *const members[] = {mill.name, mill.tap_rh, mill.rigid_tap_code, mill.peck_word};
-        const size_t lengths[] = {sizeof mill.name, sizeof mill.tap_rh, sizeof mill.rigid_tap_code,
-                                  sizeof mill.peck_word};
+        char *const members[] = {
+            mill.name, mill.tap_rh, mill.rigid_tap_code, mill.peck_word, mill.lead_word, mill.repeat_word,
+            mill.units_codes_inch, mill.units_codes_mm, mill.stroke_code, mill.mirror_on, mill.mirror_off,
+            mill.scale_on, mill.scale_off, mill.rotate_on, mill.rotate_off, mill.subprogram_call,
+            mill.subprogram_return};
+        const size_t lengths[] = {
+            sizeof mill.name, sizeof mill.tap_rh, sizeof mill.rigid_tap_code, sizeof mill.peck_word,
+            sizeof mill.lead_word, sizeof mill.repeat_word, sizeof mill.units_codes_inch, sizeof mill.units_codes_mm,
+            sizeof mill.stroke_code, sizeof mill.mirror_on, sizeof mill.mirror_off, sizeof mill.scale_on,
+            sizeof mill.scale_off, sizeof mill.rotate_on, sizeof mill.rotate_off, sizeof mill.subprogram_call,
+            sizeof mill.subprogram_return};
         memset(members[member], 0xFF, lengths[member]);
         REFUSED(UNKNOWN, found, threadcalc_cycle(&thread, &mill, &asked, &found, sizeof found, NULL));
         memset(members[member], 'G', lengths[member]);
         REFUSED(UNKNOWN, found, threadcalc_cycle(&thread, &mill, &asked, &found, sizeof found, NULL));
     }
+}
+
+/* Two codes fill their member to the last byte; a third is too many. */
+static void units_codes(void)
+{
+    const threadcalc_thread_t thread = good_thread();
+    const threadcalc_cycle_request_t asked = good_cycle();
+    threadcalc_dialect_t mill = good_dialect();
+    threadcalc_cycle_t found;
+    memcpy(mill.units_codes_inch, "G20 G70 G1", 11);
+    REFUSED(THREADCALC_STATUS_TOO_LONG, found, threadcalc_cycle(&thread, &mill, &asked, &found, sizeof found, NULL));
+    memcpy(mill.units_codes_inch, "G1234567    G1234567", 20);
+    CHECK(threadcalc_cycle(&thread, &mill, &asked, &found, sizeof found, NULL) == OK);
 }
 
 void bad_cycles(void)
@@ -187,5 +254,7 @@ void bad_cycles(void)
     older();
     choices();
     numbers();
+    numbers_of_dialect();
     texts();
+    units_codes();
 }

@@ -50,6 +50,9 @@ void reference_join(char *words, size_t capacity, const char *mark, const char *
 /* An exact number as text in a list, so that an empty cell is "none". */
 void reference_exact_text(csv_row *row, const char *column, threadcalc_ratio_t got);
 
+/* Sets a member of a dialect by the name that it has in JSON, dotted where it is inside another. */
+int32_t reference_dialect_set(csv_row *row, threadcalc_dialect_t *mill, const char *key, const char *value);
+
 /* A length in mm as an exact number of the row's unit, in lowest terms; 0/0 stays 0/0. */
 threadcalc_ratio_t reference_in_unit(csv_row *row, threadcalc_ratio_t mm);
 

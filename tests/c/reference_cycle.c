@@ -5,65 +5,6 @@
 #include <stdio.h>
 #include <string.h>
 
-/* The number of a name; one behind the last for a name that is none of them. */
-static int32_t number_of(const char *name, const char *const *names, int32_t count)
-{
-    int32_t place;
-    for (place = 0; place < count && strcmp(name, names[place]) != 0; place++) {
-    }
-    return place + 1;
-}
-
-/* Sets a member that holds a text. True if the key is one. */
-static int set_text(threadcalc_dialect_t *mill, const char *key, const char *value)
-{
-    const struct { const char *key; char *member; size_t size; } texts[] = {
-        {"name", mill->name, sizeof mill->name},
-        {"tap_rh", mill->tap_rh, sizeof mill->tap_rh},
-        {"tap_lh", mill->tap_lh, sizeof mill->tap_lh},
-        {"feed_per_minute", mill->feed_per_minute, sizeof mill->feed_per_minute},
-        {"feed_per_revolution", mill->feed_per_revolution, sizeof mill->feed_per_revolution},
-        {"rigid_tap_code", mill->rigid_tap_code, sizeof mill->rigid_tap_code},
-        {"peck_code_rh", mill->peck_code_rh, sizeof mill->peck_code_rh},
-        {"peck_code_lh", mill->peck_code_lh, sizeof mill->peck_code_lh},
-        {"return_r_plane", mill->return_r_plane, sizeof mill->return_r_plane},
-        {"return_initial", mill->return_initial, sizeof mill->return_initial},
-        {"peck_word", mill->peck_word, sizeof mill->peck_word},
-        {"dwell_word", mill->dwell_word, sizeof mill->dwell_word},
-        {"retract_word", mill->retract_word, sizeof mill->retract_word}};
-    size_t place;
-    for (place = 0; place < sizeof texts / sizeof texts[0]; place++) {
-        if (strcmp(key, texts[place].key) == 0) {
-            snprintf(texts[place].member, texts[place].size, "%s", value);
-            return 1;
-        }
-    }
-    return 0;
-}
-
-/* Sets a member that holds a choice. True if the key is one. */
-static int set_choice(threadcalc_dialect_t *mill, const char *key, const char *value)
-{
-    static const char *const answers[] = {"true", "false"};
-    static const char *const units[] = {"seconds", "milliseconds"};
-    static const char *const counted[] = {"factor", "percent"};
-    const struct { const char *key; int32_t *member; const char *const *names; } choices[] = {
-        {"needs_spindle_running", &mill->needs_spindle_running, answers},
-        {"lh_by_spindle_direction", &mill->lh_by_spindle_direction, answers},
-        {"rigid_tap_code_has_s", &mill->rigid_tap_code_has_s, answers},
-        {"trailing_point", &mill->trailing_point, answers},
-        {"dwell_unit", &mill->dwell_unit, units},
-        {"retract_in", &mill->retract_in, counted}};
-    size_t place;
-    for (place = 0; place < sizeof choices / sizeof choices[0]; place++) {
-        if (strcmp(key, choices[place].key) == 0) {
-            *choices[place].member = number_of(value, choices[place].names, 2);
-            return 1;
-        }
-    }
-    return 0;
-}
-
 /* The row's dialect: a base, then `key=value`. */
 static int32_t dialect(csv_row *row, threadcalc_dialect_t *mill)
 {
@@ -78,11 +19,7 @@ static int32_t dialect(csv_row *row, threadcalc_dialect_t *mill)
     while (status == THREADCALC_STATUS_OK && word && (word = strtok(NULL, " ")) != NULL) {
         value = strchr(word, '=');
         *value++ = '\0';
-        if (!set_text(mill, word, value) && !set_choice(mill, word, value)) {
-            threadcalc_ratio_t *decimals =
-                strcmp(word, "axis_decimals_mm") == 0 ? &mill->axis_decimals_mm : &mill->axis_decimals_inch;
-            status = threadcalc_read_number((const uint8_t *)value, strlen(value), decimals, &row->error);
-        }
+        status = reference_dialect_set(row, mill, word, value);
     }
     return status;
 }

@@ -207,17 +207,24 @@ static int32_t job_field(csv_row *row)
     static char text[ROOM];
     uint8_t value[256];
     const char *key = csv_cell(row, "key");
-    const char *point = strchr(key, '.');
+    const char *point;
     const size_t length = csv_bytes(row, "value", value, sizeof value - 1);
-    size_t needed = 0;
+    size_t needed = 0, depth = 0;
     json given;
-    char room[32] = "";
+    char room[32];
     int32_t status;
     value[length] = '\0';
     memset(&given, 0, sizeof given);
-    snprintf(room, sizeof room, "%.*s", point ? (int)(point - key) : 0, key);
-    add(&given, point ? "{\"schema\":1,\"%s\":{\"%s\":" : "{\"schema\":1,%s\"%s\":", room, point ? point + 1 : key);
-    add(&given, "\"%s\"%s", (const char *)value, point ? "}}" : "}");
+    add(&given, "{\"schema\":1,%s%s", "", "");
+    for (; (point = strchr(key, '.')) != NULL; key = point + 1, depth++) {
+        snprintf(room, sizeof room, "%.*s", (int)(point - key), key);
+        add(&given, "\"%s\":{%s", room, "");
+    }
+    add(&given, "\"%s\":\"%s\"", key, (const char *)value);
+    for (; depth > 0; depth--) {
+        add(&given, "}%s%s", "", "");
+    }
+    add(&given, "}%s%s", "", "");
     status = threadcalc_plan_json_with_error((const uint8_t *)given.text, given.length, text, ROOM, &needed,
                                              &row->error);
     if (status != THREADCALC_STATUS_MISSING) {

@@ -105,57 +105,11 @@ static int set_choice(threadcalc_job_t *job, const pair *given)
     return 0;
 }
 
-/* Sets a text or a choice of the dialect. Returns 1 if the key is one. */
-static int set_dialect(threadcalc_dialect_t *dialect, const pair *given)
-{
-    const char *value = given->value;
-    const int32_t answer = strcmp(value, "true") == 0 ? THREADCALC_ANSWER_YES : THREADCALC_ANSWER_NO;
-    const struct { const char *key; char *member; size_t size; } texts[] = {
-        {"name", dialect->name, sizeof dialect->name},
-        {"tap_rh", dialect->tap_rh, sizeof dialect->tap_rh},
-        {"tap_lh", dialect->tap_lh, sizeof dialect->tap_lh},
-        {"feed_per_revolution", dialect->feed_per_revolution, sizeof dialect->feed_per_revolution},
-        {"rigid_tap_code", dialect->rigid_tap_code, sizeof dialect->rigid_tap_code},
-        {"retract_word", dialect->retract_word, sizeof dialect->retract_word},
-        {"dwell_word", dialect->dwell_word, sizeof dialect->dwell_word},
-        {"peck_word", dialect->peck_word, sizeof dialect->peck_word},
-        {"return_initial", dialect->return_initial, sizeof dialect->return_initial},
-    };
-    const struct { const char *key; int32_t *member; int32_t number; } choices[] = {
-        {"needs_spindle_running", &dialect->needs_spindle_running, answer},
-        {"lh_by_spindle_direction", &dialect->lh_by_spindle_direction, answer},
-        {"rigid_tap_code_has_s", &dialect->rigid_tap_code_has_s, answer},
-        {"dwell_unit", &dialect->dwell_unit,
-         strcmp(value, "seconds") == 0 ? THREADCALC_DWELL_UNIT_SECONDS : THREADCALC_DWELL_UNIT_MILLISECONDS},
-        {"retract_in", &dialect->retract_in,
-         strcmp(value, "factor") == 0 ? THREADCALC_RETRACT_IN_FACTOR : THREADCALC_RETRACT_IN_PERCENT},
-    };
-    size_t place;
-    dialect->base = THREADCALC_DIALECT_OWN;
-    for (place = 0; place < sizeof texts / sizeof texts[0]; place++) {
-        if (strcmp(texts[place].key, given->key) == 0) {
-            snprintf(texts[place].member, texts[place].size, "%s", value);
-            return 1;
-        }
-    }
-    for (place = 0; place < sizeof choices / sizeof choices[0]; place++) {
-        if (strcmp(choices[place].key, given->key) == 0) {
-            *choices[place].member = choices[place].number;
-            return 1;
-        }
-    }
-    return 0;
-}
-
-/* Sets a text or the dialect. Returns 1 if the key is one. */
+/* Sets a text or a built-in dialect. Returns 1 if the key is one. */
 static int set_text(threadcalc_job_t *job, threadcalc_dialect_t *dialect, const pair *given)
 {
     char *member = NULL;
     size_t size = 0;
-    if (strcmp(given->room, "dialect") == 0) {
-        job->dialect = dialect;
-        return set_dialect(dialect, given);
-    }
     if (!*given->room && strcmp(given->key, "dialect") == 0) {
         job->dialect = dialect;
         dialect->base = THREADCALC_DIALECT_RS274NGC;
@@ -257,11 +211,12 @@ static int32_t set(threadcalc_job_t *job, reference_job_parts *parts, const pair
     if (strcmp(given->key, "drill_list") == 0) {
         return add_drills(job, parts->drills, given->value, row);
     }
-    number = number_member(job, given);
-    if (strcmp(given->room, "dialect") == 0 && strcmp(given->key, "axis_decimals_mm") == 0) {
-        (void)set_text(job, &parts->dialect, given);
-        number = &parts->dialect.axis_decimals_mm;
+    if (strcmp(given->room, "dialect") == 0) {
+        job->dialect = &parts->dialect;
+        parts->dialect.base = THREADCALC_DIALECT_OWN;
+        return reference_dialect_set(row, &parts->dialect, given->key, given->value);
     }
+    number = number_member(job, given);
     if (number) {
         return read_number(given->value, strlen(given->value), number, row);
     }
@@ -287,38 +242,64 @@ static void add(char *json, size_t capacity, const char *text)
     snprintf(json + length, capacity - length, "%s", text);
 }
 
-/* The members of one room as JSON, every value as text. */
-static void add_room(char *json, size_t capacity, const char *job, const char *room, const char *between)
+/* The name of a pair behind `prefix`, or NULL if it does not begin so. */
+static const char *name_behind(const pair *given, const char *prefix, char *name)
 {
+    snprintf(name, 2 * KEY_ROOM, "%s%s%s", given->room, *given->room ? "." : "", given->key);
+    return strncmp(name, prefix, strlen(prefix)) == 0 ? name + strlen(prefix) : NULL;
+}
+
+/* Whether a pair of the job before `end` has a name that begins with `prefix`. */
+static int stands_before(const char *job, const char *end, const char *prefix)
+{
+    char name[2 * KEY_ROOM];
     pair given;
-    while ((job = next_pair(job, &given)) != NULL) {
-        if (strcmp(given.room, room) == 0) {
-            add(json, capacity, between);
+    while ((job = next_pair(job, &given)) != NULL && job != end) {
+        if (name_behind(&given, prefix, name)) {
+            return 1;
+        }
+    }
+    return 0;
+}
+
+/* The members below a prefix as JSON, every value as text; objects inside as deep as the points say. */
+static void add_members(char *json, size_t capacity, const char *job, const char *prefix, const char *between)
+{
+    const char *left = job;
+    char name[2 * KEY_ROOM], inner[2 * KEY_ROOM];
+    pair given;
+    while ((left = next_pair(left, &given)) != NULL) {
+        const char *key = name_behind(&given, prefix, name);
+        const size_t length = key ? strcspn(key, ".") : 0;
+        if (!key) {
+            continue;
+        }
+        if (key[length]) {
+            name[(size_t)(key - name) + length + 1] = '\0';
+            if (stands_before(job, left, name)) {
+                continue;
+            }
+        }
+        add(json, capacity, between);
+        add(json, capacity, "\"");
+        between = ",";
+        snprintf(inner, sizeof inner, "%.*s\":", (int)length, key);
+        add(json, capacity, inner);
+        if (key[length]) {
+            add(json, capacity, "{");
+            add_members(json, capacity, job, name, "");
+            add(json, capacity, "}");
+        } else {
             add(json, capacity, "\"");
-            add(json, capacity, given.key);
-            add(json, capacity, "\":\"");
             add(json, capacity, given.value);
             add(json, capacity, "\"");
-            between = ",";
         }
     }
 }
 
 void reference_job_json(const char *job, char *json, size_t capacity)
 {
-    static const char *const rooms[] = {"machine", "screw", "dialect"};
-    char opening[KEY_ROOM];
-    size_t place;
     snprintf(json, capacity, "{\"schema\":1");
-    add_room(json, capacity, job, "", ",");
-    for (place = 0; place < 3; place++) {
-        snprintf(opening, sizeof opening, "; %s.", rooms[place]);
-        if (strstr(job, opening)) {
-            snprintf(opening, sizeof opening, ",\"%s\":{", rooms[place]);
-            add(json, capacity, opening);
-            add_room(json, capacity, job, rooms[place], "");
-            add(json, capacity, "}");
-        }
-    }
+    add_members(json, capacity, job, "", ",");
     add(json, capacity, "}");
 }

@@ -99,7 +99,7 @@ static int32_t whole_plan(csv_row *row)
     threadcalc_job_t job = THREADCALC_JOB_INIT;
     threadcalc_plan_t found;
     reference_job_parts parts;
-    uint8_t text[2048];
+    uint8_t text[4096];
     int32_t status;
     text[csv_bytes(row, "job", text, sizeof text - 1)] = '\0';
     status = reference_job_of_text((const char *)text, &job, &parts, row);

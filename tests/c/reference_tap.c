@@ -182,6 +182,21 @@ static int32_t h_limit_for_plating(csv_row *row)
     return status;
 }
 
+static int32_t usual_tap_limit(csv_row *row)
+{
+    threadcalc_thread_t thread;
+    threadcalc_tap_limit_t found;
+    char text[64];
+    int32_t status = reference_thread(row, &thread);
+    if (status == OK) {
+        status = threadcalc_usual_tap_limit(&thread, &found, &row->error);
+    }
+    if (status == OK) {
+        csv_text(row, "limit", limit_text(found, text, sizeof text));
+    }
+    return status;
+}
+
 static int32_t read_mark(csv_row *row, const char *column, threadcalc_shank_mark_t *mark)
 {
     uint8_t text[256];
@@ -267,6 +282,7 @@ void reference_taps(void)
     csv_run("tap_class_size", tap_class_size);
     csv_run("tap_limit", tap_limit);
     csv_run("h_limit_for_plating", h_limit_for_plating);
+    csv_run("usual_tap_limit", usual_tap_limit);
     csv_run("shank_mark", shank_mark);
     csv_run("judge_tap", judge_tap);
 }

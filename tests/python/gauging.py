@@ -107,6 +107,10 @@ def h_limit_for_plating(row: Cells) -> dict[str, object]:
     return {"limit": str(tc.h_limit_for_plating(thread(row), row["plating_um"]))}
 
 
+def usual_tap_limit(row: Cells) -> dict[str, object]:
+    return {"limit": str(tc.usual_tap_limit(thread(row)))}
+
+
 def shank_mark(row: Cells) -> dict[str, object]:
     mark = tc.read_shank_mark(row.bytes("text"))
     texts = {
@@ -145,4 +149,5 @@ OPERATIONS = (
     tap_kind,
     tap_limit,
     trimmed_depth,
+    usual_tap_limit,
 )

@@ -75,10 +75,20 @@ def plan(row: Cells) -> dict[str, object]:
     }
 
 
+def place(fields: dict[str, object], key: str, value: object) -> None:
+    """Puts a value at a dotted key: every point is a dict."""
+    *rooms, key = key.split(".")
+    for room in rooms:
+        inner = fields.setdefault(room, {})
+        assert isinstance(inner, dict)
+        fields = inner
+    fields[key] = value
+
+
 def job_field(row: Cells) -> dict[str, object]:
-    room, dot, key = row["key"].rpartition(".")
-    value = row.bytes("value")
-    job = tc.Job(**({room: {key: value}} if dot else {key: value}))
+    fields: dict[str, object] = {}
+    place(fields, row["key"], row.bytes("value"))
+    job = tc.Job(**fields)
     return {"next_missing": job.missing[0]}
 
 
@@ -87,10 +97,7 @@ def job_of_text(text: str) -> dict[str, object]:
     fields: dict[str, object] = {}
     for pair in text.split("; "):
         key, _, value = pair.partition("=")
-        room, dot, key = key.rpartition(".")
-        inner = fields.setdefault(room, {}) if dot else fields
-        assert isinstance(inner, dict)
-        inner[key] = value
+        place(fields, key, value)
     return fields
 
 

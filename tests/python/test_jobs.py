@@ -12,6 +12,15 @@ from hypothesis import strategies as st
 from jobs import METRIC
 
 
+CODES = st.lists(st.sampled_from(["G20", "G70", "G21", "G71"]), max_size=2, unique=True)
+KNOWN = st.sampled_from([True, False, "yes", "no", "unknown"])
+
+
+def by_word(number: st.SearchStrategy[object]) -> st.SearchStrategy[dict[str, object]]:
+    by_unit = st.fixed_dictionaries({}, optional={"mm": number, "inch": number | st.none()})
+    return st.fixed_dictionaries({}, optional={"axis": by_unit, "F_per_min": by_unit, "F_per_rev": by_unit | st.none()})
+
+
 @pytest.mark.parametrize(
     ("key", "value", "message"),
     [
@@ -24,6 +33,11 @@ from jobs import METRIC
         ("taper_reamer", [], "taper_reamer: expected true or false, got list"),
         ("screw", "8.8", "screw: expected a dict, got str"),
         ("machine", ["mill"], "machine: expected a dict, got list"),
+        ("dialect", {"units_codes": "G20"}, "dialect.units_codes: expected a dict, got str"),
+        ("dialect", {"units_codes": {"mm": [21]}}, "dialect.units_codes.mm: expected str or bytes, got int"),
+        ("dialect", {"max_decimals": {"axis": 3}}, "dialect.max_decimals.axis: expected a dict, got int"),
+        ("dialect", {"mirror_flips_hand": []}, "dialect.mirror_flips_hand: expected true, false, or unknown, got list"),
+        ("dialect", {"S_decimals": True}, "dialect.S_decimals: expected a number, got bool"),
         ("machine", {"gears": [20, 600, 10]}, "machine.gears: expected a list of numbers for each gear, got int"),
     ],
 )
@@ -90,11 +104,26 @@ OPTIONAL = {
             "peck_word": st.sampled_from(["Q", "none"]),
             "dwell_word": st.just("P"),
             "dwell_unit": st.sampled_from(["seconds", "milliseconds"]),
-            "retract_word": st.just("J"),
+            "retract_multiplier_word": st.just("J"),
             "retract_in": st.sampled_from(["factor", "percent"]),
             "return_initial": st.sampled_from(["G98", "none"]),
             "axis_decimals_mm": st.integers(0, 9),
             "trailing_point": st.booleans(),
+            "units_default": st.sampled_from(["mm", "inch"]),
+            "feed_mode_default": st.sampled_from(["per_minute", "G95"]),
+            "units_codes": st.fixed_dictionaries({}, optional={"inch": CODES, "mm": CODES}),
+            "feed_basis": st.sampled_from(["by_mode", "per_min_always", "per_rev_in_tap_cycle", "lead_word"]),
+            "lead_word": st.sampled_from(["K", "none"]),
+            "cycle_starts_spindle": KNOWN,
+            "S_decimals": st.integers(0, 9),
+            "no_point": st.sampled_from(["as_written", "least_increment"]),
+            "least_increment": by_word(st.integers(0, 9).map(lambda decimals: Fraction(1, 10**decimals))),
+            "max_decimals": by_word(st.integers(0, 9)),
+            "mirror_on": st.sampled_from(["G51.1", ["G51.1"], "none"]),
+            "mirror_flips_hand": KNOWN,
+            "F_converted_on_units_change": KNOWN,
+            "max_block_chars": st.integers(1, 65535),
+            "order_table": st.sampled_from(["rs274ngc", "units_first"]),
         },
     ),
 }

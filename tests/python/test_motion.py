@@ -2,7 +2,7 @@
 
 From the acceleration as a function of time comes the speed, from the speed come the turns, each by
 numerical integration; the times at which the speed is reached, the brake is put on and the spindle stands
-are found as roots. No formula of the library stands here.
+are found as roots. No formula of the library stands here. With pecks every stroke is integrated by itself.
 """
 
 from __future__ import annotations
@@ -19,6 +19,8 @@ from scipy.optimize.elementwise import find_root
 
 SEED = 20261127
 CASES = 10_000
+# Of these some have as many strokes as a hole may have.
+PECKED, MOST_STROKES = 2_000, 1_000
 RELATIVE = 1e-9
 # Points on each piece of a stroke; the trapezoid rule is exact on a speed that is linear over a piece.
 POINTS = 5
@@ -45,6 +47,26 @@ def strokes() -> list[dict[str, object]]:
         }
         for _ in range(CASES)
     ]
+
+
+def pecked() -> list[dict[str, object]]:
+    """Strokes with pecks: a few of them most often, now and then up to as many as there may be."""
+    draw = random.Random(SEED + 1)
+    cases = strokes()[:PECKED]
+    for place, case in enumerate(cases):
+        count = MOST_STROKES if place % 200 == 0 else draw.randrange(1, 12)
+        # From one peck that is all of the travel to pecks that leave a little or almost a peck for the last stroke.
+        rest = draw.choice((Fraction(0), Fraction(draw.randrange(1000), 1000)))
+        case["peck_mm"] = case["travel_mm"] / (count - rest if count > 1 else 1)
+    return cases
+
+
+def ends(case: dict[str, object]) -> list[Fraction]:
+    """Where the strokes end, from the R plane, in mm."""
+    found = [case["peck_mm"]]
+    while found[-1] < case["travel_mm"]:
+        found.append(min(found[-1] + case["peck_mm"], case["travel_mm"]))
+    return found
 
 
 def run(pieces: list[tuple[Numbers, Numbers]]) -> tuple[Numbers, Numbers]:
@@ -141,6 +163,35 @@ def test_times_are_those_of_the_integrated_motion(cases: list[dict[str, object]]
         off = np.abs(got / wanted - 1)
         worst = int(off.argmax())
         assert off[worst] <= RELATIVE, f"{name}: got {got[worst]!r}, want {wanted[worst]!r} for {cases[worst]}"
+
+
+def test_times_with_pecks_are_those_of_every_stroke_integrated() -> None:
+    cases = pecked()
+    depths = [ends(case) for case in cases]
+    counts = np.array([len(ends) for ends in depths])
+    last = counts.cumsum() - 1
+    turns = np.array([float(end / case["lead_mm"]) for case, ends in zip(cases, depths, strict=True) for end in ends])
+    rate = column(cases, "acceleration_rpm_s").repeat(counts)
+    asked_out = np.array([float(case["rpm"] * case["retract_factor"]) for case in cases]).repeat(counts)
+    way_in, way_out = one_way(column(cases, "rpm").repeat(counts), turns, rate), one_way(asked_out, turns, rate)
+    time_in, time_out = (np.add.reduceat(way["time_s"], last - counts + 1) for way in (way_in, way_out))
+    found = [tc.tapping_time(**case) for case in cases]
+    # Holes whose first strokes are short and whose last one is long are tried, and holes of all counts.
+    mixed = way_in["reaches_speed"][last] & ~way_in["reaches_speed"][last - counts + 1]
+    assert mixed.sum() > 100 and counts.max() == MOST_STROKES and (counts == 1).sum() > 50
+    assert [one.strokes for one in found] == counts.tolist()
+    assert [one.reaches_speed for one in found] == way_in["reaches_speed"][last].tolist()
+    want = {
+        "turns": turns[last],
+        "reached_rpm": way_in["reached_rpm"][last],
+        "retract_rpm": way_out["reached_rpm"][last],
+        "time_in_s": time_in,
+        "time_out_s": time_out,
+        "time_s": time_in + counts * column(cases, "dwell_s") + time_out,
+    }
+    for name, wanted in want.items():
+        got = [getattr(one, name) for one in found]
+        np.testing.assert_allclose(got, wanted, rtol=RELATIVE, atol=0, err_msg=name)
 
 
 def test_ramps_are_those_of_the_integrated_motion(cases: list[dict[str, object]]) -> None:

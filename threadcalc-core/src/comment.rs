@@ -8,7 +8,8 @@ use crate::form::Form;
 use crate::plain::Plain;
 use crate::series;
 use crate::thread::{Series, Thread};
-use borders::{begins_free, ends_free, is_tap_word, next_word, word_before};
+pub(crate) use borders::is_tap_word;
+use borders::{begins_free, ends_free, next_word, word_before};
 use segment::Segment;
 
 /// How many threads of one comment are listed.

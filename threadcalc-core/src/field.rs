@@ -272,7 +272,7 @@ named! {
         /// What the dwell is counted in.
         DialectDwellUnit = 168 "dialect.dwell_unit",
         /// Letter of the faster way out.
-        DialectRetractWord = 169 "dialect.retract_word",
+        DialectRetractWord = 169 "dialect.retract_multiplier_word",
         /// What the faster way out is counted in.
         DialectRetractIn = 170 "dialect.retract_in",
         /// Code of the return to the R plane.
@@ -301,7 +301,89 @@ named! {
         DrillClearance = 185 "drill_clearance_mm",
         /// How much larger than itself a drill cuts.
         Oversize = 190 "oversize_mm",
-        /// Tolerance of a lead, relative.
-        Within = 248 "within",
+        /// The unit before any units code.
+        DialectUnitsDefault = 200 "dialect.units_default",
+        /// The feed mode before any code of it.
+        DialectModeDefault = 201 "dialect.feed_mode_default",
+        /// Codes of the units.
+        DialectUnitsCodes = 202 "dialect.units_codes",
+        /// Codes of inches.
+        DialectInchCodes = 203 "dialect.units_codes.inch",
+        /// Codes of millimetres.
+        DialectMmCodes = 204 "dialect.units_codes.mm",
+        /// What F means in a tapping cycle.
+        DialectFeedBasis = 205 "dialect.feed_basis",
+        /// Letter of the lead.
+        DialectLeadWord = 206 "dialect.lead_word",
+        /// Code of one synchronised stroke.
+        DialectStrokeCode = 207 "dialect.stroke_code",
+        /// Whether the tapping cycle starts the spindle.
+        DialectStartsSpindle = 208 "dialect.cycle_starts_spindle",
+        /// How long the code for rigid tapping holds.
+        DialectRigidUntil = 209 "dialect.rigid_tap_code_sticky_until",
+        /// Whether S may stand in the cycle's block.
+        DialectSpeedInCycle = 210 "dialect.S_in_cycle_block_allowed",
+        /// Decimals of S that the control keeps.
+        DialectSpeedDecimals = 211 "dialect.S_decimals",
+        /// Whether a peck returns to the R plane.
+        DialectPeckReturns = 212 "dialect.peck_returns_to_R",
+        /// Letter of repeats.
+        DialectRepeatWord = 213 "dialect.repeat_word",
+        /// What no repeats mean.
+        DialectRepeatZero = 214 "dialect.repeat_zero_means",
+        /// What a number without a point is.
+        DialectNoPoint = 215 "dialect.no_point",
+        /// Least increments of words.
+        DialectLeastIncrement = 216 "dialect.least_increment",
+        /// The most decimals of words.
+        DialectMostDecimals = 217 "dialect.max_decimals",
+        /// Code that mirrors an axis.
+        DialectMirrorOn = 218 "dialect.mirror_on",
+        /// Code that ends mirroring.
+        DialectMirrorOff = 219 "dialect.mirror_off",
+        /// Code that scales.
+        DialectScaleOn = 220 "dialect.scale_on",
+        /// Code that ends scaling.
+        DialectScaleOff = 221 "dialect.scale_off",
+        /// Code that rotates.
+        DialectRotateOn = 222 "dialect.rotate_on",
+        /// Code that ends rotation.
+        DialectRotateOff = 223 "dialect.rotate_off",
+        /// Whether a mirrored cycle changes its hand.
+        DialectMirrorHand = 224 "dialect.mirror_flips_hand",
+        /// Whether G0 to G3 end a cycle.
+        DialectRapidCancels = 225 "dialect.rapid_cancels_cycle",
+        /// Whether R and Z outlive a cycle.
+        DialectCycleSticky = 226 "dialect.cycle_words_sticky_across_cancel",
+        /// Whether a change of units converts F.
+        DialectFeedConverted = 227 "dialect.F_converted_on_units_change",
+        /// Whether overrides are locked in the cycle.
+        DialectOverride = 228 "dialect.override_locked_in_cycle",
+        /// Whether a semicolon begins a comment.
+        DialectSemicolon = 229 "dialect.semicolon_comment",
+        /// The longest line in characters.
+        DialectLongestLine = 230 "dialect.max_block_chars",
+        /// What blanks inside a number are.
+        DialectNumberSpaces = 231 "dialect.spaces_in_numbers",
+        /// Code that calls a subprogram.
+        DialectCall = 232 "dialect.subprogram_call",
+        /// Code that returns from a subprogram.
+        DialectReturn = 233 "dialect.subprogram_return",
+        /// In what order the words of a block act.
+        DialectOrder = 234 "dialect.order_table",
+        /// Whether unlisted codes are an alarm.
+        DialectUnlisted = 235 "dialect.unlisted_codes_alarm",
+        /// A tool of a tool list.
+        Tool = 250 "tool",
+        /// What a lead may be off a pitch.
+        Within = 251 "within",
+        /// Face of the part in the program's Z.
+        SurfaceZ = 252 "surface_z_mm",
+        /// Position of the switch for block delete.
+        BlockDelete = 253 "block_delete",
+        /// Whether formulas are computed.
+        EvaluateMacros = 254 "evaluate_macros",
+        /// What a tool is.
+        ToolKind = 255 "kind",
     }
 }

@@ -25,6 +25,7 @@ mod cycle;
 mod decimal;
 mod depth;
 mod designation;
+mod dialect;
 mod doubts;
 mod drill;
 mod engagement;
@@ -62,7 +63,7 @@ pub use cutting::{
     TorqueBand, TorquePoint, gear_fit, power_kw, spindle_speed, spindle_speed_feet, surface_speed_m_min,
     torque_by_chip_area, torque_by_pitch,
 };
-pub use cycle::{CodeText, Cycle, CycleRequest, Dialect, DwellUnit, LetterText, RetractIn, ReturnTo, cycle};
+pub use cycle::{Cycle, CycleRequest, cycle};
 pub use depth::{
     BlindHole, BlindThread, BottomReading, BottomVerdict, Bottoming, ChamferReading, Countersunk, DepthRequest,
     DepthRounding, Depths, DrilledTo, Hole, ProgramDepth, RunOut, TapSetOn, ThroughHole, ThroughHoleRequest,
@@ -70,6 +71,10 @@ pub use depth::{
     full_thread_that_fits, program_depth, program_depth_of_derived, run_out_mm, through_hole, usual_countersink,
 };
 pub use designation::read_fit;
+pub use dialect::{
+    BlockOrder, CodeText, DecimalsByWord, Dialect, DwellUnit, FeedBasis, LetterText, NoPoint, NumberSpaces, Reading,
+    RepeatZero, RetractIn, ReturnTo, RigidUntil, WordDecimals,
+};
 pub use drill::{
     Alternative, Basis, Drill, DrillSet, DrillSets, MOST_OWN_DRILLS, OwnDrills, ProbableHole, Stock, Tap, TapDrill,
     TapDrillRequest, WithinLimits, drill_diameter, drills, form_hole_mm, judge_drill, percent_thread, probable_hole_mm,
@@ -98,7 +103,7 @@ pub use profile::Profile;
 pub use series::{Near, NearThreads, choice, is_iso_262, near, standard_threads};
 pub use tap::{
     ChamferForm, IsoTap, IsoTapClass, LimitLetter, ShankMark, Suits, TapAdvice, TapJob, TapKind, TapLimit,
-    chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark,
+    chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark, usual_tap_limit,
 };
 pub use taper_depth::{TaperDepthRequest, TaperDepths, taper_depths};
 pub use text::Text;

@@ -2,6 +2,8 @@
 
 use core::fmt;
 
+use crate::length::Length;
+
 /// A short ASCII or UTF-8 text held inline; what does not fit is an error, never a silent cut.
 #[derive(Clone, Copy)]
 pub struct Text<const N: usize> {
@@ -185,4 +187,20 @@ pub(crate) fn digits(buffer: &mut [u8; 32], mut magnitude: u64, decimals: u8, po
         }
     }
     start
+}
+
+/// A finding's number without trailing zeros, at most six decimals unless it is smaller than these.
+pub(crate) struct Plain(pub f64);
+
+impl fmt::Display for Plain {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let millionths = libm::rint(self.0 * 1e6);
+        if millionths == 0.0 || libm::fabs(millionths) > 1e15 {
+            return write_f64(f, self.0);
+        }
+        match Length::new(millionths as i64, 1_000_000) {
+            Ok(number) => fmt::Display::fmt(&number, f),
+            Err(_) => write_f64(f, self.0),
+        }
+    }
 }

@@ -181,6 +181,25 @@ fn the_page_says_which_gear_to_use() {
     assert!(none.contains("NO GEAR of this spindle runs S150"), "{none}");
 }
 
+/// 24.75 mm from R: strokes of 10, 20 and 24.75 mm are 43.8 turns at 10 a second. The words of a control without
+/// pecks are withheld, the time stands.
+#[test]
+fn the_page_counts_the_strokes_of_pecks() {
+    let hole = [("thread", "M8x1.25-6H"), ("full_thread_depth_mm", "16"), ("chamfer_threads", "3")];
+    let more = [("r_plane_mm", "5"), ("holder", "rigid"), ("dwell_s", "0.5"), ("hole_count", "100")];
+    let fields = [&hole[..], &more].concat();
+    let (plain, pecked) = (planned(&fields), planned(&[&fields[..], &[("peck_mm", "10")]].concat()));
+    assert!(words_of(&plain).contains("19.8 turns from R to the bottom: at least 2.0 s in + 2.0 s out"));
+    let text = words_of(&pecked);
+    assert!(
+        text.contains("19.8 turns from R to the bottom, 3 strokes, each from R: at least 4.4 s in + 4.4 s out"),
+        "{text}"
+    );
+    assert_eq!((plain.spindle.time.strokes, pecked.spindle.time.strokes), (1, 3));
+    let all = pecked.spindle.all_holes_s.unwrap();
+    assert!((all - 100.0 * (4.38 + 3.0 * 0.5 + 4.38)).abs() < 1e-9, "{all}");
+}
+
 /// A drill below the smallest minor diameter is not OK because oversize has room above it.
 #[test]
 fn a_drill_under_the_minimum_is_never_ok() {

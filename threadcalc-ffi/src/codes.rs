@@ -328,7 +328,7 @@ pub const THREADCALC_FIELD_DIALECT_DWELL_WORD: i32 = 167;
 /// What the dwell is counted in.
 pub const THREADCALC_FIELD_DIALECT_DWELL_UNIT: i32 = 168;
 /// Letter of the faster way out.
-pub const THREADCALC_FIELD_DIALECT_RETRACT_WORD: i32 = 169;
+pub const THREADCALC_FIELD_DIALECT_RETRACT_MULTIPLIER_WORD: i32 = 169;
 /// What the faster way out is counted in.
 pub const THREADCALC_FIELD_DIALECT_RETRACT_IN: i32 = 170;
 /// Code of the return to the R plane.
@@ -357,5 +357,87 @@ pub const THREADCALC_FIELD_DRILL_POINT_MM: i32 = 184;
 pub const THREADCALC_FIELD_DRILL_CLEARANCE_MM: i32 = 185;
 /// How much larger than itself a drill cuts.
 pub const THREADCALC_FIELD_OVERSIZE_MM: i32 = 190;
-/// Tolerance of a lead, relative.
-pub const THREADCALC_FIELD_WITHIN: i32 = 248;
+/// The unit before any units code.
+pub const THREADCALC_FIELD_DIALECT_UNITS_DEFAULT: i32 = 200;
+/// The feed mode before any code of it.
+pub const THREADCALC_FIELD_DIALECT_FEED_MODE_DEFAULT: i32 = 201;
+/// Codes of the units.
+pub const THREADCALC_FIELD_DIALECT_UNITS_CODES: i32 = 202;
+/// Codes of inches.
+pub const THREADCALC_FIELD_DIALECT_UNITS_CODES_INCH: i32 = 203;
+/// Codes of millimetres.
+pub const THREADCALC_FIELD_DIALECT_UNITS_CODES_MM: i32 = 204;
+/// What F means in a tapping cycle.
+pub const THREADCALC_FIELD_DIALECT_FEED_BASIS: i32 = 205;
+/// Letter of the lead.
+pub const THREADCALC_FIELD_DIALECT_LEAD_WORD: i32 = 206;
+/// Code of one synchronised stroke.
+pub const THREADCALC_FIELD_DIALECT_STROKE_CODE: i32 = 207;
+/// Whether the tapping cycle starts the spindle.
+pub const THREADCALC_FIELD_DIALECT_CYCLE_STARTS_SPINDLE: i32 = 208;
+/// How long the code for rigid tapping holds.
+pub const THREADCALC_FIELD_DIALECT_RIGID_TAP_CODE_STICKY_UNTIL: i32 = 209;
+/// Whether S may stand in the cycle's block.
+pub const THREADCALC_FIELD_DIALECT_S_IN_CYCLE_BLOCK_ALLOWED: i32 = 210;
+/// Decimals of S that the control keeps.
+pub const THREADCALC_FIELD_DIALECT_S_DECIMALS: i32 = 211;
+/// Whether a peck returns to the R plane.
+pub const THREADCALC_FIELD_DIALECT_PECK_RETURNS_TO_R: i32 = 212;
+/// Letter of repeats.
+pub const THREADCALC_FIELD_DIALECT_REPEAT_WORD: i32 = 213;
+/// What no repeats mean.
+pub const THREADCALC_FIELD_DIALECT_REPEAT_ZERO_MEANS: i32 = 214;
+/// What a number without a point is.
+pub const THREADCALC_FIELD_DIALECT_NO_POINT: i32 = 215;
+/// Least increments of words.
+pub const THREADCALC_FIELD_DIALECT_LEAST_INCREMENT: i32 = 216;
+/// The most decimals of words.
+pub const THREADCALC_FIELD_DIALECT_MAX_DECIMALS: i32 = 217;
+/// Code that mirrors an axis.
+pub const THREADCALC_FIELD_DIALECT_MIRROR_ON: i32 = 218;
+/// Code that ends mirroring.
+pub const THREADCALC_FIELD_DIALECT_MIRROR_OFF: i32 = 219;
+/// Code that scales.
+pub const THREADCALC_FIELD_DIALECT_SCALE_ON: i32 = 220;
+/// Code that ends scaling.
+pub const THREADCALC_FIELD_DIALECT_SCALE_OFF: i32 = 221;
+/// Code that rotates.
+pub const THREADCALC_FIELD_DIALECT_ROTATE_ON: i32 = 222;
+/// Code that ends rotation.
+pub const THREADCALC_FIELD_DIALECT_ROTATE_OFF: i32 = 223;
+/// Whether a mirrored cycle changes its hand.
+pub const THREADCALC_FIELD_DIALECT_MIRROR_FLIPS_HAND: i32 = 224;
+/// Whether G0 to G3 end a cycle.
+pub const THREADCALC_FIELD_DIALECT_RAPID_CANCELS_CYCLE: i32 = 225;
+/// Whether R and Z outlive a cycle.
+pub const THREADCALC_FIELD_DIALECT_CYCLE_WORDS_STICKY_ACROSS_CANCEL: i32 = 226;
+/// Whether a change of units converts F.
+pub const THREADCALC_FIELD_DIALECT_F_CONVERTED_ON_UNITS_CHANGE: i32 = 227;
+/// Whether overrides are locked in the cycle.
+pub const THREADCALC_FIELD_DIALECT_OVERRIDE_LOCKED_IN_CYCLE: i32 = 228;
+/// Whether a semicolon begins a comment.
+pub const THREADCALC_FIELD_DIALECT_SEMICOLON_COMMENT: i32 = 229;
+/// The longest line in characters.
+pub const THREADCALC_FIELD_DIALECT_MAX_BLOCK_CHARS: i32 = 230;
+/// What blanks inside a number are.
+pub const THREADCALC_FIELD_DIALECT_SPACES_IN_NUMBERS: i32 = 231;
+/// Code that calls a subprogram.
+pub const THREADCALC_FIELD_DIALECT_SUBPROGRAM_CALL: i32 = 232;
+/// Code that returns from a subprogram.
+pub const THREADCALC_FIELD_DIALECT_SUBPROGRAM_RETURN: i32 = 233;
+/// In what order the words of a block act.
+pub const THREADCALC_FIELD_DIALECT_ORDER_TABLE: i32 = 234;
+/// Whether unlisted codes are an alarm.
+pub const THREADCALC_FIELD_DIALECT_UNLISTED_CODES_ALARM: i32 = 235;
+/// A tool of a tool list.
+pub const THREADCALC_FIELD_TOOL: i32 = 250;
+/// What a lead may be off a pitch.
+pub const THREADCALC_FIELD_WITHIN: i32 = 251;
+/// Face of the part in the program's Z.
+pub const THREADCALC_FIELD_SURFACE_Z_MM: i32 = 252;
+/// Position of the switch for block delete.
+pub const THREADCALC_FIELD_BLOCK_DELETE: i32 = 253;
+/// Whether formulas are computed.
+pub const THREADCALC_FIELD_EVALUATE_MACROS: i32 = 254;
+/// What a tool is.
+pub const THREADCALC_FIELD_KIND: i32 = 255;

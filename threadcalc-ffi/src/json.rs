@@ -5,7 +5,7 @@ use core::fmt;
 use std::borrow::Cow;
 
 use serde::de::{DeserializeSeed, Deserializer, Error as _, MapAccess, SeqAccess, Visitor};
-use threadcalc_core::{Code, Error, Field, Job, Length, Plan, Value, read_number};
+use threadcalc_core::{Code, Dialect, Error, Field, Job, Length, Plan, Value, read_number};
 
 use crate::memory::Sink;
 use crate::status::Fault;
@@ -195,19 +195,25 @@ impl<'de> Visitor<'de> for OneValue<'_> {
             "drill_sets" => while list.next_element_seed(SetName(self))?.is_some() {},
             "drill_list" => while list.next_element_seed(OneDrill(self))?.is_some() {},
             "machine.gears" => while list.next_element_seed(OneGear(self))?.is_some() {},
+            key if key.strip_prefix("dialect.").is_some_and(Dialect::takes_codes) => {
+                let mut codes = String::new();
+                while let Some(code) = list.next_element::<Cow<'de, str>>()? {
+                    codes.push_str(&code);
+                    codes.push(' ');
+                }
+                self.set(Value::Text(codes.trim_end().as_bytes()))?;
+            }
+            key if Job::is_group(key) => return Err(self.wrong_shape("an object, not a list")),
             _ => return Err(self.wrong_shape("one value, not a list")),
         }
         Ok(())
     }
 
     fn visit_map<A: MapAccess<'de>>(self, map: A) -> Result<(), A::Error> {
-        let prefix = match (self.keys.prefix, self.key) {
-            ("", "machine") => "machine.",
-            ("", "screw") => "screw.",
-            ("", "dialect") => "dialect.",
-            _ => return Err(self.wrong_shape("one value, not an object")),
-        };
-        Keys { prefix, ..self.keys }.visit_map(map)
+        if !Job::is_group(self.key) {
+            return Err(self.wrong_shape("one value, not an object"));
+        }
+        Keys { prefix: &[self.key, "."].concat(), ..self.keys }.visit_map(map)
     }
 }
 
@@ -343,3 +349,6 @@ impl<'de> Visitor<'de> for GearNumber<'_> {
         self.held(read_number(text.as_bytes()))
     }
 }
+
+#[cfg(test)]
+mod tests;

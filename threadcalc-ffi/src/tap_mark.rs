@@ -5,7 +5,7 @@ use core::mem::offset_of;
 
 use threadcalc_core::{
     ChamferForm, Code, Error, Field, Form, Hand, Hole, IsoTapClass, Length, LimitLetter, Range, ShankMark, TapJob,
-    TapLimit, Thread, ToleranceClass, h_limit_for_plating, judge_tap, read_shank_mark,
+    TapLimit, Thread, ToleranceClass, h_limit_for_plating, judge_tap, read_shank_mark, usual_tap_limit,
 };
 
 use crate::choices::{threadcalc_hand, threadcalc_hole};
@@ -94,6 +94,26 @@ pub unsafe extern "C" fn threadcalc_tap_limit_pitch_diameter_mm(
     error: *mut threadcalc_error_t,
 ) -> threadcalc_status {
     unsafe { of_limit(limit, thread, pitch_diameter_mm, error, TapLimit::pitch_diameter_mm) }
+}
+
+/// The limit of a ground tap that tap makers recommend to cut a class of Unified thread in the usual materials,
+/// not plated: a recommendation and no standard. GO and NOT GO decide.
+///
+/// Errors: class-unset, does-not-apply (an external class, a thread that is not Unified), not-sourced (other
+/// classes than 2B and 3B, other sizes than those of UNC and UNF up to 3/4-10), those of threadcalc_thread_write.
+/// Source: a tap maker's printed recommendations for classes 2B and 3B; common practice.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_usual_tap_limit(
+    thread: *const threadcalc_thread_t,
+    limit: *mut threadcalc_tap_limit_t,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let thread = unsafe { input(thread) }?.read()?;
+        let place = unsafe { Output::new(limit) }?;
+        place.write(threadcalc_tap_limit_t::of(usual_tap_limit(&thread)?));
+        Ok(())
+    })
 }
 
 /// The smallest H limit whose taps leave room for a plating: its closing over 0.0005 in, rounded up, + 1.

@@ -182,6 +182,12 @@ same_numbers! {
     units_of_a_dwell_have_the_numbers_of_the_core: "DWELL_UNIT" threadcalc_core::DwellUnit,
     ways_to_count_a_way_out_have_the_numbers_of_the_core: "RETRACT_IN" threadcalc_core::RetractIn,
     returns_have_the_numbers_of_the_core: "RETURN_TO" threadcalc_core::ReturnTo,
+    meanings_of_a_feed_have_the_numbers_of_the_core: "FEED_BASIS" threadcalc_core::FeedBasis,
+    ends_of_rigid_tapping_have_the_numbers_of_the_core: "RIGID_UNTIL" threadcalc_core::RigidUntil,
+    meanings_of_no_repeats_have_the_numbers_of_the_core: "REPEAT_ZERO" threadcalc_core::RepeatZero,
+    meanings_of_no_point_have_the_numbers_of_the_core: "NO_POINT" threadcalc_core::NoPoint,
+    blanks_in_numbers_have_the_numbers_of_the_core: "SPACES_IN_NUMBERS" threadcalc_core::NumberSpaces,
+    orders_of_a_block_have_the_numbers_of_the_core: "BLOCK_ORDER" threadcalc_core::BlockOrder,
     verdicts_on_a_lead_have_the_numbers_of_the_core: "LEAD_VERDICT" threadcalc_core::nc::LeadVerdict,
 }
 

@@ -55,7 +55,7 @@ macro_rules! plain {
         }
     )+};
 }
-plain!(bool, f64, i64, u8, u32, usize, &'static str);
+plain!(bool, f64, i64, u8, u16, u32, usize, &'static str);
 
 macro_rules! by_name {
     ($($type:ident),+ $(,)?) => {$(
@@ -70,13 +70,41 @@ macro_rules! by_name {
         }
     )+};
 }
-by_name!(BottomVerdict, ChamferForm, DwellUnit, GaugeKind, RetractIn, Suits, Weakest);
+by_name!(
+    BlockOrder,
+    BottomVerdict,
+    ChamferForm,
+    DwellUnit,
+    FeedBasis,
+    FeedMode,
+    GaugeKind,
+    NoPoint,
+    NumberSpaces,
+    RepeatZero,
+    RetractIn,
+    RigidUntil,
+    Suits,
+    Unit,
+    Weakest,
+);
 
-/// A class over an answer of the core: a getter for each field that is named, and `repr`.
+/// The name of a getter: that of its field, unless another is said.
+macro_rules! name_of {
+    ($field:ident) => {
+        stringify!($field)
+    };
+    ($field:ident $name:literal) => {
+        $name
+    };
+}
+pub(crate) use name_of;
+
+/// A class over an answer of the core: a getter for each field that is named, and `repr`. `as` gives a getter
+/// another name than its field's.
 macro_rules! answer {
     (
         $(#[$meta:meta])*
-        $name:ident($core:ty) { $($(#[$field_meta:meta])* $field:ident),+ $(,)? }
+        $name:ident($core:ty) { $($(#[$field_meta:meta])* $field:ident $(as $shown:literal)?),+ $(,)? }
         $($more:tt)*
     ) => {
         $(#[$meta])*
@@ -89,13 +117,14 @@ macro_rules! answer {
             $(
                 $(#[$field_meta])*
                 #[getter]
+                $(#[pyo3(name = $shown)])?
                 fn $field<'py>(&self, py: pyo3::Python<'py>) -> pyo3::PyResult<pyo3::Bound<'py, pyo3::PyAny>> {
                     $crate::answer::Shown::shown(&self.0.$field, py)
                 }
             )+
 
             fn __repr__(&self) -> String {
-                let shown = [$(format!("{} {}", stringify!($field), $crate::answer::Shown::text(&self.0.$field))),+];
+                let shown = [$(format!("{} {}", $crate::answer::name_of!($field $($shown)?), $crate::answer::Shown::text(&self.0.$field))),+];
                 format!("<{} {}>", stringify!($name), shown.join(", "))
             }
 

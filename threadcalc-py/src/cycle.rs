@@ -45,7 +45,7 @@ answer! {
         /// What the dwell is counted in.
         dwell_unit,
         /// Letter of a faster way out.
-        retract_word,
+        retract_multiplier_word,
         /// What the faster way out is counted in.
         retract_in,
         /// Code of the return to the R plane.
@@ -58,6 +58,8 @@ answer! {
         axis_decimals_inch,
         /// Whether a whole length, feed or dwell in seconds has a point.
         trailing_point,
+        /// What the control makes of a program.
+        reading,
     }
 
     #[new]

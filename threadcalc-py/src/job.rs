@@ -42,9 +42,7 @@ pub fn set_all(job: &mut core::Job, prefix: &str, fields: &Bound<'_, PyDict>) ->
         let Ok(name) = key.cast::<PyString>() else { return Err(wrong_type(&key, Field::Key, "str")) };
         let key = format!("{prefix}{}", name.to_string_lossy());
         match value.cast::<PyDict>() {
-            Ok(inner) if matches!(key.as_str(), "machine" | "screw" | "dialect") => {
-                set_all(job, &format!("{key}."), inner)?
-            }
+            Ok(inner) if core::Job::is_group(&key) => set_all(job, &format!("{key}."), inner)?,
             _ => set(job, &key, &value)?,
         }
     }
@@ -53,7 +51,6 @@ pub fn set_all(job: &mut core::Job, prefix: &str, fields: &Bound<'_, PyDict>) ->
 
 fn set(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>) -> PyResult<()> {
     match key {
-        "machine" | "screw" if !value.is_none() => return Err(wrong_type_of(value, key, "a dict")),
         "thread" => {
             if let Ok(thread) = value.cast::<Thread>() {
                 job.thread = Some(thread.get().0);
@@ -69,6 +66,12 @@ fn set(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>) -> PyResult<()>
         "drill_sets" | "drill_list" if is_collection(value) => {
             return value.try_iter()?.try_for_each(|name| set_value(job, key, &name?));
         }
+        _ if is_collection(value) && key.strip_prefix("dialect.").is_some_and(core::Dialect::takes_codes) => {
+            let field = Field::from_name(key.as_bytes()).unwrap_or(Field::Dialect);
+            let codes = value.try_iter()?.map(|code| bytes_of(&code?, field).map(|code| code.to_vec()));
+            return apply(job, key, Value::Text(&codes.collect::<PyResult<Vec<_>>>()?.join(&b' ')));
+        }
+        _ if !value.is_none() && core::Job::is_group(key) => return Err(wrong_type_of(value, key, "a dict")),
         "machine.gears" if is_collection(value) => return set_gears(job, key, value),
         _ => {}
     }

@@ -35,6 +35,7 @@ mod number;
 mod pipe;
 mod plan;
 mod program_depth;
+mod reading;
 mod tap;
 mod tap_drill;
 mod tap_mark;
@@ -105,13 +106,15 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::program_depth::{ProgramDepth, program_depth, program_depth_of_derived};
     #[pymodule_export]
+    use crate::reading::Reading;
+    #[pymodule_export]
     use crate::tap::{
         ChamferForm, IsoTap, TapAdvice, TapKind, chamfers_that_fit, iso_tap_class, iso_tap_pitch_diameter_mm,
     };
     #[pymodule_export]
     use crate::tap_drill::{Alternative, TapDrill, form_hole_mm, judge_drill, probable_hole_mm, tap_drill};
     #[pymodule_export]
-    use crate::tap_mark::{ShankMark, TapLimit, h_limit_for_plating, judge_tap, read_shank_mark};
+    use crate::tap_mark::{ShankMark, TapLimit, h_limit_for_plating, judge_tap, read_shank_mark, usual_tap_limit};
     #[pymodule_export]
     use crate::taper_depth::{TaperDepths, taper_depths};
     #[pymodule_export]

@@ -18,7 +18,7 @@ pub fn dialect(state: &State, input: &mut Input<'_>) -> Option<Request> {
         (mill.tap_rh, mill.tap_lh, mill.feed_per_revolution) = (text(b"G84"), text(b"G74"), text(b"G95"));
     }
     if flags & 8 != 0 {
-        (mill.peck_word, mill.dwell_word, mill.retract_word) = (text(b"Q"), text(b"P"), text(b"J"));
+        (mill.peck_word, mill.dwell_word, mill.retract_multiplier_word) = (text(b"Q"), text(b"P"), text(b"J"));
         (mill.dwell_unit, mill.retract_in) = (1 + i32::from(flags >> 4 & 1), 1 + i32::from(flags >> 5 & 1));
     }
     if flags & 64 != 0 {
@@ -32,7 +32,8 @@ pub fn dialect(state: &State, input: &mut Input<'_>) -> Option<Request> {
 
 /// Sets one member to what the input says.
 fn set(mill: &mut threadcalc_dialect_t, state: &State, input: &mut Input<'_>) {
-    match input.byte() % 22 {
+    match input.byte() % 32 {
+        22.. => set_reading(mill, state, input),
         0 => mill.base = input.choice(),
         1 => mill.needs_spindle_running = input.choice(),
         2 => mill.lh_by_spindle_direction = input.choice(),
@@ -54,7 +55,68 @@ fn set(mill: &mut threadcalc_dialect_t, state: &State, input: &mut Input<'_>) {
         18 => write(&mut mill.return_initial, input),
         19 => write(&mut mill.peck_word, input),
         20 => write(&mut mill.dwell_word, input),
-        _ => write(&mut mill.retract_word, input),
+        _ => write(&mut mill.retract_multiplier_word, input),
+    }
+}
+
+/// Sets one of the members that say what the control makes of a program.
+fn set_reading(mill: &mut threadcalc_dialect_t, state: &State, input: &mut Input<'_>) {
+    let choices = [
+        &mut mill.units_default,
+        &mut mill.feed_mode_default,
+        &mut mill.feed_basis,
+        &mut mill.rigid_tap_code_sticky_until,
+        &mut mill.repeat_zero_means,
+        &mut mill.no_point,
+        &mut mill.spaces_in_numbers,
+        &mut mill.order_table,
+        &mut mill.cycle_starts_spindle,
+        &mut mill.s_in_cycle_block_allowed,
+        &mut mill.peck_returns_to_r,
+        &mut mill.mirror_flips_hand,
+        &mut mill.rapid_cancels_cycle,
+        &mut mill.cycle_words_sticky_across_cancel,
+        &mut mill.f_converted_on_units_change,
+        &mut mill.override_locked_in_cycle,
+        &mut mill.unlisted_codes_alarm,
+        &mut mill.semicolon_comment,
+    ];
+    let texts: [&mut [c_char]; 13] = [
+        &mut mill.units_codes_inch,
+        &mut mill.units_codes_mm,
+        &mut mill.stroke_code,
+        &mut mill.mirror_on,
+        &mut mill.mirror_off,
+        &mut mill.scale_on,
+        &mut mill.scale_off,
+        &mut mill.rotate_on,
+        &mut mill.rotate_off,
+        &mut mill.subprogram_call,
+        &mut mill.subprogram_return,
+        &mut mill.lead_word,
+        &mut mill.repeat_word,
+    ];
+    let numbers = [
+        &mut mill.s_decimals,
+        &mut mill.max_block_chars,
+        &mut mill.least_increment_axis_mm,
+        &mut mill.least_increment_axis_inch,
+        &mut mill.least_increment_f_per_min_mm,
+        &mut mill.least_increment_f_per_min_inch,
+        &mut mill.least_increment_f_per_rev_mm,
+        &mut mill.least_increment_f_per_rev_inch,
+        &mut mill.max_decimals_axis_mm,
+        &mut mill.max_decimals_axis_inch,
+        &mut mill.max_decimals_f_per_min_mm,
+        &mut mill.max_decimals_f_per_min_inch,
+        &mut mill.max_decimals_f_per_rev_mm,
+        &mut mill.max_decimals_f_per_rev_inch,
+    ];
+    let place = usize::from(input.byte());
+    match input.byte() % 3 {
+        0 => *choices.into_iter().nth(place % 17).expect("a choice") = input.choice(),
+        1 => write(texts.into_iter().nth(place % 13).expect("a text"), input),
+        _ => *numbers.into_iter().nth(place % 14).expect("a number") = input.ratio(state),
     }
 }
 

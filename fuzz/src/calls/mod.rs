@@ -50,6 +50,7 @@ type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
 const OPERATIONS: [Operation; 78] = [
+const OPERATIONS: [Operation; 76] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -128,6 +129,7 @@ const OPERATIONS: [Operation; 78] = [
     identify::lead,
     identify::words,
     identify::threads,
+    taps::usual_limit,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.

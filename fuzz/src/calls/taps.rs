@@ -130,6 +130,17 @@ pub fn limit_for_plating(state: &mut State, input: &mut Input<'_>) {
     }
 }
 
+pub fn usual_limit(state: &mut State, input: &mut Input<'_>) {
+    let thread = thread_in(state, input);
+    let (error, limit) = (error_room(input), room::<threadcalc_tap_limit_t>(input));
+    // SAFETY: the pointers are NULL or of live memory.
+    let status = unsafe { threadcalc_usual_tap_limit(thread_at(thread.as_ref()), limit.pointer(), error.pointer()) };
+    if succeeded(status, &error, &[&limit]) {
+        let limit: threadcalc_tap_limit_t = limit.value();
+        assert!(limit.letter == THREADCALC_LIMIT_LETTER_H && (2..=5).contains(&limit.number));
+    }
+}
+
 fn read_mark(input: &mut Input<'_>) -> Option<(threadcalc_shank_mark_t, usize)> {
     let pick = usize::from(input.byte());
     let text = MARKS.get(pick).map_or_else(|| input.bytes(pick % 100).to_vec(), |text| text.as_bytes().to_vec());

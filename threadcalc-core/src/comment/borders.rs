@@ -23,7 +23,7 @@ const TAP_WORDS: [&[u8]; 15] = [
 const TAP_BEGINNINGS: [&[u8]; 4] = [b"GEWINDE", b"TARAUD", b"FILETAGE", b"ROSCA"];
 
 /// Whether a word of letters speaks of tapping.
-pub(super) fn is_tap_word(word: &[u8]) -> bool {
+pub(crate) fn is_tap_word(word: &[u8]) -> bool {
     let begins =
         |beginning: &&[u8]| word.get(..beginning.len()).is_some_and(|part| part.eq_ignore_ascii_case(beginning));
     is_one_of(word, &TAP_WORDS) || TAP_BEGINNINGS.iter().any(begins)

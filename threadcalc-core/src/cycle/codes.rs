@@ -1,8 +1,8 @@
 //! The codes and letters of a dialect that a request needs, or what it lacks.
 
 use super::CycleRequest;
-use super::dialect::{CodeText, Dialect, ReturnTo};
 use super::numbers::Numbers;
+use crate::dialect::{CodeText, Dialect, ReturnTo};
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Severity};
 use crate::motion::Holder;
@@ -48,7 +48,10 @@ impl Codes {
         let missing = [
             (pecks && dialect.peck_word.is_none(), "word for the depth of a peck"),
             (numbers.dwell_s.is_some() && dialect.dwell_word.is_none(), "word for a dwell at the bottom"),
-            (numbers.retract_factor.is_some() && dialect.retract_word.is_none(), "word for a faster way out"),
+            (
+                numbers.retract_factor.is_some() && dialect.retract_multiplier_word.is_none(),
+                "word for a faster way out",
+            ),
         ];
         if let Some((_, what)) = missing.into_iter().find(|(is_missing, _)| *is_missing) {
             return Ok(Err(lacks(dialect, what)));

@@ -1,15 +1,12 @@
 //! The words of a tapping cycle under a dialect, and what must be restored after it.
 
 mod codes;
-mod dialect;
-mod keys;
 mod numbers;
 mod words;
 
-pub(crate) use dialect::axis_decimals;
-pub use dialect::{CodeText, Dialect, DwellUnit, LetterText, RetractIn, ReturnTo};
 pub use words::Cycle;
 
+use crate::dialect::{Dialect, DwellUnit, LetterText, RetractIn, ReturnTo, is_free};
 use crate::error::{Code, Error, Field};
 use crate::feed::{Feed, Unit};
 use crate::finding::Finding;
@@ -163,7 +160,7 @@ fn tapping_line(cycle: &mut Cycle, request: &CycleRequest<'_>, numbers: &Numbers
             field: Field::Dwell,
         },
         Own {
-            letter: dialect.retract_word,
+            letter: dialect.retract_multiplier_word,
             number: counted_retract(dialect, numbers.retract_factor)?,
             point: false,
             field: Field::RetractFactor,
@@ -198,7 +195,7 @@ struct Own {
 fn check_letters(own: [Own; 3]) -> Result<(), Error> {
     let letter = |own: Own| own.letter.filter(|_| own.number.is_some());
     let [peck, dwell, out] = own.map(letter);
-    let free = |letter: LetterText| matches!(letter.as_str().as_bytes(), [byte] if keys::is_free(*byte));
+    let free = |letter: LetterText| matches!(letter.as_str().as_bytes(), [byte] if is_free(*byte));
     let alike = |a: Option<LetterText>, b: Option<LetterText>| a.is_some() && a == b;
     let taken = [peck, dwell, out].into_iter().flatten().any(|letter| !free(letter));
     if taken || alike(peck, dwell) || alike(dwell, out) || alike(peck, out) {

@@ -1,6 +1,6 @@
 //! Words, lines, and what has to be restored: the shape of a cycle.
 
-use super::dialect::CodeText;
+use crate::dialect::CodeText;
 use crate::error::{Code, Error, Field};
 use crate::length::Length;
 use crate::text::{Text, digits};

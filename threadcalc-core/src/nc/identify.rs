@@ -156,6 +156,13 @@ pub fn identify(lead_mm: Length, within: Ratio, starts: i64) -> Result<Identific
     identify_leads(Leads::one(lead_mm), within, starts)
 }
 
+/// The same of a lead whose feed may be off by half of its last digit, in parts of the feed.
+pub(super) fn identify_rounded(lead_mm: Length, half_digit: Ratio) -> Result<Identification, Error> {
+    let off = lead_mm.times(half_digit)?;
+    let lead = Leads { own: lead_mm, shortest: lead_mm.minus(off)?, longest: lead_mm.plus(off)? };
+    identify_leads(lead, LEAD_WITHIN, 1)
+}
+
 fn identify_leads(lead: Leads, within: Ratio, starts: i64) -> Result<Identification, Error> {
     above_zero(lead.own, Field::Lead, MOST_LEAD)?;
     if within.is_negative() || within > MOST_WITHIN {

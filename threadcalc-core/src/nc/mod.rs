@@ -5,34 +5,68 @@
 //! formula with the [`Variables`] that the program has set. What the words do is another question; which
 //! standard pitch the lead is that they make, [`identify`] and [`identify_feed`] say.
 
+mod apply;
 mod block;
+mod checker;
+mod codes;
 mod comments;
+mod cut;
+mod declared;
+mod drilled;
 mod expression;
 mod fault;
+mod finding;
+mod finding_id;
+mod finding_keys;
 mod formula;
+mod go;
+mod hole;
 mod identify;
+mod judge;
+mod lead;
 mod lines;
 mod list;
+mod machine;
+mod modal;
 mod name;
 mod number;
+mod option_keys;
+mod options;
+mod pending;
 mod postfix;
+mod program;
 mod reader;
+mod report;
 mod scan;
+mod shadow;
+mod state;
+mod tapping;
+mod tool_comment;
+mod unnamed;
+mod values;
 mod variables;
 mod word;
 mod words;
 
 pub use crate::series::{PitchSystem, PitchSystems};
 pub use block::Block;
+pub use checker::Checker;
 pub use comments::BlockComment;
+pub use declared::ThreadSource;
 pub use fault::{Fault, FaultKind};
+pub use finding::{Evidence, EvidenceKind, Finding, FindingNumber, Message, NumberKey};
+pub use finding_id::FindingId;
 pub use formula::{Unresolved, evaluate};
 pub use identify::{
     FeedWords, Identification, LEAD_WITHIN, LeadVerdict, Match, identify, identify_feed, threads_of_pitch,
 };
+pub use judge::MOST_TOOLS;
 pub use lines::{LineEnd, LineEnds};
 pub use number::{Number, Sign};
+pub use options::{CheckOptions, Tool, ToolKind};
 pub use postfix::{Binary, Formula, Operation, Unary};
+pub use program::ProgramCheck;
 pub use reader::{Blocks, Reader, ReaderSettings, Taken};
+pub use report::{Event, NEVER_CHECKED, Reason, TappedHole, Unchecked};
 pub use variables::{Variable, Variables};
 pub use word::{Assignment, InnerDelete, Word, WordValue, code_tenths};

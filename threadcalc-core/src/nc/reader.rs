@@ -161,6 +161,20 @@ impl Reader {
         &self.block
     }
 
+    /// Goes on elsewhere in the same program, at the beginning of a line.
+    pub(super) fn go_to(&mut self, line: u32, offset: u64) {
+        self.ends.settle(None);
+        self.line = line;
+        self.offset = offset;
+        self.column = 1;
+        self.is_in_line = false;
+    }
+
+    /// The line that is read next.
+    pub(super) const fn line(&self) -> u32 {
+        self.line
+    }
+
     /// How many bytes of the program were taken.
     #[must_use]
     pub const fn offset(&self) -> u64 {

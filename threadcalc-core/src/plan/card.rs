@@ -38,8 +38,10 @@ pub(super) fn fill(
         let speed = rpm.times(Length::parts(numerator, 4)).ok()?;
         programmed_speed(speed, step, lowest, highest).ok()
     };
-    let mut speeds = [slower(2), slower(3), below.map(Length::integer), Some(rpm), above.map(Length::integer), None];
-    speeds.sort_unstable_by_key(|speed| (speed.is_none(), *speed));
+    let (half, three_quarters, below) = (slower(2), slower(3), below.map(Length::integer));
+    // All but these two stand in order by themselves: an exact speed is no less than half, which is rounded down.
+    let (lower, upper) = if below < three_quarters { (below, three_quarters) } else { (three_quarters, below) };
+    let speeds = [half, lower, upper, Some(rpm), above.map(Length::integer)];
     let mut last = None;
     for (row, speed) in rows.iter_mut().zip(speeds.into_iter().flatten()) {
         if last == Some(speed) {

@@ -1,8 +1,8 @@
 //! What a plan is asked for.
 
 use crate::cutting::{Gear, Material, TorquePoint};
-use crate::cycle::{Dialect, ReturnTo, axis_decimals};
 use crate::depth::{Hole, TapSetOn};
+use crate::dialect::{Dialect, ReturnTo, axis_decimals};
 use crate::drill::{Basis, DrillSets, OwnDrills, Tap};
 use crate::engagement::PropertyClass;
 use crate::error::{Code, Error, Field};

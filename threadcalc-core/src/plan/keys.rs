@@ -2,8 +2,8 @@
 
 use super::job::{Job, Machine, Screw};
 use crate::cutting::Material;
-use crate::cycle::{Dialect, ReturnTo};
 use crate::depth::{Hole, TapSetOn};
+use crate::dialect::{Dialect, ReturnTo};
 use crate::drill::{Basis, Drill, DrillSet, Tap};
 use crate::engagement::PropertyClass;
 use crate::error::{Code, Error, Field};
@@ -159,6 +159,24 @@ impl Job {
         Ok(())
     }
 
+    /// Whether there are fields below this name: `machine`, `dialect`, `dialect.units_codes`.
+    ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::{Job, Value};
+    ///
+    /// // What a door has to do with the members of an object.
+    /// assert!(Job::is_group("machine") && Job::is_group("dialect.max_decimals.axis") && !Job::is_group("thread"));
+    /// let mut job = Job::default();
+    /// job.set("dialect.max_decimals.axis.mm", Value::Text(b"3"))?;
+    /// assert_eq!(job.dialect.map(|mill| mill.reading.max_decimals.axis.mm), Some(Some(3)));
+    /// # Ok::<(), threadcalc_core::Error>(())
+    /// ```
+    #[must_use]
+    pub fn is_group(key: &str) -> bool {
+        Self::keys().any(|known| known.strip_prefix(key).is_some_and(|rest| rest.starts_with('.')))
+    }
+
     /// The fields that hold a plain number, by the names of the fields themselves.
     fn number_slot(&mut self, key: &str) -> Option<&mut Option<Length>> {
         Some(match key {
@@ -232,7 +250,7 @@ impl Job {
 }
 
 impl Machine {
-    fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
+    pub(crate) fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
         let (slot, field) = match key {
             "highest_rpm" => (&mut self.highest_rpm, Field::MachineHighest),
             "lowest_rpm" => (&mut self.lowest_rpm, Field::MachineLowest),

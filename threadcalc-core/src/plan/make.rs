@@ -6,8 +6,9 @@
 use super::card::{self, MOST_CARD_ROWS};
 use super::notes::{Note, Notes};
 use super::{Job, MOST_PLAN_FINDINGS, Plan, findings, hole, joint, spindle, tapping};
-use crate::cycle::{Cycle, CycleRequest, Dialect, ReturnTo, write_cycle};
+use crate::cycle::{Cycle, CycleRequest, write_cycle};
 use crate::depth::{Hole, TapSetOn};
+use crate::dialect::{Dialect, ReturnTo};
 use crate::drill::{Drill, DrillSets, Stock, Tap, TapDrill, TapDrillRequest, judge_given, tap_drill};
 use crate::error::{Code, Error, Field};
 use crate::feed::{Feed, FeedMode, Unit, feed, programmed_speed};

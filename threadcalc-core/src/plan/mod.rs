@@ -81,7 +81,8 @@ pub struct Plan {
     pub spindle: Spindle,
     /// Class of tap by ISO 2857; metric threads with a class only.
     pub tap_class: Option<IsoTap>,
-    /// The H limit that leaves room for the plating; inch taps under a plating only.
+    /// The H limit of an inch tap: under a plating the one that leaves room for it, else the one that tap makers
+    /// recommend for the class, where that has been read.
     pub tap_limit: Option<TapLimit>,
     /// What the joint carries, where the job speaks of a screw.
     pub joint: Option<Engagement>,

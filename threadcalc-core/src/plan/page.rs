@@ -5,7 +5,7 @@ use core::fmt::{self, Write};
 use crate::feed::Unit;
 use crate::length::{Decimal, Length, Rounding};
 use crate::number_key::NumberKey;
-use crate::text::{Text, write_f64};
+use crate::text::{Plain, Text};
 
 /// The widest line.
 const COLUMNS: usize = 80;
@@ -229,22 +229,6 @@ impl fmt::Display for Shown {
         // Saturating: a number too large for this is past any reading.
         let decimal = Decimal::new(scaled as i64, self.1).map_err(|_| fmt::Error)?;
         fmt::Display::fmt(&decimal, f)
-    }
-}
-
-/// A finding's number without trailing zeros, at most six decimals unless it is smaller than these.
-pub(super) struct Plain(pub f64);
-
-impl fmt::Display for Plain {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let millionths = libm::rint(self.0 * 1e6);
-        if millionths == 0.0 || libm::fabs(millionths) > 1e15 {
-            return write_f64(f, self.0);
-        }
-        match Length::new(millionths as i64, 1_000_000) {
-            Ok(number) => fmt::Display::fmt(&number, f),
-            Err(_) => write_f64(f, self.0),
-        }
     }
 }
 

@@ -53,7 +53,10 @@ impl Plan {
                 .holder_travel
                 .map(|_| ("spindle.holder_travel", "derived: underfeed x depth, over-travel x lead")),
             self.tap_class.map(|_| ("tap_class", "ISO 2857, from memory")),
-            self.tap_limit.map(|_| ("tap_limit", "ASME B94.9, from memory")),
+            self.tap_limit.map(|_| match self.is_plated() {
+                true => ("tap_limit", "ASME B94.9, from memory"),
+                false => ("tap_limit", "tap makers' recommendations, common practice"),
+            }),
             self.joint.map(|_| ("joint", "FED-STD-H28/2B, ASME B1.1 appendix B, ISO 898-1 (stress area of M)")),
             self.screw_source().map(|source| ("job.screw", source)),
             self.part_source().map(|source| ("job.part_shear_mpa", source)),

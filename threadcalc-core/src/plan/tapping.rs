@@ -8,7 +8,9 @@ use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::form::Form;
 use crate::length::Length;
 use crate::limits::Limits;
-use crate::tap::{IsoTap, Suits, TapJob, TapLimit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark};
+use crate::tap::{
+    IsoTap, Suits, TapJob, TapLimit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark, usual_tap_limit,
+};
 use crate::thread::Thread;
 
 /// The class or limit of the tap, and the findings about kind, plating and shank.
@@ -43,6 +45,7 @@ pub(super) fn of_tap(
             None
         }
         None if plating.is_positive() => h_limit(thread, plating, findings)?,
+        None => usual_tap_limit(thread).ok(),
         _ => None,
     };
     if let Some(class) = of_class.filter(|_| plating.is_positive()) {

@@ -31,7 +31,8 @@ impl Plan {
             _ => {}
         }
         if let Some(limit) = self.tap_limit {
-            page.item(", ", format_args!("limit {limit} or larger"))?;
+            let from = if self.is_plated() { "or larger" } else { "as tap makers recommend" };
+            page.item(", ", format_args!("limit {limit} {from}"))?;
         }
         if let Some(threads) = self.job.chamfer_threads {
             match self.job.chamfer_form {

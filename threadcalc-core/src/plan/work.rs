@@ -2,14 +2,15 @@
 
 use core::fmt;
 
-use super::page::{Fixed, Inches, Measure, Page, Plain, Shown, Words};
+use super::page::{Fixed, Inches, Measure, Page, Shown, Words};
 use super::{Plan, Source};
-use crate::cycle::ReturnTo;
 use crate::depth::{DepthRounding, Hole, TapSetOn, program_depth, program_depth_of_derived};
+use crate::dialect::ReturnTo;
 use crate::finding::{Finding, FindingId, Severity};
 use crate::length::Length;
 use crate::tap::IsoTap;
 use crate::taper_depth::TaperDepths;
+use crate::text::Plain;
 use crate::text::{Text, placed};
 use crate::thread::Hand;
 
@@ -199,7 +200,7 @@ impl Plan {
             (Some(_), _) if self.is_plated() => page.phrase(", ", "and its special size")?,
             _ => {}
         }
-        if let Some(limit) = self.tap_limit {
+        if let Some(limit) = self.tap_limit.filter(|_| self.is_plated()) {
             page.flow(", ", format_args!("{limit} or larger for the plating"))?;
         }
         match self.job.chamfer_threads {

@@ -5,6 +5,7 @@ mod class;
 mod judge;
 mod limit;
 mod mark;
+mod usual_limit;
 mod words;
 
 pub use chamfer::{ChamferForm, chamfers_that_fit};
@@ -12,6 +13,7 @@ pub use class::{IsoTap, IsoTapClass, iso_tap_class};
 pub use judge::{TapJob, judge_tap};
 pub use limit::{LimitLetter, TapLimit, h_limit_for_plating};
 pub use mark::{ShankMark, read_shank_mark};
+pub use usual_limit::usual_tap_limit;
 
 use crate::depth::Hole;
 use crate::drill::Tap;

@@ -2,6 +2,7 @@
 
 mod cycles;
 mod depths;
+mod dialects;
 mod engagements;
 mod feeds;
 mod holes;

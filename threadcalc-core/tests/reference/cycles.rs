@@ -69,12 +69,7 @@ fn writes_tapping_cycles() {
 #[test]
 fn sets_every_field_of_a_dialect_by_its_name() {
     let named = |key: &str| Field::from_name(format!("dialect.{key}").as_bytes()).is_some();
-    assert!(Dialect::KEYS.iter().all(|key| named(key)));
-    let json = serde_json::to_value(Dialect::unset()).unwrap();
-    let written: Vec<_> = json.as_object().unwrap().keys().map(String::as_str).collect();
-    let mut keys = Dialect::KEYS.to_vec();
-    keys.sort_unstable();
-    let mut sorted = written.clone();
-    sorted.sort_unstable();
-    assert_eq!(sorted, keys);
+    // Numbers by word and unit share one field.
+    let shared = |key: &str| key.starts_with("least_increment.") || key.starts_with("max_decimals.");
+    assert!(Dialect::KEYS.iter().all(|key| named(key) != shared(key)));
 }

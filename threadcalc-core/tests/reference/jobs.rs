@@ -2,7 +2,7 @@
 
 use crate::Failure;
 use crate::table::{Got, Results, Row, Table};
-use threadcalc_core::{Dialect, Finding, FindingId, Job, Plan, Value, WithinLimits, plan};
+use threadcalc_core::{Dialect, Finding, FindingId, Job, Plan, Unit, Value, WithinLimits, plan, read_number};
 
 /// Columns that are fields of the job by the same name.
 const FIELDS: [&str; 13] = [
@@ -101,11 +101,35 @@ fn plans_jobs() {
 #[test]
 fn sets_fields_of_a_job() {
     Table::open("job_field").check(|row| {
-        let mut job = Job::default();
-        job.set(row.cell("key"), Value::Text(&row.bytes("value")))?;
+        let (mut job, key, value) = (Job::default(), row.cell("key"), row.bytes("value"));
+        job.set(key, Value::Text(&value))?;
+        assert!(!Job::is_group(key) || key == "dialect", "{key} holds fields and no value");
+        assert!(key.rsplit_once('.').is_none_or(|(room, _)| Job::is_group(room)), "{key} is inside another");
+        if let (Some(key), Some(mill)) = (key.strip_prefix("dialect."), &job.dialect) {
+            set_alone(mill, key, &value);
+        }
         let next = job.missing().next().map(|error| error.field().name());
         Ok(vec![("next_missing", Got::Text(next.unwrap_or_default().into()))])
     });
+}
+
+/// The same field of a dialect that is in no job.
+fn set_alone(in_job: &Dialect, key: &str, value: &[u8]) {
+    let mut alone = Dialect::unset();
+    alone.set(key, Value::Text(value)).expect("what a job takes");
+    assert_eq!(alone, *in_job, "{key}");
+    let is_code = value == b"none" || matches!(value, [b'A'..=b'Z', b'0'..=b'9', ..]);
+    assert!(is_code || !Dialect::takes_codes(key), "{key} takes no codes");
+    if let Some(word) = key.strip_prefix("least_increment.") {
+        let increments = alone.reading.least_increment;
+        let of = match word.split_once('.').expect("word and unit") {
+            ("axis", _) => increments.axis,
+            ("F_per_min", _) => increments.feed_per_minute,
+            _ => increments.feed_per_revolution,
+        };
+        let unit = if word.ends_with(".mm") { Unit::Mm } else { Unit::Inch };
+        assert_eq!(of.increment(unit), read_number(value).ok(), "{key}");
+    }
 }
 
 /// A job as text: `key=value`, separated by semicolons.

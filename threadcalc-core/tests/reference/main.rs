@@ -1,5 +1,6 @@
 //! Every table of `tests/reference`, row by row: the same rows that the C and Python doors run.
 
+mod checks;
 mod cutting;
 mod cycles;
 mod depths;

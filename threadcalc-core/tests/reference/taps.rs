@@ -4,7 +4,7 @@ use super::table::{Failure, Got, Row, Table};
 use super::{job_with, number, optional_number, thread};
 use threadcalc_core::{
     ChamferForm, Code, Error, Field, FindingId, Hole, IsoTapClass, Length, LimitLetter, TapJob, TapKind, TapLimit,
-    chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark,
+    chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark, usual_tap_limit,
 };
 
 fn known<T>(found: Option<T>, field: Field) -> Result<T, Failure> {
@@ -113,6 +113,17 @@ fn gives_the_limits_of_taps() {
 fn finds_the_limit_for_a_plating() {
     Table::open("h_limit_for_plating").check(|row| {
         let limit = h_limit_for_plating(&thread(row)?, number(row, "plating_um")?)?;
+        Ok(vec![("limit", Got::Text(limit.to_string()))])
+    });
+}
+
+#[test]
+fn gives_the_usual_limit_for_a_class() {
+    Table::open("usual_tap_limit").check(|row| {
+        let limit = usual_tap_limit(&thread(row)?)?;
+        // Whatever is recommended has to cut within the class.
+        let (_, largest) = limit.pitch_diameter_mm(&thread(row)?)?;
+        assert!(largest < thread(row)?.limits()?.pitch_diameter_mm.1.unwrap());
         Ok(vec![("limit", Got::Text(limit.to_string()))])
     });
 }

@@ -1,9 +1,12 @@
 //! The schema of a job: one line a key.
 
+use std::fmt::Display;
+
 use serde_json::{Value, json};
 use threadcalc_core::{
-    Basis, ChamferForm, DrillSet, DwellUnit, FeedMode, Holder, Hole, MOST_MACHINE_GEARS, MOST_OWN_DRILLS, Material,
-    PropertyClass, RetractIn, ReturnTo, SCHEMA, Tap, TapKind, TapSetOn, Unit,
+    Basis, BlockOrder, ChamferForm, DrillSet, DwellUnit, FeedBasis, FeedMode, Holder, Hole, MOST_MACHINE_GEARS,
+    MOST_OWN_DRILLS, Material, NoPoint, NumberSpaces, PropertyClass, RepeatZero, RetractIn, ReturnTo, RigidUntil,
+    SCHEMA, Tap, TapKind, TapSetOn, Unit,
 };
 
 use crate::words::{
@@ -99,11 +102,11 @@ fn screw() -> Vec<Key> {
 #[rustfmt::skip]
 fn dialect_keys() -> Vec<Key> {
     vec![
-        filled("name", text_like("^[!-~]{0,16}$"), "The shop's own name for it, up to 16 printable ASCII characters without blanks."),
+        filled("name", text_like("^[!-~]{0,19}$"), "The shop's own name for it, up to 19 printable ASCII characters without blanks."),
         may("tap_rh", code(), "Code of the right-hand tapping cycle, such as G84; none: the control has none."),
         may("tap_lh", code(), "Code of the left-hand tapping cycle, such as G74; none: the control has none."),
         filled("lh_by_spindle_direction", flag(), "Whether left hand is the right-hand cycle with the spindle turning backwards before it; no if not given."),
-        filled("feed_per_minute", text_like("^[A-Z][0-9.]+$"), "Code of feed per minute; G94 if not given."),
+        filled("feed_per_minute", needed_code(), "Code of feed per minute; G94 if not given."),
         may("feed_per_revolution", code(), "Code of feed per revolution, such as G95; none: the control taps by feed per minute only."),
         filled("needs_spindle_running", flag(), "Whether the spindle must already turn when the cycle starts; yes if not given."),
         may("rigid_tap_code", code(), "Code that makes the next tapping cycle a synchronised one; none: the cycle itself says it."),
@@ -112,21 +115,118 @@ fn dialect_keys() -> Vec<Key> {
         may("peck_code_rh", code(), "Code of the right-hand cycle with pecks, where that is a cycle of its own."),
         may("peck_code_lh", code(), "Code of the left-hand cycle with pecks, where that is a cycle of its own."),
         may("dwell_word", letter(), "Letter of the dwell at the bottom, such as P; none: the cycle has no dwell."),
-        may("dwell_unit", choice(DwellUnit::ALL), "What the dwell is counted in; required for a dwell."),
-        may("retract_word", letter(), "Letter of a faster way out, such as J; none: out as fast as in."),
+        may("dwell_unit", choice_or(DwellUnit::ALL, &["s", "ms"]), "What the dwell is counted in; required for a dwell."),
+        may("retract_multiplier_word", letter(), "Letter of a faster way out, such as J; none: out as fast as in."),
         may("retract_in", choice(RetractIn::ALL), "What the faster way out is counted in; required for one."),
         filled("return_r_plane", code(), "Code of the return to the R plane, G99 if not given; none: the control has none."),
         filled("return_initial", code(), "Code of the return to the height before the cycle, G98 if not given; none: the control has none."),
         filled("axis_decimals_mm", digit(), "Decimals of axis words in mm, 0 to 9; 3 if not given."),
         filled("axis_decimals_inch", digit(), "Decimals of axis words in inches, 0 to 9; 4 if not given."),
         filled("trailing_point", flag(), "Whether a whole length, feed or dwell in seconds has a point; yes if not given."),
+        may("units_default", choice(Unit::ALL), "The unit before any units code."),
+        may("feed_mode_default", choice_or(FeedMode::ALL, &["G94", "G95"]), "The feed mode before any code of it."),
+        filled("units_codes", object(&units_codes()), "Codes of the units."),
+        may("feed_basis", choice(FeedBasis::ALL), "What F is in a tapping cycle."),
+        may("lead_word", letter(), "Letter of the lead, where it does not stand behind F."),
+        may("stroke_code", code(), "Code of one synchronised stroke that is no cycle."),
+        may("cycle_starts_spindle", known_flag(), "Whether the tapping cycle starts the spindle."),
+        may("rigid_tap_code_sticky_until", choice(RigidUntil::ALL), "How long the code for rigid tapping holds."),
+        may("S_in_cycle_block_allowed", known_flag(), "Whether S may stand in the cycle's own block."),
+        may("S_decimals", digit(), "Decimals of S that the control keeps, 0 to 9."),
+        may("peck_returns_to_R", known_flag(), "Whether a peck returns to the R plane."),
+        may("repeat_word", letter(), "Letter of repeats, such as L."),
+        may("repeat_zero_means", choice(RepeatZero::ALL), "What no repeats mean."),
+        may("no_point", choice(NoPoint::ALL), "What a number without a point is."),
+        filled("least_increment", object(&by_word(increment)), "The least increment of each word, which numbers without a point count."),
+        filled("max_decimals", object(&by_word(digit)), "The most decimals of each word that the control takes, 0 to 9."),
+        may("mirror_on", code(), "Code that mirrors an axis."),
+        may("mirror_off", code(), "Code that ends mirroring."),
+        may("scale_on", code(), "Code that scales."),
+        may("scale_off", code(), "Code that ends scaling."),
+        may("rotate_on", code(), "Code that rotates."),
+        may("rotate_off", code(), "Code that ends rotation."),
+        may("mirror_flips_hand", known_flag(), "Whether a mirrored tapping cycle changes its hand."),
+        may("rapid_cancels_cycle", known_flag(), "Whether G0 to G3 end a cycle."),
+        may("cycle_words_sticky_across_cancel", known_flag(), "Whether R and Z of a cancelled cycle are still there for the next one."),
+        may("F_converted_on_units_change", known_flag(), "Whether a change of units converts F."),
+        may("override_locked_in_cycle", known_flag(), "Whether overrides are locked inside the cycle."),
+        may("unlisted_codes_alarm", known_flag(), "Whether codes that neither the dialect names nor all mills share are an alarm."),
+        may("semicolon_comment", known_flag(), "Whether a semicolon begins a comment."),
+        may("max_block_chars", characters(), "The longest line that the control takes in characters, 1 to 65535."),
+        may("spaces_in_numbers", choice(NumberSpaces::ALL), "What blanks inside a number are."),
+        may("subprogram_call", code(), "Code that calls a subprogram, its number behind P."),
+        may("subprogram_return", code(), "Code that returns from a subprogram."),
+        may("order_table", choice(BlockOrder::ALL), "In what order the words of a block act."),
     ]
 }
 
-/// A code: a letter and digits, perhaps with a point; or the text that takes it away.
+fn units_codes() -> Vec<Key> {
+    vec![
+        filled("inch", codes(), "Codes of inches, up to two; G20 and G70 if not given."),
+        filled("mm", codes(), "Codes of millimetres, up to two; G21 and G71 if not given."),
+    ]
+}
+
+/// Numbers by word and unit.
+fn by_word(number: fn() -> Shape) -> Vec<Key> {
+    let by_unit = || object(&[may("mm", number(), "In millimetres."), may("inch", number(), "In inches.")]);
+    vec![
+        filled("axis", by_unit(), "Lengths: X, Y, Z, R, Q."),
+        filled("F_per_min", by_unit(), "F under feed per minute."),
+        filled("F_per_rev", by_unit(), "F under feed per revolution."),
+    ]
+}
+
+/// 1, 0.1, 0.01 and so on to nine decimals.
+fn increment() -> Shape {
+    let numbers = ["1", "0.1", "0.01", "0.001", "1e-4", "1e-5", "1e-6", "1e-7", "1e-8", "1e-9"];
+    let numbers = numbers.map(|number| serde_json::from_str::<Value>(number).expect("a number"));
+    let text = "^[ \\t]*\\+?(0*1(\\.0*)?|0*[.,]0{0,8}10*|0*1/10{0,9})[ \\t]*$";
+    let asked = json!({ "anyOf": [{ "enum": numbers }, { "type": "string", "maxLength": 64, "pattern": text }] });
+    read_and_written(asked, json!({ "type": "string", "pattern": "^(1|0\\.0{0,8}1)$" }))
+}
+
+/// A whole number of characters.
+fn characters() -> Shape {
+    let whole = json!({ "type": "integer", "minimum": 1, "maximum": 65535 });
+    read_and_written(json!({ "anyOf": [whole, { "type": "string", "pattern": "^0*[1-9][0-9]{0,4}$" }] }), whole)
+}
+
+/// One of the core's own names, or another name of one of them.
+fn choice_or(all: &[impl Display], others: &[&str]) -> Shape {
+    let own = json!({ "type": "string", "enum": names(all) });
+    let either = [own.clone()].into_iter().chain(others.iter().map(|name| json!({ "const": name })));
+    read_and_written(json!({ "anyOf": either.collect::<Vec<_>>() }), own)
+}
+
+/// Yes, no, or a text that says that it is not known.
+fn known_flag() -> Shape {
+    let flag = json!({ "type": "boolean" });
+    read_and_written(json!({ "anyOf": [flag, { "enum": ["yes", "no", "unknown"] }] }), flag)
+}
+
+const CODE: &str = "[A-Z][0-9]+(\\.[0-9]+)?";
+
+/// A code: a letter and digits, perhaps with a point; or the text that takes it away. A list of one is one.
 fn code() -> Shape {
-    let code = json!({ "type": "string", "pattern": "^([A-Z][0-9]+(\\.[0-9]+)?|none)$", "maxLength": 8 });
-    read_and_written(code.clone(), code)
+    let code = json!({ "type": "string", "pattern": format!("^({CODE}|none)$"), "maxLength": 8 });
+    let list = json!({ "type": "array", "minItems": 1, "maxItems": 1, "items": code });
+    read_and_written(json!({ "anyOf": [code, list] }), code)
+}
+
+/// A code that no control can be without.
+fn needed_code() -> Shape {
+    let code = json!({ "type": "string", "pattern": format!("^{CODE}$"), "maxLength": 8 });
+    let list = json!({ "type": "array", "minItems": 1, "maxItems": 1, "items": code });
+    read_and_written(json!({ "anyOf": [code, list] }), code)
+}
+
+/// Up to two codes: a list, or one text.
+fn codes() -> Shape {
+    let code = json!({ "type": "string", "pattern": format!("^{CODE}$"), "maxLength": 8 });
+    let list = json!({ "type": "array", "maxItems": 2, "items": code });
+    let text = json!({ "type": "string", "pattern": format!("^ *(none|({CODE} *( {CODE})?)?) *$"), "maxLength": 64 });
+    read_and_written(json!({ "anyOf": [list, text] }), list)
 }
 
 /// A letter that the cycle does not write itself, or the text that takes it away.

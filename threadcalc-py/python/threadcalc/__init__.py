@@ -42,6 +42,7 @@ from threadcalc._threadcalc import (
     Profile,
     ProgramDepth,
     ReEntry,
+    Reading,
     ShankMark,
     Spindle,
     StartingForces,
@@ -126,6 +127,7 @@ from threadcalc._threadcalc import (
     trimmed_depth_mm,
     turns_to_speed,
     usual_countersink,
+    usual_tap_limit,
 )
 from threadcalc.errors import DesignationError, ThreadcalcError
 
@@ -169,6 +171,7 @@ __all__ = [
     "Profile",
     "ProgramDepth",
     "ReEntry",
+    "Reading",
     "ShankMark",
     "Spindle",
     "StartingForces",
@@ -254,4 +257,5 @@ __all__ = [
     "trimmed_depth_mm",
     "turns_to_speed",
     "usual_countersink",
+    "usual_tap_limit",
 ]

@@ -51,6 +51,7 @@ __all__ = [
     "Profile",
     "ProgramDepth",
     "ReEntry",
+    "Reading",
     "ShankMark",
     "Spindle",
     "StartingForces",
@@ -135,6 +136,7 @@ __all__ = [
     "trimmed_depth_mm",
     "turns_to_speed",
     "usual_countersink",
+    "usual_tap_limit",
 ]
 
 _Exact: TypeAlias = int | Fraction | Decimal | str | float
@@ -156,6 +158,13 @@ _Holder: TypeAlias = Literal["rigid", "tension_compression", "floating"]
 _ReturnTo: TypeAlias = Literal["r_plane", "initial"]
 _DwellUnit: TypeAlias = Literal["seconds", "milliseconds"]
 _RetractIn: TypeAlias = Literal["factor", "percent"]
+_FeedBasis: TypeAlias = Literal["by_mode", "per_min_always", "per_rev_in_tap_cycle", "lead_word"]
+_RigidUntil: TypeAlias = Literal["next_cycle", "cycle_cancelled", "spindle_code", "program_end"]
+_RepeatZero: TypeAlias = Literal["error", "store_only", "once"]
+_NoPoint: TypeAlias = Literal["as_written", "least_increment"]
+_NumberSpaces: TypeAlias = Literal["ignored", "error"]
+_BlockOrder: TypeAlias = Literal["rs274ngc", "units_first"]
+_DialectField: TypeAlias = None | bool | _Exact | list[str] | tuple[str, ...] | dict[str, _DialectField]
 _DialectLike: TypeAlias = Dialect | str | dict[str, Any]
 _PropertyClass: TypeAlias = Literal["4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9"]
 _Material: TypeAlias = Literal[
@@ -1716,8 +1725,9 @@ class Dialect:
     Args:
         base: The fields to begin with: "rs274ngc" (NISTIR 6556: G84 right hand only, feed per minute
             only), "unset", another ``Dialect`` or a dict.
-        **fields: The fields below by their names. A code is a letter and digits, "G84"; a word is a
-            letter; "none" says that the control has no such code or word.
+        **fields: The fields below and those of ``Reading`` by their names. A code is a letter and
+            digits, "G84", or a list of one; a word is a letter; "none" says that the control has no
+            such code or word, "unknown" that nobody has said whether it does something.
 
     Raises:
         ThreadcalcError: ``unknown-key`` with the nearest known key, ``unknown-value``, ``out-of-range``.
@@ -1727,12 +1737,15 @@ class Dialect:
     ('G74', None, 'G98')
     >>> Dialect(**mill.to_dict()) == mill
     True
+    >>> read = Dialect(mill, feed_basis="by_mode", units_codes={"inch": ["G20", "G70"]}).reading
+    >>> read.feed_basis, read.units_codes["inch"], read.cycle_starts_spindle
+    ('by_mode', ['G20', 'G70'], None)
     """
 
-    def __new__(cls, base: _DialectLike = "unset", /, **fields: str | bool | int | None) -> Self: ...
+    def __new__(cls, base: _DialectLike = "unset", /, **fields: _DialectField) -> Self: ...
     @property
     def name(self) -> str:
-        """The shop's own name for it."""
+        """The shop's own name for it, up to 19 bytes."""
     @property
     def tap_rh(self) -> str | None:
         """Code of the right-hand tapping cycle; None: the control has none."""
@@ -1773,7 +1786,7 @@ class Dialect:
     def dwell_unit(self) -> _DwellUnit | None:
         """What the dwell is counted in; required for a dwell."""
     @property
-    def retract_word(self) -> str | None:
+    def retract_multiplier_word(self) -> str | None:
         """Letter of a faster way out; None: out as fast as in."""
     @property
     def retract_in(self) -> _RetractIn | None:
@@ -1793,10 +1806,131 @@ class Dialect:
     @property
     def trailing_point(self) -> bool:
         """Whether a whole length, feed or dwell in seconds has a point, ``Z-20.``."""
+    @property
+    def reading(self) -> Reading:
+        """What the control makes of a program, for checking one; nothing that is written depends on it."""
     def to_json(self) -> str:
         """The dialect as the text of its JSON."""
     def to_dict(self) -> dict[str, _Json]:
         """The dialect as a dict; ``Dialect`` and a job take it back."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Reading:
+    """What a control makes of the words that it reads.
+
+    Its fields are given to ``Dialect``, flat and by these names. None is not known: a checker then
+    tries every reading and says where the answer depends on it.
+
+    >>> Dialect(least_increment={"axis": {"mm": "0.001"}}).reading.least_increment["axis"]
+    {'mm': Fraction(1, 1000), 'inch': None}
+    >>> Dialect("rs274ngc").reading.no_point, Dialect().reading.no_point
+    ('as_written', None)
+    """
+
+    @property
+    def units_default(self) -> _Unit | None:
+        """The unit before any units code: a parameter of the control, or what it had when it was switched off."""
+    @property
+    def feed_mode_default(self) -> _Mode | None:
+        """The feed mode before any code of it. Mills start per minute, lathes per revolution. Takes "G94", "G95"."""
+    @property
+    def units_codes(self) -> dict[str, list[str]]:
+        """Codes of "inch" and of "mm", up to two each: G20 and G21, G70 and G71 by ISO 6983-1; some take both."""
+    @property
+    def feed_basis(self) -> _FeedBasis | None:
+        """What F is in a tapping cycle. F1.5 is the lead on one control, and breaks the tap on another."""
+    @property
+    def lead_word(self) -> str | None:
+        """Letter of the lead, where it does not stand behind F."""
+    @property
+    def stroke_code(self) -> str | None:
+        """Code of one synchronised stroke that is no cycle: down and back with the lead behind its own letter."""
+    @property
+    def cycle_starts_spindle(self) -> bool | None:
+        """Whether the tapping cycle starts the spindle. If not, a tap without M3 is pushed in unturned."""
+    @property
+    def rigid_tap_code_sticky_until(self) -> _RigidUntil | None:
+        """How long the code for rigid tapping holds. If for one cycle, the second tool taps unsynchronised."""
+    @property
+    def S_in_cycle_block_allowed(self) -> bool | None:
+        """Whether S may stand in the cycle's own block. Some controls take it only after the stroke."""
+    @property
+    def S_decimals(self) -> int | None:
+        """Decimals of S that the control keeps, 0 to 9. Most cut them off."""
+    @property
+    def peck_returns_to_R(self) -> bool | None:
+        """Whether a peck returns to the R plane; if not it breaks the chip in the hole, and takes less time."""
+    @property
+    def repeat_word(self) -> str | None:
+        """Letter of repeats: L or K."""
+    @property
+    def repeat_zero_means(self) -> _RepeatZero | None:
+        """What no repeats mean: an alarm, a cycle kept for later positions, or one hole."""
+    @property
+    def no_point(self) -> _NoPoint | None:
+        """What a number without a point is: ``Z-20`` is 20 mm on one control and 0.02 mm on another."""
+    @property
+    def least_increment(self) -> dict[str, dict[str, Fraction | None]]:
+        """What numbers without a point count, by "axis", "F_per_min", "F_per_rev", each "mm" and "inch"."""
+    @property
+    def max_decimals(self) -> dict[str, dict[str, int | None]]:
+        """The most decimals of a word, by the same names; with as many, a word may be a rounded one."""
+    @property
+    def mirror_on(self) -> str | None:
+        """Code that mirrors an axis."""
+    @property
+    def mirror_off(self) -> str | None:
+        """Code that ends mirroring."""
+    @property
+    def scale_on(self) -> str | None:
+        """Code that scales."""
+    @property
+    def scale_off(self) -> str | None:
+        """Code that ends scaling."""
+    @property
+    def rotate_on(self) -> str | None:
+        """Code that rotates."""
+    @property
+    def rotate_off(self) -> str | None:
+        """Code that ends rotation."""
+    @property
+    def mirror_flips_hand(self) -> bool | None:
+        """Whether a mirrored tapping cycle changes its hand; the tap breaks where it was not meant to."""
+    @property
+    def rapid_cancels_cycle(self) -> bool | None:
+        """Whether G0 to G3 end a cycle. Where they do not, only G80 does."""
+    @property
+    def cycle_words_sticky_across_cancel(self) -> bool | None:
+        """Whether R and Z of a cancelled cycle are still there for the next one."""
+    @property
+    def F_converted_on_units_change(self) -> bool | None:
+        """Whether a change of units converts F. If not, F40 in inches becomes F40 in millimetres."""
+    @property
+    def override_locked_in_cycle(self) -> bool | None:
+        """Whether overrides are locked inside the cycle. Where not, M49 has to lock them."""
+    @property
+    def unlisted_codes_alarm(self) -> bool | None:
+        """Whether codes that neither the dialect names nor all mills share are an alarm."""
+    @property
+    def semicolon_comment(self) -> bool | None:
+        """Whether a semicolon begins a comment."""
+    @property
+    def max_block_chars(self) -> int | None:
+        """The longest line that the control takes in characters, 1 to 65535."""
+    @property
+    def spaces_in_numbers(self) -> _NumberSpaces | None:
+        """What blanks inside a number are: nothing, or an alarm."""
+    @property
+    def subprogram_call(self) -> str | None:
+        """Code that calls a subprogram, its number behind P."""
+    @property
+    def subprogram_return(self) -> str | None:
+        """Code that returns from one."""
+    @property
+    def order_table(self) -> _BlockOrder | None:
+        """In what order the words of a block act: whether ``G20 F40.`` is inches per minute."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -3433,6 +3567,23 @@ def h_limit_for_plating(thread: Thread, plating_um: _Exact) -> TapLimit:
     'H4'
 
     Source: ASME B94.9, from memory; derived.
+    """
+
+def usual_tap_limit(thread: Thread, /) -> TapLimit:
+    """The limit of a ground tap that tap makers recommend for a class of Unified thread, not plated.
+
+    A recommendation and no standard: a tap that cuts oversize needs a smaller number, one that closes in a
+    larger one. GO and NOT GO decide.
+
+    Raises:
+        ThreadcalcError: ``class-unset``; ``does-not-apply`` for an external class or a thread that is not
+            Unified; ``not-sourced`` for other classes than 2B and 3B and for other sizes than those of UNC and
+            UNF up to 3/4-10.
+
+    >>> str(usual_tap_limit(Thread("1/4-20 UNC-2B")))
+    'H5'
+
+    Source: a tap maker's printed recommendations for classes 2B and 3B; common practice.
     """
 
 def read_shank_mark(text: str | bytes, /) -> ShankMark:

@@ -1,4 +1,16 @@
-//! What a control calls things.
+//! What a control calls things, and what it makes of a program that it reads.
+
+mod keys;
+mod reading;
+mod reading_keys;
+
+#[cfg(feature = "serde")]
+mod json;
+
+pub(crate) use keys::is_free;
+pub use reading::{
+    BlockOrder, DecimalsByWord, FeedBasis, NoPoint, NumberSpaces, Reading, RepeatZero, RigidUntil, WordDecimals,
+};
 
 use crate::error::{Code, Error, Field};
 use crate::feed::{FeedMode, Unit};
@@ -49,8 +61,8 @@ named! {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct Dialect {
-    /// The shop's own name for it.
-    pub name: Text<16>,
+    /// The shop's own name for it, up to 19 bytes: what a text of C has room for.
+    pub name: Text<19>,
     /// Code of the right-hand tapping cycle; None: the control has none.
     pub tap_rh: Option<CodeText>,
     /// Code of the left-hand tapping cycle; None: the control has none. Some controls have one of their
@@ -86,7 +98,7 @@ pub struct Dialect {
     /// one control as on the other.
     pub dwell_unit: Option<DwellUnit>,
     /// Letter of a faster way out; None: out as fast as in.
-    pub retract_word: Option<LetterText>,
+    pub retract_multiplier_word: Option<LetterText>,
     /// What the faster way out is counted in; required for one.
     pub retract_in: Option<RetractIn>,
     /// Code of the return to the R plane, G99 unless said otherwise; None: the control has none. On
@@ -103,6 +115,8 @@ pub struct Dialect {
     /// Whether a whole length, feed or dwell in seconds has a point, `Z-20.`; yes unless said otherwise.
     /// Without it some controls count in least increments, a thousandth of what is meant.
     pub trailing_point: bool,
+    /// What the control makes of a program, for checking one; nothing that is written depends on it.
+    pub reading: Reading,
 }
 
 impl Dialect {
@@ -125,13 +139,14 @@ impl Dialect {
             peck_code_lh: None,
             dwell_word: None,
             dwell_unit: None,
-            retract_word: None,
+            retract_multiplier_word: None,
             retract_in: None,
             return_r_plane: Some(held("G99")),
             return_initial: Some(held("G98")),
             axis_decimals_mm: axis_decimals(Unit::Mm),
             axis_decimals_inch: axis_decimals(Unit::Inch),
             trailing_point: true,
+            reading: Reading::unset(),
         }
     }
 
@@ -142,7 +157,12 @@ impl Dialect {
     /// NISTIR 6556: G84 (which has no P), G98 and G99, and table 4 (modal groups: no G74, no G95).
     #[must_use]
     pub fn rs274ngc() -> Self {
-        Self { name: Text::holding("rs274ngc").unwrap_or_default(), tap_rh: CodeText::holding("G84"), ..Self::unset() }
+        Self {
+            name: Text::holding("rs274ngc").unwrap_or_default(),
+            tap_rh: CodeText::holding("G84"),
+            reading: Reading::rs274ngc(),
+            ..Self::unset()
+        }
     }
 
     /// One of the two built-in dialects, `rs274ngc` or `unset`.
@@ -165,7 +185,7 @@ impl Dialect {
     }
 
     /// The code that taps, with pecks or without; None: the control has none.
-    pub(super) fn tapping_code(&self, hand: Hand, pecks: bool) -> Option<CodeText> {
+    pub(crate) fn tapping_code(&self, hand: Hand, pecks: bool) -> Option<CodeText> {
         let (code, peck_code) = match hand {
             Hand::Left if !self.lh_by_spindle_direction => (self.tap_lh, self.peck_code_lh),
             Hand::Right | Hand::Left => (self.tap_rh, self.peck_code_rh),
@@ -176,7 +196,7 @@ impl Dialect {
     }
 
     /// The code of a feed mode; None: the control has none.
-    pub(super) const fn feed_code(&self, mode: FeedMode) -> Option<CodeText> {
+    pub(crate) const fn feed_code(&self, mode: FeedMode) -> Option<CodeText> {
         match mode {
             FeedMode::PerMinute => Some(self.feed_per_minute),
             FeedMode::PerRevolution => self.feed_per_revolution,
@@ -184,7 +204,7 @@ impl Dialect {
     }
 
     /// The code of a return; None: the control has none.
-    pub(super) const fn return_code(&self, to: ReturnTo) -> Option<CodeText> {
+    pub(crate) const fn return_code(&self, to: ReturnTo) -> Option<CodeText> {
         match to {
             ReturnTo::RPlane => self.return_r_plane,
             ReturnTo::Initial => self.return_initial,

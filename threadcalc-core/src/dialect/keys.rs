@@ -1,8 +1,7 @@
 //! The fields of a dialect by name: the one place where a door's keys and values are understood.
 
-use super::dialect::{CodeText, Dialect, DwellUnit, LetterText, RetractIn};
+use super::{CodeText, Dialect, DwellUnit, LetterText, RetractIn};
 use crate::error::{Code, Error, Field};
-use crate::named::nearest;
 use crate::value::{Value, choice, decimals, flag, short, text};
 
 /// Both lists of keys from one, so that they cannot differ.
@@ -32,13 +31,67 @@ keys![
     "peck_code_lh",
     "dwell_word",
     "dwell_unit",
-    "retract_word",
+    "retract_multiplier_word",
     "retract_in",
     "return_r_plane",
     "return_initial",
     "axis_decimals_mm",
     "axis_decimals_inch",
     "trailing_point",
+    "units_default",
+    "feed_mode_default",
+    "units_codes",
+    "units_codes.inch",
+    "units_codes.mm",
+    "feed_basis",
+    "lead_word",
+    "stroke_code",
+    "cycle_starts_spindle",
+    "rigid_tap_code_sticky_until",
+    "S_in_cycle_block_allowed",
+    "S_decimals",
+    "peck_returns_to_R",
+    "repeat_word",
+    "repeat_zero_means",
+    "no_point",
+    "least_increment",
+    "least_increment.axis",
+    "least_increment.axis.mm",
+    "least_increment.axis.inch",
+    "least_increment.F_per_min",
+    "least_increment.F_per_min.mm",
+    "least_increment.F_per_min.inch",
+    "least_increment.F_per_rev",
+    "least_increment.F_per_rev.mm",
+    "least_increment.F_per_rev.inch",
+    "max_decimals",
+    "max_decimals.axis",
+    "max_decimals.axis.mm",
+    "max_decimals.axis.inch",
+    "max_decimals.F_per_min",
+    "max_decimals.F_per_min.mm",
+    "max_decimals.F_per_min.inch",
+    "max_decimals.F_per_rev",
+    "max_decimals.F_per_rev.mm",
+    "max_decimals.F_per_rev.inch",
+    "mirror_on",
+    "mirror_off",
+    "scale_on",
+    "scale_off",
+    "rotate_on",
+    "rotate_off",
+    "mirror_flips_hand",
+    "rapid_cancels_cycle",
+    "cycle_words_sticky_across_cancel",
+    "F_converted_on_units_change",
+    "override_locked_in_cycle",
+    "unlisted_codes_alarm",
+    "semicolon_comment",
+    "max_block_chars",
+    "spaces_in_numbers",
+    "subprogram_call",
+    "subprogram_return",
+    "order_table",
 ];
 
 /// Letters that the cycle writes itself, or that mean something else on every control.
@@ -48,7 +101,9 @@ impl Dialect {
     /// Sets one field by its name.
     ///
     /// A code is a letter and digits, `G84` or `G84.2`; a word is a letter; [`Value::Absent`] leaves the
-    /// field as it is. The text `none` says that the control has no such code or word.
+    /// field as it is. The text `none` says that the control has no such code or word, the text `unknown` that
+    /// nobody has said whether it does something when it reads. A field inside another has a point in its name,
+    /// `units_codes.inch`, `least_increment.axis.mm`.
     ///
     /// # Errors
     /// [`Code::UnknownKey`] with the nearest known key, and for the value [`Code::UnknownValue`],
@@ -82,11 +137,8 @@ impl Dialect {
             "peck_code_rh" => self.peck_code_rh = code(value, Field::DialectPeckRight)?,
             "peck_code_lh" => self.peck_code_lh = code(value, Field::DialectPeckLeft)?,
             "dwell_word" => self.dwell_word = letter(value, Field::DialectDwellWord)?,
-            "dwell_unit" => {
-                let unit = choice(value, Field::DialectDwellUnit, DwellUnit::from_name, DwellUnit::CHOICES)?;
-                self.dwell_unit = Some(unit);
-            }
-            "retract_word" => self.retract_word = letter(value, Field::DialectRetractWord)?,
+            "dwell_unit" => self.dwell_unit = Some(dwell_unit(value)?),
+            "retract_multiplier_word" => self.retract_multiplier_word = letter(value, Field::DialectRetractWord)?,
             "retract_in" => {
                 let counted = choice(value, Field::DialectRetractIn, RetractIn::from_name, RetractIn::CHOICES)?;
                 self.retract_in = Some(counted);
@@ -96,15 +148,40 @@ impl Dialect {
             "axis_decimals_mm" => self.axis_decimals_mm = decimals(value, Field::DialectDecimalsMm)?,
             "axis_decimals_inch" => self.axis_decimals_inch = decimals(value, Field::DialectDecimalsInch)?,
             "trailing_point" => self.trailing_point = flag(value, Field::DialectPoint)?,
-            _ => {
-                return Err(Error::new(Code::UnknownKey, Field::Key).hint_text(nearest(
-                    "",
-                    key,
-                    Self::KEYS.iter().copied(),
-                )));
-            }
+            _ => return self.reading.set(key, value),
         }
         Ok(())
+    }
+}
+
+impl Dialect {
+    /// Whether a field of this name holds codes: a door hands a list of them in as one text with blanks between.
+    ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::{Dialect, Value};
+    ///
+    /// assert!(Dialect::takes_codes("units_codes.inch") && !Dialect::takes_codes("peck_word"));
+    /// let mut mill = Dialect::unset();
+    /// let both = ["G20", "G70"].join(" ");
+    /// mill.set("units_codes.inch", Value::Text(both.as_bytes()))?;
+    /// assert_eq!(mill.reading.inch_codes.map(|code| code.unwrap_or_default().to_string()), ["G20", "G70"]);
+    /// # Ok::<(), threadcalc_core::Error>(())
+    /// ```
+    #[must_use]
+    pub fn takes_codes(key: &str) -> bool {
+        const TEXT: Value<'_> = Value::Text(b"G1");
+        let mut any = Self::unset();
+        Self::KEYS.contains(&key) && key != "name" && any.set(key, TEXT).is_ok()
+    }
+}
+
+/// Seconds and milliseconds by their names or their signs.
+fn dwell_unit(value: Value<'_>) -> Result<DwellUnit, Error> {
+    match value {
+        Value::Text(b"s") => Ok(DwellUnit::Seconds),
+        Value::Text(b"ms") => Ok(DwellUnit::Milliseconds),
+        _ => choice(value, Field::DialectDwellUnit, DwellUnit::from_name, DwellUnit::CHOICES),
     }
 }
 
@@ -114,7 +191,7 @@ fn needed(code: Option<CodeText>) -> Result<CodeText, Error> {
 }
 
 /// A code: one letter and digits, perhaps with a point, `G84`, `G84.2`; or none.
-fn code(value: Value<'_>, field: Field) -> Result<Option<CodeText>, Error> {
+pub(super) fn code(value: Value<'_>, field: Field) -> Result<Option<CodeText>, Error> {
     let written = text(value, field)?;
     if written == b"none" {
         return Ok(None);
@@ -131,7 +208,7 @@ fn code(value: Value<'_>, field: Field) -> Result<Option<CodeText>, Error> {
 }
 
 /// The letter of a word that the cycle does not have already; or none.
-fn letter(value: Value<'_>, field: Field) -> Result<Option<LetterText>, Error> {
+pub(super) fn letter(value: Value<'_>, field: Field) -> Result<Option<LetterText>, Error> {
     match text(value, field)? {
         b"none" => Ok(None),
         written @ [letter] if is_free(*letter) => short(written, field).map(Some),
@@ -141,42 +218,6 @@ fn letter(value: Value<'_>, field: Field) -> Result<Option<LetterText>, Error> {
 }
 
 /// Whether a letter can name a word of the dialect's own.
-pub(super) fn is_free(letter: u8) -> bool {
+pub(crate) fn is_free(letter: u8) -> bool {
     letter.is_ascii_uppercase() && !TAKEN.contains(&letter)
-}
-
-/// What is not there by itself is null; what has to be taken away is the text that does so.
-#[cfg(feature = "serde")]
-fn or_none(code: &Option<CodeText>) -> &str {
-    code.as_ref().map_or("none", CodeText::as_str)
-}
-
-#[cfg(feature = "serde")]
-impl serde::Serialize for Dialect {
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use serde::ser::SerializeStruct;
-        let mut fields = serializer.serialize_struct("Dialect", Self::KEYS.len())?;
-        fields.serialize_field("name", &self.name)?;
-        fields.serialize_field("tap_rh", &self.tap_rh)?;
-        fields.serialize_field("tap_lh", &self.tap_lh)?;
-        fields.serialize_field("lh_by_spindle_direction", &self.lh_by_spindle_direction)?;
-        fields.serialize_field("feed_per_minute", &self.feed_per_minute)?;
-        fields.serialize_field("feed_per_revolution", &self.feed_per_revolution)?;
-        fields.serialize_field("needs_spindle_running", &self.needs_spindle_running)?;
-        fields.serialize_field("rigid_tap_code", &self.rigid_tap_code)?;
-        fields.serialize_field("rigid_tap_code_has_s", &self.rigid_tap_code_has_s)?;
-        fields.serialize_field("peck_word", &self.peck_word)?;
-        fields.serialize_field("peck_code_rh", &self.peck_code_rh)?;
-        fields.serialize_field("peck_code_lh", &self.peck_code_lh)?;
-        fields.serialize_field("dwell_word", &self.dwell_word)?;
-        fields.serialize_field("dwell_unit", &self.dwell_unit)?;
-        fields.serialize_field("retract_word", &self.retract_word)?;
-        fields.serialize_field("retract_in", &self.retract_in)?;
-        fields.serialize_field("return_r_plane", or_none(&self.return_r_plane))?;
-        fields.serialize_field("return_initial", or_none(&self.return_initial))?;
-        fields.serialize_field("axis_decimals_mm", &self.axis_decimals_mm)?;
-        fields.serialize_field("axis_decimals_inch", &self.axis_decimals_inch)?;
-        fields.serialize_field("trailing_point", &self.trailing_point)?;
-        fields.end()
-    }
 }

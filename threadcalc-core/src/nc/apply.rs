@@ -1,0 +1,359 @@
+//! One block after the other changes the state, in the order in which a control takes its words.
+
+use super::block::Block;
+use super::codes::{Code, Codes, Meaning, group};
+use super::number::power_of_ten;
+use super::state::{Act, Call, CycleWords, Effects, FeedWord, Found, Held, Mode, Motion, Said, State, letter_bit};
+use super::values::Values;
+use super::word::{Word, WordValue};
+use crate::dialect::{BlockOrder, Dialect, LetterText, NoPoint};
+use crate::feed::{FeedMode, Unit};
+use crate::length::Length;
+
+/// What a block is read with.
+pub(super) struct Context<'a> {
+    pub codes: &'a Codes,
+    pub dialect: &'a Dialect,
+    pub values: Values<'a>,
+}
+
+/// How many codes of a block are followed; a block has at most four M words, and one G of a group.
+const MOST_CODES: usize = 24;
+
+/// The words of a block by letter, and its codes with their meanings.
+pub(super) struct Words {
+    pub line: u32,
+    said: [Option<Said>; 26],
+    codes: [Option<(Meaning, Found)>; MOST_CODES],
+}
+
+impl Words {
+    pub(super) fn get(&self, letter: u8) -> Option<Said> {
+        let place = usize::from(letter.wrapping_sub(b'A'));
+        self.said.get(place).copied().flatten()
+    }
+
+    pub(super) fn of(&self, letter: Option<LetterText>) -> Option<Said> {
+        let letter = letter?;
+        self.get(*letter.as_str().as_bytes().first()?)
+    }
+
+    pub(super) fn has_axis(&self) -> bool {
+        b"XYZ".iter().any(|axis| self.get(*axis).is_some())
+    }
+
+    fn meanings(&self) -> impl Iterator<Item = (Meaning, Found)> {
+        self.codes.iter().flatten().copied()
+    }
+}
+
+/// When the codes of a block act; F is taken at [`TAKES_F`], S and T behind it (NISTIR 6556 table 8).
+const fn turn(meaning: Meaning, units_first: bool) -> u8 {
+    match meaning {
+        Meaning::Units(_) if units_first => 0,
+        Meaning::FeedMode(_) | Meaning::InverseTime | Meaning::SurfaceSpeed(_) => 1,
+        Meaning::ToolChange => 3,
+        Meaning::Spindle(_) | Meaning::RigidTap => 4,
+        Meaning::Override(_) => 5,
+        Meaning::Plane { .. } => 6,
+        Meaning::Units(_) => 7,
+        Meaning::CutterCompensation(_) | Meaning::LengthOffset(_) | Meaning::WorkOffset(_) => 8,
+        Meaning::Incremental(_) | Meaning::Return => 9,
+        Meaning::Mirror(_) | Meaning::Scale(_) | Meaning::Rotate(_) | Meaning::OwnAxisWords | Meaning::CancelCycle => {
+            10
+        }
+        Meaning::Call | Meaning::CallReturn | Meaning::Stop | Meaning::ProgramEnd => 12,
+        _ => 11,
+    }
+}
+
+const TAKES_F: u8 = 2;
+const TURNS: u8 = 12;
+
+impl State {
+    /// Changes the state by a block that is read, and says what the block does.
+    pub(super) fn apply(&mut self, block: &Block, context: &Context<'_>) -> Effects {
+        let mut effects = Effects::none(self.motion);
+        if let Some(program) = block.program_number() {
+            self.program = Some(program);
+        }
+        let words = self.words(block, context, &mut effects);
+        let units_first = context.dialect.reading.order_table == Some(BlockOrder::UnitsFirst);
+        let mut axis_words_are_own = false;
+        for now in 0..=TURNS {
+            if now == TAKES_F {
+                self.take_feed_and_speed(&words, context, &mut effects);
+            }
+            for (meaning, _) in words.meanings().filter(|(meaning, _)| turn(*meaning, units_first) == now) {
+                self.switch(meaning, &words, context, &mut effects);
+                let own = Meaning::OwnAxisWords == meaning
+                    || matches!(meaning, Meaning::Mirror(_) | Meaning::Scale(_) | Meaning::Rotate(_) | Meaning::Call);
+                axis_words_are_own |= own;
+            }
+        }
+        if axis_words_are_own {
+            self.lose_axes(&words);
+        } else {
+            self.go(&words, context, &mut effects);
+        }
+        effects
+    }
+
+    /// Reads the words: values once, codes with what they mean.
+    fn words(&self, block: &Block, context: &Context<'_>, effects: &mut Effects) -> Words {
+        let mut words = Words { line: block.line(), said: [None; 26], codes: [None; MOST_CODES] };
+        let mut groups = 0_u32;
+        for word in block.words() {
+            let value = context.values.of(block, word.value());
+            if value.is_none() {
+                effects.note_unknown(word);
+            }
+            if !matches!(word.letter(), b'G' | b'M') {
+                let place = usize::from(word.letter().wrapping_sub(b'A'));
+                if let Some(slot @ None) = words.said.get_mut(place) {
+                    *slot = Some(self.said(word, value, block.line(), context));
+                }
+                continue;
+            }
+            let Some(tenths) = value.and_then(super::word::code_tenths) else { continue };
+            let found = Found::of(word, tenths);
+            let meaning = context.codes.meaning(Code { letter: word.letter(), tenths });
+            if meaning == Meaning::Unknown {
+                effects.foreign = effects.foreign.or(Some(found));
+            }
+            let is_strict = context.dialect.reading.unlisted_codes_alarm == Some(true);
+            let bit = group(meaning, is_strict).map_or(0, |group| 1_u32.wrapping_shl(u32::from(group)));
+            if groups & bit != 0 {
+                effects.twice = effects.twice.or(Some(found));
+                continue;
+            }
+            groups |= bit;
+            if let Some(free) = words.codes.iter_mut().find(|slot| slot.is_none()) {
+                *free = Some((meaning, found));
+            }
+        }
+        words
+    }
+
+    /// A word with its value as the control counts it: a number without a point may count least increments.
+    fn said(&self, word: &Word, value: Option<Length>, line: u32, context: &Context<'_>) -> Said {
+        let written = word.number();
+        let reading = &context.dialect.reading;
+        let counts = reading.no_point == Some(NoPoint::LeastIncrement)
+            && written.is_some_and(|number| !number.had_point())
+            && matches!(word.letter(), b'F' | b'I' | b'J' | b'K' | b'Q' | b'R' | b'X' | b'Y' | b'Z');
+        let value = if counts {
+            let by_word = match (word.letter(), self.mode) {
+                (b'F', Some(Held { value: Mode::Feed(FeedMode::PerRevolution), .. })) => {
+                    reading.least_increment.feed_per_revolution
+                }
+                (b'F', _) => reading.least_increment.feed_per_minute,
+                _ => reading.least_increment.axis,
+            };
+            // An increment that nobody has told leaves the value unknown.
+            let decimals = by_word.of(self.unit().unwrap_or(Unit::Mm));
+            value.zip(decimals).and_then(|(value, decimals)| value.over(ten_to(decimals)?).ok())
+        } else {
+            value
+        };
+        Said { value, written, line, column: word.column(), end_column: word.end_column(), counted: counts }
+    }
+
+    fn take_feed_and_speed(&mut self, words: &Words, context: &Context<'_>, effects: &mut Effects) {
+        if let Some(said) = words.get(b'F') {
+            effects.feed_word = true;
+            let mode = self.mode.map(|mode| mode.value);
+            self.feed = Some(FeedWord { said, unit: self.unit(), mode, for_tapping: false });
+        }
+        if let Some(said) = words.get(b'S') {
+            effects.speed_word = true;
+            let kept = match (context.dialect.reading.speed_decimals, said.value) {
+                (Some(decimals), Some(value)) => {
+                    ten_to(decimals).and_then(|parts| value.down_to_multiple(Length::ONE.over(parts).ok()?).ok())
+                }
+                (_, value) => value,
+            };
+            self.speed = Some(Said { value: kept, ..said });
+        }
+        if let Some(said) = words.get(b'T') {
+            self.tool_pending = said.value.and_then(Length::whole).and_then(|tool| u32::try_from(tool).ok());
+        }
+    }
+
+    /// One code, but for the motion that a block makes.
+    fn switch(&mut self, meaning: Meaning, words: &Words, context: &Context<'_>, effects: &mut Effects) {
+        let line = words.line;
+        let on = |value| Held::new(value, line);
+        match meaning {
+            Meaning::Units(unit) => {
+                effects.units_changed |= self.unit().is_some_and(|before| before != unit);
+                if self.unit() != Some(unit) {
+                    self.units = Some(Held::new(unit, line));
+                }
+            }
+            Meaning::FeedMode(mode) => self.set_mode(Mode::Feed(mode), line, effects),
+            Meaning::InverseTime => self.set_mode(Mode::InverseTime, line, effects),
+            Meaning::SurfaceSpeed(is_on) => self.surface_speed = Some(on(is_on)),
+            Meaning::ToolChange => {
+                effects.tool_change = true;
+                self.tool = Some(Held::new(self.tool_pending, line));
+                self.length_offset = on(false);
+            }
+            Meaning::Spindle(spindle) => {
+                effects.spindle_code = Some(spindle);
+                self.spindle = Held::new(spindle, line);
+            }
+            Meaning::RigidTap => {
+                effects.rigid_code = true;
+                self.rigid = Some(Held::new(words.get(b'S').and_then(|said| said.value), line));
+            }
+            Meaning::Override(locked) => self.overrides_locked = locked,
+            Meaning::Plane { is_xy } => self.plane_is_xy = on(is_xy),
+            Meaning::CutterCompensation(is_on) => self.compensation = on(is_on),
+            Meaning::LengthOffset(is_on) => self.length_offset = on(is_on),
+            Meaning::WorkOffset(offset) => {
+                if self.work_offset != offset {
+                    self.work_offset = offset;
+                    self.position = super::state::Position::default();
+                }
+            }
+            Meaning::Incremental(is_on) => self.incremental = Some(on(is_on)),
+            Meaning::Return => self.return_stated = true,
+            Meaning::Mirror(is_on) => {
+                self.mirror = on(is_on);
+                self.mirrored_axes = if is_on { words.axes().count_ones() } else { 0 };
+            }
+            Meaning::Scale(is_on) => self.scale = on(is_on),
+            Meaning::Rotate(is_on) => self.rotate = on(is_on),
+            Meaning::Call => effects.call = Some(call(words, context)),
+            Meaning::CallReturn => effects.call_return = true,
+            Meaning::ProgramEnd => effects.program_end = true,
+            Meaning::Rapid
+            | Meaning::FeedMove
+            | Meaning::Tap { .. }
+            | Meaning::Stroke
+            | Meaning::DrillCycle
+            | Meaning::OtherCycle
+            | Meaning::CancelCycle => self.begin_motion(meaning, words, context, effects),
+            Meaning::OwnAxisWords | Meaning::Stop | Meaning::Indifferent | Meaning::Unknown => {}
+        }
+    }
+
+    fn set_mode(&mut self, mode: Mode, line: u32, effects: &mut Effects) {
+        if self.mode.is_none_or(|before| before.value != mode) {
+            effects.mode_changed = self.mode.is_some();
+            self.mode = Some(Held::new(mode, line));
+            self.tapped_mode_line = None;
+        }
+    }
+
+    /// A code of group 1: what was active ends, and a cycle begins with no words of its own.
+    fn begin_motion(&mut self, meaning: Meaning, words: &Words, context: &Context<'_>, effects: &mut Effects) {
+        let motion = match meaning {
+            Meaning::Rapid => Motion::Rapid,
+            Meaning::FeedMove => Motion::Feed,
+            Meaning::Tap { hand, pecks } => Motion::Tap { hand, pecks },
+            Meaning::Stroke => Motion::Stroke,
+            Meaning::DrillCycle => Motion::Drill,
+            Meaning::OtherCycle => Motion::OtherCycle,
+            _ => Motion::Cancelled,
+        };
+        effects.motion_code = Some(motion);
+        let moves = matches!(motion, Motion::Rapid | Motion::Feed);
+        if moves && self.motion.is_cycle() && context.dialect.reading.rapid_cancels_cycle == Some(false) {
+            // Only G80 ends it there: the move is this block's, the cycle comes back behind it.
+            effects.moves_in_cycle = true;
+            return;
+        }
+        let sticky = context.dialect.reading.cycle_words_sticky_across_cancel == Some(true);
+        if motion.is_cycle() && self.motion != motion {
+            let (r, z) = if sticky || self.motion.is_cycle() { (self.cycle.r, self.cycle.z) } else { (None, None) };
+            let initial_z = if self.motion.is_cycle() { self.cycle.initial_z } else { self.position.z };
+            let (line, depth) = (words.line, self.depth);
+            self.cycle = CycleWords { r, z, initial_z, line, depth, ..CycleWords::default() };
+        } else if motion.is_cycle() {
+            self.cycle.line = words.line;
+        }
+        if !motion.is_cycle() && self.motion.taps() {
+            self.rigid = None;
+        }
+        self.motion = motion;
+    }
+
+    /// Axis words that belong to another code: where the axes are is not known behind it.
+    pub(super) fn lose_axes(&mut self, words: &Words) {
+        for (axis, place) in [(b'X', &mut self.position.x), (b'Y', &mut self.position.y), (b'Z', &mut self.position.z)]
+        {
+            if words.get(axis).is_some() {
+                *place = None;
+            }
+        }
+    }
+}
+
+impl Words {
+    /// The axes of the block, a bit each.
+    fn axes(&self) -> u32 {
+        b"XYZ".iter().filter(|axis| self.get(**axis).is_some()).fold(0, |axes, axis| axes | letter_bit(*axis))
+    }
+
+    pub(super) fn place(&self, axis: u8) -> Option<Option<Length>> {
+        self.get(axis).map(|said| said.value)
+    }
+}
+
+/// 10 to this power.
+fn ten_to(exponent: u8) -> Option<Length> {
+    power_of_ten(exponent).map(Length::integer)
+}
+
+fn call(words: &Words, context: &Context<'_>) -> Call {
+    let whole = |said: Option<Said>| said.and_then(|said| said.value).and_then(Length::whole);
+    let repeats = words.of(context.dialect.reading.repeat_word).or_else(|| words.get(b'L'));
+    Call {
+        program: whole(words.get(b'P')).and_then(|number| u64::try_from(number).ok()),
+        repeats: whole(repeats).and_then(|count| u32::try_from(count).ok()).unwrap_or(1),
+    }
+}
+
+impl Effects {
+    pub(super) fn none(motion: Motion) -> Self {
+        Self {
+            act: Act::None,
+            motion_before: motion,
+            motion_code: None,
+            moves_in_cycle: false,
+            tool_change: false,
+            spindle_code: None,
+            speed_word: false,
+            feed_word: false,
+            units_changed: false,
+            mode_changed: false,
+            rigid_code: false,
+            repeats: 1,
+            repeats_zero: false,
+            moves_across: false,
+            call: None,
+            call_return: false,
+            program_end: false,
+            foreign: None,
+            twice: None,
+            unknown: 0,
+            unknown_at: None,
+        }
+    }
+
+    fn note_unknown(&mut self, word: &Word) {
+        if matches!(word.value(), WordValue::Unreadable) {
+            return;
+        }
+        self.unknown |= letter_bit(word.letter());
+        self.unknown_at = self.unknown_at.or(Some(Found::of(word, 0)));
+    }
+}
+
+impl Found {
+    const fn of(word: &Word, tenths: u32) -> Self {
+        Self { letter: word.letter(), tenths, column: word.column(), end_column: word.end_column() }
+    }
+}

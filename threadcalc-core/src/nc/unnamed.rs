@@ -1,0 +1,113 @@
+//! A hole whose thread nobody names: what its lead says by itself.
+
+use super::cut::{Basis, Cut, Cuts};
+use super::finding::{Finding, NumberKey as Key};
+use super::finding_id::FindingId as Id;
+use super::identify::{Identification, LEAD_WITHIN, LeadVerdict, Match, identify, identify_rounded};
+use super::judge::{Judge, Tapping};
+use super::report::Reason;
+use crate::feed::Unit;
+use crate::length::{Length, Ratio, Rounding};
+
+impl Judge {
+    /// The lead alone, under the first reading that is a standard pitch, or under the first.
+    pub(super) fn identify(&mut self, cuts: &Cuts, at: &Tapping) {
+        self.not_checked.note(Reason::ThreadNotKnown, at.line);
+        let half_digit = self.half_digit().unwrap_or(Length::ZERO);
+        let known = |cut: &Cut| {
+            let found = identify_rounded(cut.lead_mm, half_digit).ok()?;
+            (found.verdict() != LeadVerdict::Nonstandard).then_some((*cut, found))
+        };
+        let found = cuts.iter().find_map(|cut| known(&cut));
+        let finding = match found {
+            Some((cut, found)) => {
+                let finding = self.standard(cut, &found);
+                if cuts.is_one() { finding } else { finding.uncertain(cut.reading) }
+            }
+            None => {
+                let Some(cut) = cuts.first() else { return };
+                self.elsewhere(cut, at).unwrap_or_else(|| self.nonstandard(cut))
+            }
+        };
+        let cause = self.state.feed.map_or(0, |feed| feed.said.line).max(self.state.cycle.line);
+        self.count(finding, cause, at.count);
+    }
+
+    /// Half of the last digit of an F with all the decimals that its control takes, in parts of the F: it may be
+    /// a rounded one.
+    fn half_digit(&self) -> Option<Ratio> {
+        let feed = self.state.feed?;
+        let mode = super::cut::bases(&self.state, &self.dialect).next()?.0.mode();
+        let (written, value) = (feed.said.written?.decimals(), feed.said.value?);
+        if written < self.feed_most_decimals(mode)? {
+            return None;
+        }
+        Length::new(1, super::number::power_of_ten(written)?.checked_mul(2)?).ok()?.over(value).ok()
+    }
+
+    fn standard(&self, cut: Cut, found: &Identification) -> Finding {
+        let id = if found.verdict() == LeadVerdict::Identified { Id::ThreadIdentified } else { Id::AmbiguousThread };
+        let finding = self.at_feed(id).with(Key::LeadMm, cut.lead_mm.to_f64());
+        match found.matches().next() {
+            Some(nearest) => with_match(finding, &nearest),
+            None => finding,
+        }
+    }
+
+    fn nonstandard(&self, cut: Cut) -> Finding {
+        let finding = self.at_feed(Id::NonstandardLead).with(Key::LeadMm, cut.lead_mm.to_f64());
+        match identify(cut.lead_mm, LEAD_WITHIN, 1).ok().and_then(|found| found.matches().next()) {
+            Some(nearest) => with_match(finding, &nearest),
+            None => finding,
+        }
+    }
+
+    /// No standard pitch as it stands, but one in the other unit or under the other mode.
+    fn elsewhere(&self, cut: Cut, at: &Tapping) -> Option<Finding> {
+        let pitch = |lead: Length| {
+            let found = identify(lead, LEAD_WITHIN, 1).ok()?;
+            (found.verdict() == LeadVerdict::Identified).then(|| found.matches().next()).flatten()
+        };
+        let feed = self.state.feed?.said.value?;
+        let unit = self.state.unit().unwrap_or(Unit::Mm);
+        let finding = |id| self.at_feed(id).with(Key::LeadMm, cut.lead_mm.to_f64());
+        for (lead, factor) in [
+            (cut.lead_mm.times(Length::INCH).ok()?, Length::INCH),
+            (cut.lead_mm.over(Length::INCH).ok()?, Length::ONE.over(Length::INCH).ok()?),
+        ] {
+            if let Some(found) = pitch(lead) {
+                let finding = finding(Id::InchMetricMix)
+                    .with(Key::ExpectedLeadMm, found.pitch_mm.to_f64())
+                    .with(Key::Factor, factor.to_f64());
+                return Some(self.feed_for(finding, found.pitch_mm, at.basis, unit).uncertain("no thread is named"));
+            }
+        }
+        let other = at.basis.other().lead_mm(feed, self.speed(), unit)?;
+        let found = pitch(other)?;
+        let finding = finding(Id::FeedModeMix)
+            .with(Key::ExpectedLeadMm, found.pitch_mm.to_f64())
+            .with(Key::LeadIfOtherModeMm, other.to_f64())
+            .with(Key::Feed, feed.to_f64());
+        Some(self.feed_for(finding, found.pitch_mm, at.basis, unit).uncertain("no thread is named"))
+    }
+
+    /// The F that cuts a lead, as word and as number.
+    pub(super) fn feed_for(&self, finding: Finding, lead_mm: Length, basis: Basis, unit: Unit) -> Finding {
+        let Some(feed) = basis.feed(lead_mm, self.speed(), unit) else { return finding };
+        let decimals = self.feed_decimals(basis.mode(), unit);
+        let rounded = feed.round_to(decimals, Rounding::HalfEven).and_then(crate::length::Decimal::to_length);
+        let Ok(value) = rounded else { return finding };
+        let mut text = crate::text::Text::<48>::new();
+        let point = if value.whole().is_some() { "." } else { "" };
+        let fits = text.push("F") && core::fmt::Write::write_fmt(&mut text, format_args!("{value}{point}")).is_ok();
+        let finding = finding.with(Key::SuggestedFeed, value.to_f64());
+        if fits { finding.write(text.as_str()) } else { finding }
+    }
+}
+
+fn with_match(finding: Finding, found: &Match) -> Finding {
+    finding
+        .with(Key::PitchMm, found.pitch_mm.to_f64())
+        .with_some(Key::Tpi, found.tpi.map(Length::to_f64))
+        .with(Key::LeadError, found.lead_error.to_f64())
+}

@@ -1,0 +1,154 @@
+//! Whole programs of `tests/nc` with what a check has to say of each.
+
+use std::collections::BTreeMap;
+use std::fs;
+
+use serde_json::Value as Json;
+use threadcalc_core::nc::{CheckOptions, Checker, Event, Finding, FindingNumber, TappedHole};
+use threadcalc_core::{Dialect, Length, Value};
+
+fn set(dialect: &mut Dialect, key: &str, value: &Json) {
+    let set = |dialect: &mut Dialect, value: Value<'_>| {
+        dialect.set(key, value).unwrap_or_else(|error| panic!("{key}: {error}"));
+    };
+    match value {
+        Json::Null => set(dialect, Value::Absent),
+        Json::Bool(flag) => set(dialect, Value::Flag(*flag)),
+        Json::Number(number) => set(dialect, Value::Double(number.as_f64().unwrap())),
+        Json::String(text) => set(dialect, Value::Text(text.as_bytes())),
+        Json::Array(list) => {
+            let texts: Vec<_> = list.iter().map(|item| item.as_str().unwrap()).collect();
+            set(dialect, Value::Text(texts.join(" ").as_bytes()));
+        }
+        Json::Object(object) => {
+            for (inner, value) in object {
+                self::set(dialect, &format!("{key}.{inner}"), value);
+            }
+        }
+    }
+}
+
+fn dialect(fields: &Json) -> Dialect {
+    let mut dialect = Dialect::unset();
+    for (key, value) in fields.as_object().unwrap() {
+        set(&mut dialect, key, value);
+    }
+    dialect
+}
+
+fn options(fields: &Json) -> CheckOptions {
+    let mut options = CheckOptions::default();
+    options.surface_z_mm = Some(Length::from_f64(fields["surface_z_mm"].as_f64().unwrap()).unwrap());
+    options.block_delete = fields["block_delete"].as_bool().unwrap();
+    options.leave_macros = !fields["evaluate_macros"].as_bool().unwrap();
+    options
+}
+
+fn checked(program: &[u8], dialect: &Dialect, options: &CheckOptions) -> (Vec<TappedHole>, Vec<Finding>) {
+    let (mut holes, mut findings) = (Vec::new(), Vec::new());
+    let mut checker = Checker::new(dialect, options);
+    let mut take = |checker: &mut Checker| {
+        while let Some(event) = checker.next_event() {
+            match event {
+                Event::Hole(hole) => holes.push(hole),
+                Event::Finding(finding) => findings.push(finding),
+            }
+        }
+    };
+    let mut rest = program;
+    while !rest.is_empty() {
+        rest = &rest[checker.read(rest)..];
+        take(&mut checker);
+    }
+    checker.finish();
+    take(&mut checker);
+    findings.sort_by_key(|finding| (finding.line(), finding.column()));
+    (holes, findings)
+}
+
+fn number(number: FindingNumber) -> Json {
+    match number {
+        FindingNumber::Double(value) => Json::from(value),
+        FindingNumber::Text(text) => Json::from(text),
+    }
+}
+
+/// The same number, to the decimals that are printed or to a millionth.
+fn agrees(expected: &Json, found: &Json) -> bool {
+    let (Some(expected), Some(found)) = (expected.as_f64(), found.as_f64()) else { return expected == found };
+    let printed = expected.to_string();
+    let decimals = printed.split_once('.').map_or(0, |(_, decimals)| decimals.len());
+    let half = 0.5 * 10_f64.powi(-i32::try_from(decimals).unwrap());
+    (found - expected).abs() <= (expected.abs() * 1e-6).max(if decimals >= 3 { half * 1.001 } else { 0.0 })
+}
+
+fn holes_agree(expected: &Json, found: &[TappedHole]) -> Result<(), String> {
+    let expected = expected.as_array().unwrap();
+    let shown: Vec<Json> = found
+        .iter()
+        .map(|hole| {
+            let double = |value: Option<Length>| value.map(Length::to_f64);
+            serde_json::json!({
+                "line": hole.line, "lead_mm": double(hole.lead_mm), "hand": hole.hand.map(|hand| hand.name()),
+                "count": hole.count, "speed_rpm": double(hole.speed_rpm), "feed": double(hole.feed),
+            })
+        })
+        .collect();
+    let same = expected.len() == shown.len()
+        && expected.iter().zip(&shown).all(|(expected, found)| {
+            expected.as_object().unwrap().iter().all(|(key, value)| agrees(value, &found[key]))
+        });
+    if same { Ok(()) } else { Err(format!("holes: {expected:#?}\nfound: {shown:#?}")) }
+}
+
+fn findings_agree(run: &Json, found: &[Finding]) -> Result<(), String> {
+    let mut free: Vec<_> = found.iter().collect();
+    for expected in run["findings"].as_array().unwrap() {
+        let place = free.iter().position(|finding| {
+            let numbers: BTreeMap<_, _> = finding.numbers().map(|(key, value)| (key.name(), number(value))).collect();
+            finding.id().name() == expected["id"]
+                && u64::from(finding.line()) == expected["line"]
+                && finding.severity().name() == expected["severity"]
+                && expected.get("certain").is_none_or(|certain| certain.as_bool() == Some(finding.certain()))
+                && expected["numbers"]
+                    .as_object()
+                    .unwrap()
+                    .iter()
+                    .all(|(key, value)| numbers.get(key.as_str()).is_some_and(|found| agrees(value, found)))
+        });
+        let Some(place) = place else { return Err(format!("missing: {expected}")) };
+        free.remove(place);
+    }
+    for finding in free {
+        let name = finding.id().name();
+        if finding.severity().name() != "info" || run["must_not"].as_array().unwrap().iter().any(|id| *id == name) {
+            return Err(format!("not expected: {finding}"));
+        }
+    }
+    Ok(())
+}
+
+#[test]
+fn programs_are_judged_as_expected() {
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../tests/nc");
+    let mut names: Vec<_> = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    names.retain(|path| path.to_str().unwrap().ends_with(".expect.json"));
+    names.sort();
+    let (mut runs, mut wrong) = (0, Vec::new());
+    for path in names {
+        let expected: Json = serde_json::from_slice(&fs::read(&path).unwrap()).unwrap();
+        let name = expected["program"].as_str().unwrap();
+        let program = fs::read(format!("{folder}/{name}")).unwrap();
+        for run in expected["runs"].as_array().unwrap() {
+            let (holes, findings) = checked(&program, &dialect(&run["dialect"]), &options(&run["options"]));
+            let agreed = holes_agree(&run["tapped_holes"], &holes).and_then(|()| findings_agree(run, &findings));
+            if let Err(why) = agreed {
+                let all: Vec<_> = findings.iter().map(ToString::to_string).collect();
+                wrong.push(format!("{name} ({}): {why}\nall: {all:#?}", run["label"]));
+            }
+            runs += 1;
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n\n"));
+    assert_eq!(runs, 17);
+}
