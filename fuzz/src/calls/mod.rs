@@ -49,8 +49,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 78] = [
-const OPERATIONS: [Operation; 76] = [
+const OPERATIONS: [Operation; 79] = [
     threads::read,
     threads::metric,
     threads::unified,
