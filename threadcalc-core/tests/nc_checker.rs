@@ -2,7 +2,7 @@
 
 use std::fs;
 
-use threadcalc_core::nc::{CheckOptions, Checker, Event, Finding, ProgramCheck};
+use threadcalc_core::nc::{CheckOptions, Checker, Event, ProgramCheck, ProgramFinding};
 use threadcalc_core::{
     CycleRequest, Dialect, FeedMode, Hand, Holder, Length, ReturnTo, Severity, Thread, Unit, Value, cycle, feed,
     standard_threads,
@@ -211,7 +211,7 @@ impl Written {
 }
 
 /// Errors and warnings; what posts leave to the operator's own words is no matter here.
-fn told(program: &str) -> Vec<Finding> {
+fn told(program: &str) -> Vec<ProgramFinding> {
     ProgramCheck::new(program.as_bytes(), &mill(), &CheckOptions::default())
         .filter_map(|event| match event {
             Event::Finding(finding) if finding.severity() != Severity::Info => Some(finding),

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::fs;
 
 use serde_json::Value as Json;
-use threadcalc_core::nc::{CheckOptions, Checker, Event, Finding, FindingNumber, TappedHole};
+use threadcalc_core::nc::{CheckOptions, Checker, Event, FindingNumber, ProgramFinding, TappedHole};
 use threadcalc_core::{Dialect, Length, Value};
 
 fn set(dialect: &mut Dialect, key: &str, value: &Json) {
@@ -44,7 +44,7 @@ fn options(fields: &Json) -> CheckOptions {
     options
 }
 
-fn checked(program: &[u8], dialect: &Dialect, options: &CheckOptions) -> (Vec<TappedHole>, Vec<Finding>) {
+fn checked(program: &[u8], dialect: &Dialect, options: &CheckOptions) -> (Vec<TappedHole>, Vec<ProgramFinding>) {
     let (mut holes, mut findings) = (Vec::new(), Vec::new());
     let mut checker = Checker::new(dialect, options);
     let mut take = |checker: &mut Checker| {
@@ -101,7 +101,7 @@ fn holes_agree(expected: &Json, found: &[TappedHole]) -> Result<(), String> {
     if same { Ok(()) } else { Err(format!("holes: {expected:#?}\nfound: {shown:#?}")) }
 }
 
-fn findings_agree(run: &Json, found: &[Finding]) -> Result<(), String> {
+fn findings_agree(run: &Json, found: &[ProgramFinding]) -> Result<(), String> {
     let mut free: Vec<_> = found.iter().collect();
     for expected in run["findings"].as_array().unwrap() {
         let place = free.iter().position(|finding| {

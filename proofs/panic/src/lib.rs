@@ -38,6 +38,7 @@ mod from_list {
     use core::hash::Hash;
 
     use serde::Serialize;
+    use threadcalc_core::nc::*;
     use threadcalc_core::*;
 
     use crate::all;

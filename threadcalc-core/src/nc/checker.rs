@@ -3,8 +3,8 @@
 use super::cut::Cuts;
 use super::declared::Comments;
 use super::drilled::{Drilled, Tapped};
-use super::finding::{EvidenceKind, Finding, MOST_CALLS_TOLD, NumberKey as Key};
-use super::finding_id::FindingId as Id;
+use super::finding::{EvidenceKind, MOST_CALLS_TOLD, ProgramFinding, ProgramNumberKey as Key};
+use super::finding_id::ProgramFindingId as Id;
 use super::judge::Judge;
 use super::list::List;
 use super::options::{CheckOptions, Tool};
@@ -218,10 +218,10 @@ impl Checker {
             self.judge.tell(finding);
         }
         if let Some(line) = self.reader.line_ends().first_other() {
-            self.judge.tell(Finding::new(Id::MixedLineEndings, line, 1, 1));
+            self.judge.tell(ProgramFinding::new(Id::MixedLineEndings, line, 1, 1));
         }
         if self.reader.has_byte_order_mark() {
-            self.judge.tell(Finding::new(Id::NonAscii, 1, 1, 1));
+            self.judge.tell(ProgramFinding::new(Id::NonAscii, 1, 1, 1));
         }
     }
 }
@@ -254,10 +254,10 @@ pub(super) fn block_delete_finding(
     cause: (u32, u32, u32),
     off: Option<Option<Length>>,
     on: Option<Option<Length>>,
-) -> Option<Finding> {
+) -> Option<ProgramFinding> {
     let (line, column, end_column) = cause;
-    let finding =
-        Finding::new(Id::BlockDeleteChangesResult, line, column, end_column).because(EvidenceKind::BlockDelete, line);
+    let finding = ProgramFinding::new(Id::BlockDeleteChangesResult, line, column, end_column)
+        .because(EvidenceKind::BlockDelete, line);
     match (off, on) {
         (Some(off), Some(on)) if off == on => None,
         (Some(off), Some(on)) => Some(

@@ -2,8 +2,8 @@
 
 use core::fmt;
 
-use super::finding_id::FindingId;
-pub use super::finding_keys::{EvidenceKind, NumberKey};
+use super::finding_id::ProgramFindingId;
+pub use super::finding_keys::{EvidenceKind, ProgramNumberKey};
 use crate::finding::Severity;
 use crate::length::Length;
 use crate::text::{Plain, Text};
@@ -34,8 +34,8 @@ const MOST_EVIDENCE: usize = 6;
 
 /// Something doubtful or wrong in a program.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Finding {
-    pub(super) id: FindingId,
+pub struct ProgramFinding {
+    pub(super) id: ProgramFindingId,
     pub(super) severity: Severity,
     pub(super) line: u32,
     pub(super) column: u32,
@@ -47,13 +47,13 @@ pub struct Finding {
     pub(super) calls: [u32; MOST_CALLS_TOLD],
     pub(super) certain: bool,
     pub(super) reading: &'static str,
-    numbers: [Option<(NumberKey, FindingNumber)>; MOST_NUMBERS],
+    numbers: [Option<(ProgramNumberKey, FindingNumber)>; MOST_NUMBERS],
     evidence: [Option<Evidence>; MOST_EVIDENCE],
     suggestion: Text<48>,
 }
 
-impl Finding {
-    pub(super) const fn new(id: FindingId, line: u32, column: u32, end_column: u32) -> Self {
+impl ProgramFinding {
+    pub(super) const fn new(id: ProgramFindingId, line: u32, column: u32, end_column: u32) -> Self {
         Self {
             id,
             severity: id.severity(),
@@ -78,16 +78,16 @@ impl Finding {
         self
     }
 
-    pub(super) fn with(self, key: NumberKey, value: f64) -> Self {
+    pub(super) fn with(self, key: ProgramNumberKey, value: f64) -> Self {
         self.with_number(key, FindingNumber::Double(value))
     }
 
-    pub(super) fn with_number(mut self, key: NumberKey, value: FindingNumber) -> Self {
+    pub(super) fn with_number(mut self, key: ProgramNumberKey, value: FindingNumber) -> Self {
         self.set(key, value);
         self
     }
 
-    pub(super) fn with_some(self, key: NumberKey, value: Option<f64>) -> Self {
+    pub(super) fn with_some(self, key: ProgramNumberKey, value: Option<f64>) -> Self {
         match value {
             Some(value) => self.with(key, value),
             None => self,
@@ -95,7 +95,7 @@ impl Finding {
     }
 
     /// Sets a number, in its place if it is there already; one without room is left out.
-    pub(super) fn set(&mut self, key: NumberKey, value: FindingNumber) {
+    pub(super) fn set(&mut self, key: ProgramNumberKey, value: FindingNumber) {
         let place = self.numbers.iter().position(|slot| slot.is_none_or(|(taken, _)| taken == key));
         if let Some(slot) = place.and_then(|place| self.numbers.get_mut(place)) {
             *slot = Some((key, value));
@@ -124,7 +124,7 @@ impl Finding {
 
     /// The stable id.
     #[must_use]
-    pub const fn id(&self) -> FindingId {
+    pub const fn id(&self) -> ProgramFindingId {
         self.id
     }
 
@@ -182,7 +182,7 @@ impl Finding {
     }
 
     /// The numbers, by name.
-    pub fn numbers(&self) -> impl Iterator<Item = (NumberKey, FindingNumber)> + '_ {
+    pub fn numbers(&self) -> impl Iterator<Item = (ProgramNumberKey, FindingNumber)> + '_ {
         self.numbers.iter().flatten().copied()
     }
 
@@ -222,7 +222,7 @@ impl Finding {
 
 /// What will happen, in one line.
 #[derive(Clone, Copy, Debug)]
-pub struct Message<'a>(&'a Finding);
+pub struct Message<'a>(&'a ProgramFinding);
 
 impl fmt::Display for Message<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -242,7 +242,7 @@ impl fmt::Display for Message<'_> {
 }
 
 /// `error lead-mismatch, line 8, column 5: cuts a lead of 2 mm, the thread has 1 mm: write F350.`
-impl fmt::Display for Finding {
+impl fmt::Display for ProgramFinding {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(self.severity.name())?;
         f.write_str(" ")?;

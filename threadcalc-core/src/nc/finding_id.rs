@@ -5,7 +5,7 @@ use crate::named::named;
 
 named! {
     /// The stable id of a finding of a program.
-    pub enum FindingId {
+    pub enum ProgramFindingId {
         /// The lead that is cut is not the thread's.
         LeadMismatch = 1 "lead-mismatch",
         /// The lead fits in the other unit.
@@ -155,7 +155,7 @@ named! {
     }
 }
 
-impl FindingId {
+impl ProgramFindingId {
     /// The severity unless the numbers say otherwise.
     #[must_use]
     pub const fn severity(self) -> Severity {

@@ -5,7 +5,7 @@ use crate::named::named;
 named! {
     /// The name of a number that a finding of a program carries. Lengths in mm and feeds in mm/min where the name
     /// says so; `feed` and `suggested_feed` are in the program's own unit and mode.
-    pub enum NumberKey {
+    pub enum ProgramNumberKey {
         /// Holes that are tapped so.
         AffectedHoles = 1 "affected_holes",
         /// The point angle that stands for the one nobody told.

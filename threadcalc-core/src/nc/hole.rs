@@ -2,8 +2,8 @@
 
 use super::declared::Declared;
 use super::drilled::{DrilledHole, Place};
-use super::finding::{EvidenceKind, NumberKey as Key};
-use super::finding_id::FindingId as Id;
+use super::finding::{EvidenceKind, ProgramNumberKey as Key};
+use super::finding_id::ProgramFindingId as Id;
 use super::judge::{Judge, Tapping, as_hole};
 use super::options::ToolKind;
 use super::report::Reason;
@@ -78,7 +78,7 @@ impl Judge {
     }
 
     /// A finding of this hole alone.
-    fn tell_hole(&mut self, mut finding: super::finding::Finding) {
+    fn tell_hole(&mut self, mut finding: super::finding::ProgramFinding) {
         finding.hole = Some(self.holes);
         self.tell(finding);
     }

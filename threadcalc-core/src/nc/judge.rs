@@ -6,8 +6,8 @@ use super::codes::Codes;
 use super::cut::Basis;
 use super::declared::Comments;
 use super::drilled::{Drilled, Tapped};
-use super::finding::Finding;
-use super::finding_id::FindingId as Id;
+use super::finding::ProgramFinding;
+use super::finding_id::ProgramFindingId as Id;
 use super::list::List;
 use super::options::{CheckOptions, Tool, ToolKind};
 use super::pending::{OpenFindings, Queue};
@@ -174,12 +174,12 @@ impl Judge {
     }
 
     /// A finding at the block.
-    pub(super) fn at_block(&self, id: Id) -> Finding {
-        Finding::new(id, self.line, self.column, self.end_column)
+    pub(super) fn at_block(&self, id: Id) -> ProgramFinding {
+        ProgramFinding::new(id, self.line, self.column, self.end_column)
     }
 
     /// Sends a finding out.
-    pub(super) fn tell(&mut self, mut finding: Finding) {
+    pub(super) fn tell(&mut self, mut finding: ProgramFinding) {
         finding.program = self.state.program;
         finding.tool = self.state.tool.and_then(|tool| tool.value);
         finding.calls = self.calls;
@@ -187,7 +187,7 @@ impl Judge {
     }
 
     /// Sends a finding out the first time only.
-    pub(super) fn tell_once(&mut self, finding: Finding) {
+    pub(super) fn tell_once(&mut self, finding: ProgramFinding) {
         let bit = 1_u128.wrapping_shl(finding.id().number() as u32);
         if self.told & bit == 0 {
             self.told |= bit;
@@ -196,7 +196,7 @@ impl Judge {
     }
 
     /// Counts holes to a finding, which goes out when its cause ends.
-    pub(super) fn count(&mut self, mut finding: Finding, cause_line: u32, holes: u32) {
+    pub(super) fn count(&mut self, mut finding: ProgramFinding, cause_line: u32, holes: u32) {
         finding.program = self.state.program;
         finding.tool = self.state.tool.and_then(|tool| tool.value);
         finding.calls = self.calls;

@@ -2,8 +2,8 @@
 
 use super::cut::{Basis, Cut};
 use super::declared::Declared;
-use super::finding::{EvidenceKind, Finding, NumberKey as Key};
-use super::finding_id::FindingId as Id;
+use super::finding::{EvidenceKind, ProgramFinding, ProgramNumberKey as Key};
+use super::finding_id::ProgramFindingId as Id;
 use super::judge::{Judge, Tapping};
 use super::state::FeedWord;
 use crate::feed::{FeedMode, Unit};
@@ -40,7 +40,7 @@ struct Compared<'a> {
 
 impl Judge {
     /// The finding of a lead that is not the declared thread's; None if it is.
-    pub(super) fn against(&self, cut: Cut, declared: &Declared, at: &Tapping) -> Option<Finding> {
+    pub(super) fn against(&self, cut: Cut, declared: &Declared, at: &Tapping) -> Option<ProgramFinding> {
         let lead = declared.thread.lead_mm();
         let under = self.options.underfeed_percent.unwrap_or(Length::ZERO);
         let share = Length::ONE.minus(under.over(Length::integer(100)).ok()?).ok()?;
@@ -66,7 +66,7 @@ impl Judge {
     }
 
     /// The lines that set what the lead is made of.
-    pub(super) fn with_grounds(&self, mut finding: Finding, declared: &Declared) -> Finding {
+    pub(super) fn with_grounds(&self, mut finding: ProgramFinding, declared: &Declared) -> ProgramFinding {
         finding.thread = Some(declared.thread);
         let state = &self.state;
         let (kind, line) = declared.evidence();
@@ -86,7 +86,7 @@ impl Judge {
         finding.because(EvidenceKind::Cycle, state.cycle.line)
     }
 
-    fn units_changed(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<Finding> {
+    fn units_changed(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<ProgramFinding> {
         let (set, now) = (feed.unit?, self.state.units?);
         let converts = self.dialect.reading.feed_converted_on_units_change;
         if set == now.value || converts == Some(true) || feed.said.line >= now.line {
@@ -105,7 +105,7 @@ impl Judge {
         .map(|finding| self.suggest(finding, compared))
     }
 
-    fn other_unit(&self, compared: &Compared<'_>) -> Option<Finding> {
+    fn other_unit(&self, compared: &Compared<'_>) -> Option<ProgramFinding> {
         let larger = compared.cut.lead_mm.times(Length::INCH).ok()?;
         let smaller = compared.cut.lead_mm.over(Length::INCH).ok()?;
         let factor = if is_same(larger, compared.expected_mm) {
@@ -119,7 +119,7 @@ impl Judge {
         Some(self.suggest(finding, compared))
     }
 
-    fn other_mode(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<Finding> {
+    fn other_mode(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<ProgramFinding> {
         let value = feed.said.value?;
         let other = compared.basis.other().lead_mm(value, self.speed(), compared.unit)?;
         if !is_same(other, compared.expected_mm) {
@@ -132,7 +132,7 @@ impl Judge {
         Some(self.suggest(finding, compared))
     }
 
-    fn other_point(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<Finding> {
+    fn other_point(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<ProgramFinding> {
         if feed.said.written?.had_point() {
             return None;
         }
@@ -148,7 +148,7 @@ impl Judge {
         Some(self.suggest(finding, compared))
     }
 
-    fn rounded(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<Finding> {
+    fn rounded(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<ProgramFinding> {
         let (value, written) = (feed.said.value?, feed.said.written?);
         if compared.error.magnitude() > ROUNDED {
             return None;
@@ -165,13 +165,13 @@ impl Judge {
     }
 
     /// The feed fitted the speed it was written for; that speed has been changed.
-    fn stale(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<Finding> {
+    fn stale(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<ProgramFinding> {
         let before = self.before_change.filter(|before| before.feed_line == feed.said.line)?;
         let speed = self.state.speed?;
         if compared.basis != Basis::PerMinute || before.speed_line == speed.line || speed.value == Some(before.speed) {
             return None;
         }
-        let finding = Finding::new(Id::StaleFeedAfterSpeedChange, speed.line, speed.column, speed.end_column)
+        let finding = ProgramFinding::new(Id::StaleFeedAfterSpeedChange, speed.line, speed.column, speed.end_column)
             .with(Key::LeadBeforeMm, before.lead_mm.to_f64())
             .with(Key::LeadAfterMm, compared.cut.lead_mm.to_f64())
             .with_some(Key::Feed, feed.said.value.map(Length::to_f64))
@@ -180,22 +180,22 @@ impl Judge {
         Some(self.suggest(finding, compared))
     }
 
-    fn mismatch(&self, compared: &Compared<'_>) -> Finding {
+    fn mismatch(&self, compared: &Compared<'_>) -> ProgramFinding {
         let finding = self.lead_finding(Id::LeadMismatch, compared).severe(compared.severity());
         self.suggest(finding, compared)
     }
 
     /// A finding about F: at its word if that stands in this block, else at the block.
-    pub(super) fn at_feed(&self, id: Id) -> Finding {
+    pub(super) fn at_feed(&self, id: Id) -> ProgramFinding {
         match &self.state.feed {
             Some(feed) if feed.said.line == self.line => {
-                Finding::new(id, self.line, feed.said.column, feed.said.end_column)
+                ProgramFinding::new(id, self.line, feed.said.column, feed.said.end_column)
             }
             _ => self.at_block(id),
         }
     }
 
-    fn lead_finding(&self, id: Id, compared: &Compared<'_>) -> Finding {
+    fn lead_finding(&self, id: Id, compared: &Compared<'_>) -> ProgramFinding {
         self.at_feed(id)
             .with(Key::LeadMm, compared.cut.lead_mm.to_f64())
             .with(Key::ExpectedLeadMm, compared.expected_mm.to_f64())
@@ -203,7 +203,7 @@ impl Judge {
     }
 
     /// The F that would be right.
-    fn suggest(&self, finding: Finding, compared: &Compared<'_>) -> Finding {
+    fn suggest(&self, finding: ProgramFinding, compared: &Compared<'_>) -> ProgramFinding {
         self.feed_for(finding, compared.expected_mm, compared.basis, compared.unit)
     }
 
@@ -236,13 +236,13 @@ impl Compared<'_> {
 }
 
 /// Of a thread with several starts, the pitch where the lead belongs.
-fn pitch_for_lead(compared: &Compared<'_>, at: &Tapping) -> Option<Finding> {
+fn pitch_for_lead(compared: &Compared<'_>, at: &Tapping) -> Option<ProgramFinding> {
     let thread = &compared.declared.thread;
     if thread.starts() < 2 || !is_same(compared.cut.lead_mm, thread.pitch_mm()) {
         return None;
     }
     Some(
-        Finding::new(Id::LeadVsPitch, at.line, at.column, at.end_column)
+        ProgramFinding::new(Id::LeadVsPitch, at.line, at.column, at.end_column)
             .with(Key::LeadMm, compared.cut.lead_mm.to_f64())
             .with(Key::ExpectedLeadMm, compared.expected_mm.to_f64())
             .with(Key::PitchMm, thread.pitch_mm().to_f64())

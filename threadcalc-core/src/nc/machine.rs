@@ -1,8 +1,8 @@
 //! A tapped hole against the machine's limits.
 
 use super::declared::Declared;
-use super::finding::NumberKey as Key;
-use super::finding_id::FindingId as Id;
+use super::finding::ProgramNumberKey as Key;
+use super::finding_id::ProgramFindingId as Id;
 use super::judge::{Judge, Tapping};
 use super::state::Motion;
 use crate::cutting::{ForceByPitch, fit_of, torque_by_pitch};

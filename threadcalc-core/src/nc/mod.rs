@@ -54,8 +54,8 @@ pub use checker::Checker;
 pub use comments::BlockComment;
 pub use declared::ThreadSource;
 pub use fault::{Fault, FaultKind};
-pub use finding::{Evidence, EvidenceKind, Finding, FindingNumber, Message, NumberKey};
-pub use finding_id::FindingId;
+pub use finding::{Evidence, EvidenceKind, FindingNumber, Message, ProgramFinding, ProgramNumberKey};
+pub use finding_id::ProgramFindingId;
 pub use formula::{Unresolved, evaluate};
 pub use identify::{
     FeedWords, Identification, LEAD_WITHIN, LeadVerdict, Match, identify, identify_feed, threads_of_pitch,

@@ -5,8 +5,8 @@ use super::codes::Spindle;
 use super::cut::{Basis, Cuts};
 use super::declared::Declared;
 use super::fault::FaultKind;
-use super::finding::{EvidenceKind, Finding, FindingNumber, NumberKey as Key};
-use super::finding_id::FindingId as Id;
+use super::finding::{EvidenceKind, FindingNumber, ProgramFinding, ProgramNumberKey as Key};
+use super::finding_id::ProgramFindingId as Id;
 use super::judge::{Judge, Tapping};
 use super::report::Reason;
 use super::state::{Act, Effects, Found, Mode, Motion, letter_bit};
@@ -32,7 +32,7 @@ impl Judge {
                 FaultKind::NestedComment | FaultKind::ProgramName => continue,
                 _ => Id::BlockNotRead,
             };
-            let mut finding = Finding::new(id, self.line, fault.column, fault.end_column);
+            let mut finding = ProgramFinding::new(id, self.line, fault.column, fault.end_column);
             match fault.kind {
                 FaultKind::NonAscii => finding = finding.severe(Severity::Error),
                 FaultKind::LineTooLong => finding = finding.with(Key::Chars, block_chars(block)),
@@ -135,7 +135,7 @@ impl Judge {
         ];
         for (is_missing, id) in missing {
             if is_missing {
-                let finding = Finding::new(id, at.line, at.column, at.end_column);
+                let finding = ProgramFinding::new(id, at.line, at.column, at.end_column);
                 self.tell_once(finding);
             }
         }
@@ -277,7 +277,7 @@ impl Judge {
             let finding = self.at_block(Id::SpindleDirection).write(right);
             self.count(finding, self.state.cycle.line, at.count);
         } else if starts == Some(true) && turning.value != Spindle::Stopped && self.state.cycle.holes == 1 {
-            let finding = Finding::new(Id::SpindleStartBeforeCycle, self.line, at.column, at.end_column);
+            let finding = ProgramFinding::new(Id::SpindleStartBeforeCycle, self.line, at.column, at.end_column);
             self.count(finding, turning.line, at.count);
         }
     }
@@ -318,7 +318,7 @@ impl Judge {
         }
         let counted = [cycle.r, cycle.z, self.state.feed.map(|feed| feed.said)];
         if let Some(said) = counted.into_iter().flatten().find(|said| said.counted && said.line == self.line) {
-            let finding = Finding::new(Id::ImplicitDecimalUsed, said.line, said.column, said.end_column)
+            let finding = ProgramFinding::new(Id::ImplicitDecimalUsed, said.line, said.column, said.end_column)
                 .with_some(Key::Value, said.value.map(Length::to_f64));
             self.tell(finding);
         }
@@ -359,8 +359,8 @@ fn cycle_is_new(effects: &Effects, cycle: &super::state::CycleWords) -> bool {
     effects.motion_code.is_some() && cycle.holes <= 1
 }
 
-fn at(id: Id, line: u32, found: &Found) -> Finding {
-    Finding::new(id, line, found.column, found.end_column)
+fn at(id: Id, line: u32, found: &Found) -> ProgramFinding {
+    ProgramFinding::new(id, line, found.column, found.end_column)
 }
 
 /// The length of a line in bytes.

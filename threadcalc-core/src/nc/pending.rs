@@ -1,7 +1,7 @@
 //! Findings on their way out: those that may still grow, and those that wait to be taken.
 
-use super::finding::{Finding, FindingNumber, NumberKey};
-use super::finding_id::FindingId;
+use super::finding::{FindingNumber, ProgramFinding, ProgramNumberKey};
+use super::finding_id::ProgramFindingId;
 use super::list::List;
 
 /// How many causes may be open at once; the oldest goes out when one more comes.
@@ -10,7 +10,7 @@ const MOST_OPEN: usize = 12;
 /// A finding whose holes are still being counted, by its cause.
 #[derive(Clone, Copy, Debug)]
 struct Open {
-    finding: Finding,
+    finding: ProgramFinding,
     cause: Cause,
     holes: u32,
 }
@@ -18,7 +18,7 @@ struct Open {
 /// What makes findings one: the id and the line of what caused it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) struct Cause {
-    pub id: FindingId,
+    pub id: ProgramFindingId,
     pub line: u32,
 }
 
@@ -34,7 +34,7 @@ impl OpenFindings {
     }
 
     /// Counts holes to a cause, or opens it. What had to make room is given back.
-    pub(super) fn add(&mut self, finding: Finding, line: u32, holes: u32) -> Option<Finding> {
+    pub(super) fn add(&mut self, finding: ProgramFinding, line: u32, holes: u32) -> Option<ProgramFinding> {
         let cause = Cause { id: finding.id(), line };
         if let Some(open) = self.held.iter_mut().flatten().find(|open| open.cause == cause) {
             open.holes = open.holes.saturating_add(holes);
@@ -48,12 +48,12 @@ impl OpenFindings {
     }
 
     /// The oldest, finished.
-    pub(super) fn take(&mut self) -> Option<Finding> {
+    pub(super) fn take(&mut self) -> Option<ProgramFinding> {
         let open = self.held.first_mut()?.take();
         self.held.rotate_left(1);
         let open = open.or_else(|| self.held.iter_mut().find_map(Option::take))?;
         let mut finding = open.finding;
-        finding.set(NumberKey::AffectedHoles, FindingNumber::Double(f64::from(open.holes)));
+        finding.set(ProgramNumberKey::AffectedHoles, FindingNumber::Double(f64::from(open.holes)));
         Some(finding)
     }
 }

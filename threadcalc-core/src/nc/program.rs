@@ -1,8 +1,8 @@
 //! The check of a program that is all at hand: calls of subprograms are followed.
 
 use super::checker::Checker;
-use super::finding::Finding;
-use super::finding_id::FindingId as Id;
+use super::finding::ProgramFinding;
+use super::finding_id::ProgramFindingId as Id;
 use super::list::List;
 use super::options::{CheckOptions, Tool};
 use super::reader::{Blocks, ReaderSettings};
@@ -188,7 +188,7 @@ impl<'a> ProgramCheck<'a> {
     }
 
     fn tell(&mut self, id: Id) {
-        let finding: Finding = self.checker.judge.at_block(id);
+        let finding: ProgramFinding = self.checker.judge.at_block(id);
         self.checker.judge.tell(finding);
     }
 

@@ -1,7 +1,7 @@
 //! What a check gives: tapped holes, findings, and what was not checked.
 
 use super::declared::ThreadSource;
-use super::finding::Finding;
+use super::finding::ProgramFinding;
 use crate::length::Length;
 use crate::named::named;
 use crate::thread::{Hand, Thread};
@@ -43,11 +43,12 @@ pub enum Event {
     /// A block that taps.
     Hole(TappedHole),
     /// Something doubtful or wrong.
-    Finding(Finding),
+    Finding(ProgramFinding),
 }
 
 impl Event {
-    pub(super) const NONE: Self = Self::Finding(Finding::new(super::finding_id::FindingId::MoreFindings, 0, 0, 0));
+    pub(super) const NONE: Self =
+        Self::Finding(ProgramFinding::new(super::finding_id::ProgramFindingId::MoreFindings, 0, 0, 0));
 }
 
 named! {

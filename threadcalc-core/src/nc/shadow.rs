@@ -4,7 +4,7 @@ use super::apply::Context;
 use super::block::Block;
 use super::checker::block_delete_finding;
 use super::cut::Cuts;
-use super::finding::Finding;
+use super::finding::ProgramFinding;
 use super::judge::Judge;
 use super::state::{Act, State};
 use super::values::Values;
@@ -36,7 +36,7 @@ impl Shadow {
     }
 
     /// Takes a block too, unless the other position leaves it out; `mine` is the hole of the first branch.
-    pub(super) fn follow(&mut self, block: &Block, skips: bool, mine: Hole, judge: &Judge) -> Option<Finding> {
+    pub(super) fn follow(&mut self, block: &Block, skips: bool, mine: Hole, judge: &Judge) -> Option<ProgramFinding> {
         let (state, variables) = self.branch.as_mut()?;
         let is_deleted = block.block_delete().is_some();
         if is_deleted {

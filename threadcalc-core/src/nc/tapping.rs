@@ -3,8 +3,8 @@
 use super::codes::Spindle;
 use super::cut::{Basis, Cuts, bases};
 use super::declared::Declared;
-use super::finding::{Finding, FindingNumber, NumberKey};
-use super::finding_id::FindingId as Id;
+use super::finding::{FindingNumber, ProgramFinding, ProgramNumberKey};
+use super::finding_id::ProgramFindingId as Id;
 use super::judge::{BeforeChange, Judge, Tapping};
 use super::report::{Event, Reason, TappedHole};
 use super::state::{Effects, Motion, Said};
@@ -160,7 +160,7 @@ impl Judge {
     }
 
     /// Holes with one cause have one finding: the line that brought it in.
-    fn cause_line(&self, finding: &Finding) -> u32 {
+    fn cause_line(&self, finding: &ProgramFinding) -> u32 {
         match finding.id() {
             Id::StaleFeedAfterSpeedChange => finding.line(),
             _ => {
@@ -181,8 +181,8 @@ impl Judge {
         let right = self.code_of(declared.thread.hand());
         let finding = self
             .at_block(Id::WrongHand)
-            .with_number(NumberKey::Programmed, name(hand))
-            .with_number(NumberKey::Expected, name(declared.thread.hand()))
+            .with_number(ProgramNumberKey::Programmed, name(hand))
+            .with_number(ProgramNumberKey::Expected, name(declared.thread.hand()))
             .write(right.as_ref().map_or("", |code| code.as_str()));
         let finding = self.with_grounds(finding, declared);
         self.count(finding, self.state.cycle.line, at.count);

@@ -1,8 +1,8 @@
 //! A hole whose thread nobody names: what its lead says by itself.
 
 use super::cut::{Basis, Cut, Cuts};
-use super::finding::{Finding, NumberKey as Key};
-use super::finding_id::FindingId as Id;
+use super::finding::{ProgramFinding, ProgramNumberKey as Key};
+use super::finding_id::ProgramFindingId as Id;
 use super::identify::{Identification, LEAD_WITHIN, LeadVerdict, Match, identify, identify_rounded};
 use super::judge::{Judge, Tapping};
 use super::report::Reason;
@@ -45,7 +45,7 @@ impl Judge {
         Length::new(1, super::number::power_of_ten(written)?.checked_mul(2)?).ok()?.over(value).ok()
     }
 
-    fn standard(&self, cut: Cut, found: &Identification) -> Finding {
+    fn standard(&self, cut: Cut, found: &Identification) -> ProgramFinding {
         let id = if found.verdict() == LeadVerdict::Identified { Id::ThreadIdentified } else { Id::AmbiguousThread };
         let finding = self.at_feed(id).with(Key::LeadMm, cut.lead_mm.to_f64());
         match found.matches().next() {
@@ -54,7 +54,7 @@ impl Judge {
         }
     }
 
-    fn nonstandard(&self, cut: Cut) -> Finding {
+    fn nonstandard(&self, cut: Cut) -> ProgramFinding {
         let finding = self.at_feed(Id::NonstandardLead).with(Key::LeadMm, cut.lead_mm.to_f64());
         match identify(cut.lead_mm, LEAD_WITHIN, 1).ok().and_then(|found| found.matches().next()) {
             Some(nearest) => with_match(finding, &nearest),
@@ -63,7 +63,7 @@ impl Judge {
     }
 
     /// No standard pitch as it stands, but one in the other unit or under the other mode.
-    fn elsewhere(&self, cut: Cut, at: &Tapping) -> Option<Finding> {
+    fn elsewhere(&self, cut: Cut, at: &Tapping) -> Option<ProgramFinding> {
         let pitch = |lead: Length| {
             let found = identify(lead, LEAD_WITHIN, 1).ok()?;
             (found.verdict() == LeadVerdict::Identified).then(|| found.matches().next()).flatten()
@@ -92,7 +92,13 @@ impl Judge {
     }
 
     /// The F that cuts a lead, as word and as number.
-    pub(super) fn feed_for(&self, finding: Finding, lead_mm: Length, basis: Basis, unit: Unit) -> Finding {
+    pub(super) fn feed_for(
+        &self,
+        finding: ProgramFinding,
+        lead_mm: Length,
+        basis: Basis,
+        unit: Unit,
+    ) -> ProgramFinding {
         let Some(feed) = basis.feed(lead_mm, self.speed(), unit) else { return finding };
         let decimals = self.feed_decimals(basis.mode(), unit);
         let rounded = feed.round_to(decimals, Rounding::HalfEven).and_then(crate::length::Decimal::to_length);
@@ -105,7 +111,7 @@ impl Judge {
     }
 }
 
-fn with_match(finding: Finding, found: &Match) -> Finding {
+fn with_match(finding: ProgramFinding, found: &Match) -> ProgramFinding {
     finding
         .with(Key::PitchMm, found.pitch_mm.to_f64())
         .with_some(Key::Tpi, found.tpi.map(Length::to_f64))
