@@ -175,9 +175,10 @@ fn identify_leads(lead: Leads, within: Ratio, starts: i64) -> Result<Identificat
     check_digits(within, Field::Within)?;
     let count = checked_starts(starts)?;
     let pitch = lead.over(Length::integer(starts))?;
-    let near = |listed: &&ListedPitch| pitch.are_near(listed.mm(), within);
+    let near = |listed: &ListedPitch| pitch.are_near(listed.mm(), within);
     let (finer, coarser) = around(pitch.own);
-    let hits = finer.iter().rev().take_while(near).count().saturating_add(coarser.iter().take_while(near).count());
+    let too_fine = finer.partition_point(|listed| !near(listed));
+    let hits = finer.len().saturating_sub(too_fine).saturating_add(coarser.partition_point(near));
     let verdict = match hits {
         0 | 1 if is_between(pitch.own) => LeadVerdict::Ambiguous,
         0 => LeadVerdict::Nonstandard,
