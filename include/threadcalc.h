@@ -542,6 +542,26 @@
 #define THREADCALC_ANSWER_NO 2
 
 /**
+ * Not given.
+ */
+#define THREADCALC_LEAD_VERDICT_UNSET 0
+
+/**
+ * One pitch is near.
+ */
+#define THREADCALC_LEAD_VERDICT_IDENTIFIED 1
+
+/**
+ * More than one pitch may be meant.
+ */
+#define THREADCALC_LEAD_VERDICT_AMBIGUOUS 2
+
+/**
+ * No pitch is near.
+ */
+#define THREADCALC_LEAD_VERDICT_NONSTANDARD 3
+
+/**
  * Success.
  */
 #define THREADCALC_STATUS_OK 0
@@ -5464,6 +5484,137 @@ typedef struct {
 } threadcalc_hole_note_t;
 
 /**
+ * What a lead says of the thread.
+ */
+typedef int32_t threadcalc_lead_verdict;
+
+/**
+ * What a lead says of the thread. Frozen.
+ */
+typedef struct {
+    /**
+     * Identified, ambiguous or nonstandard.
+     */
+    threadcalc_lead_verdict verdict;
+    /**
+     * The starts that were declared.
+     */
+    int32_t starts;
+    /**
+     * The lead in mm.
+     */
+    threadcalc_ratio_t lead_mm;
+    /**
+     * The shortest lead in mm that rounded words may stand for; else the lead.
+     */
+    threadcalc_ratio_t shortest_lead_mm;
+    /**
+     * The longest lead in mm that rounded words may stand for; else the lead.
+     */
+    threadcalc_ratio_t longest_lead_mm;
+    /**
+     * The first four matches with their errors, "0.8 mm (-0.388 %); 32 TPI (+0.397 %)".
+     */
+    char text[128];
+} threadcalc_identification_t;
+
+/**
+ * A standard pitch and how far a lead is from it. Frozen.
+ */
+typedef struct {
+    /**
+     * The pitch in mm.
+     */
+    threadcalc_ratio_t pitch_mm;
+    /**
+     * Its threads per inch; 0/0 for a metric pitch.
+     */
+    threadcalc_ratio_t tpi;
+    /**
+     * lead / (pitch x starts) - 1; positive means that the lead is too long.
+     */
+    threadcalc_ratio_t lead_error;
+    /**
+     * The pitch in words, "0.8 mm", "32 TPI".
+     */
+    char name[16];
+    /**
+     * 1 if ISO 261 lists it, else 0.
+     */
+    int32_t is_metric;
+    /**
+     * 1 if ASME B1.1 lists it, else 0.
+     */
+    int32_t is_unified;
+    /**
+     * 1 if ISO 228-1 and ISO 7-1 list it, else 0.
+     */
+    int32_t is_whitworth_pipe;
+    /**
+     * 1 if ASME B1.20 lists it, else 0.
+     */
+    int32_t is_npt;
+    /**
+     * 1 if the lead, or one that its rounded words stand for, is within the tolerance; else 0.
+     */
+    int32_t is_within;
+    /**
+     * 1 if the lead is this pitch to one in a million, else 0.
+     */
+    int32_t is_exact;
+} threadcalc_match_t;
+
+/**
+ * Feed and speed of a program, and how they are written. Begin with THREADCALC_FEED_WORDS_INIT.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_feed_words_t).
+     */
+    uint32_t size;
+    /**
+     * Unit of the program. Required.
+     */
+    threadcalc_unit unit;
+    /**
+     * Feed per minute or per revolution. Required.
+     */
+    threadcalc_mode mode;
+    /**
+     * Starts of the thread as they are declared; 0 is read as 1.
+     */
+    int32_t starts;
+    /**
+     * The feed in the unit of the program, above 0. Required.
+     */
+    threadcalc_ratio_t feed;
+    /**
+     * Decimals that the feed is written with, a whole number 0 to 9; 0/0 if that is not known.
+     */
+    threadcalc_ratio_t feed_decimals;
+    /**
+     * The most decimals that the control takes in a feed; 0/0 if that is not known.
+     */
+    threadcalc_ratio_t most_feed_decimals;
+    /**
+     * The speed in turns per minute, above 0; required per minute, left out per revolution.
+     */
+    threadcalc_ratio_t rpm;
+    /**
+     * Decimals that the speed is written with; 0/0 if that is not known.
+     */
+    threadcalc_ratio_t rpm_decimals;
+    /**
+     * The most decimals that the control takes in a speed; 0/0 if that is not known.
+     */
+    threadcalc_ratio_t most_rpm_decimals;
+    /**
+     * Relative tolerance, 0 to 1/4; 0/0 is 7/2000.
+     */
+    threadcalc_ratio_t within;
+} threadcalc_feed_words_t;
+
+/**
  * The motion that taps one hole. Begin with THREADCALC_MOTION_REQUEST_INIT.
  */
 typedef struct {
@@ -7665,6 +7816,68 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_hole_note(
     threadcalc_error_t *error);
 
 /**
+ * The standard pitches that a lead may be, nearest first and the finer one first on a tie: those within the
+ * tolerance; where there is none, or one that another is as near as, the two nearest. There are at most 54.
+ *
+ * lead_mm is above 0 and up to 1000; within is the relative tolerance, 0 to 1/4, and 7/2000 where it is
+ * NULL or 0/0; starts are those declared, up to 12, and 1 where it is 0: more are never inferred, and a lead
+ * alone never gives a diameter. One pitch within the tolerance is identified, more are ambiguous, and so are
+ * two within 0.45 % where the nearest is not within 0.35 %. found_size is
+ * sizeof(threadcalc_identification_t). A holder that is under-fed on purpose shortens the lead by more than
+ * pitches lie apart: use the declared thread there.
+ * Errors: missing, out-of-range, overflow, structure-size, buffer-too-short (count is how many there are).
+ * Source: the pitches of ISO 261, ASME B1.1, ISO 228-1, ISO 7-1, ASME B1.20.1 and B1.20.3; derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_identify(
+    const threadcalc_ratio_t *lead_mm,
+    const threadcalc_ratio_t *within,
+    int32_t starts,
+    threadcalc_identification_t *found,
+    size_t found_size,
+    threadcalc_match_t *matches,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
+
+/**
+ * The standard pitches that feed and speed of a program may be, as threadcalc_identify gives them.
+ *
+ * The lead is feed / speed, or the feed itself per revolution. A word that is written with all the decimals
+ * that the control takes may be rounded: it stands for everything within half of its last digit, and the
+ * tolerance is counted from the nearest of these leads.
+ * Errors: missing, unknown-value, contradiction (a speed per revolution, a value with more decimals than are
+ * said to be written), out-of-range, overflow, structure-size, unsupported-field, buffer-too-short (count is
+ * how many there are).
+ * Source: ISO 6983-1 (F with G94 and G95); 1 in = 25.4 mm exactly; derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_identify_feed(
+    const threadcalc_feed_words_t *words,
+    threadcalc_identification_t *found,
+    size_t found_size,
+    threadcalc_match_t *matches,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
+
+/**
+ * The standard threads of a pitch and about a diameter, with these starts. There may be none.
+ *
+ * pitch_mm as a match gives it, diameter_mm as a table of tools or a comment gives it: a basic major
+ * diameter within 0.0127 mm (0.0005 in) of it is the same. starts 0 is read as 1; pipe threads have one.
+ * Errors: missing, out-of-range, overflow, buffer-too-short (count is how many there are).
+ * Source: as threadcalc_standard_threads; the room of the diameter is derived from three decimals of an
+ * inch.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_threads_of_pitch(
+    const threadcalc_ratio_t *pitch_mm,
+    const threadcalc_ratio_t *diameter_mm,
+    int32_t starts,
+    threadcalc_thread_t *threads,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
+
+/**
  * The drill that a name or a diameter means: "6.8", "6.8 mm", "#7", "No. 7", "F", "13/64", "1 1/64", "0.2010 in".
  *
  * A number without a unit is in mm, also a whole one (the 2 inch drill is "2 in"); a fraction is in inches. A diameter that stands in no set is a drill
@@ -7998,6 +8211,11 @@ THREADCALC_API const char *THREADCALC_CALL threadcalc_program_finding_name(int32
  * The name of a number that a finding of a program carries: "lead_mm". Never NULL.
  */
 THREADCALC_API const char *THREADCALC_CALL threadcalc_program_number_name(int32_t key);
+
+/**
+ * "identified", "ambiguous", "nonstandard". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_lead_verdict_name(int32_t lead_verdict);
 
 /**
  * How many bytes a check takes.
@@ -8665,6 +8883,7 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_through_hole(
 #define THREADCALC_REQUEST_INIT(type) { .size = (uint32_t)sizeof(type) }
 #endif
 #define THREADCALC_FEED_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_feed_request_t)
+#define THREADCALC_FEED_WORDS_INIT THREADCALC_REQUEST_INIT(threadcalc_feed_words_t)
 #define THREADCALC_TAP_DRILL_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_tap_drill_request_t)
 #define THREADCALC_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_depth_request_t)
 #define THREADCALC_TAPER_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_taper_depth_request_t)

@@ -56,5 +56,6 @@ void bad_taps(void);
 void bad_gauges(void);
 void bad_depths(void);
 void bad_checks(void);
+void bad_identify(void);
 
 #endif

@@ -84,5 +84,6 @@ void reference_borders(void);
 void reference_taps(void);
 void reference_gauges(void);
 void reference_checks(void);
+void reference_identified(void);
 
 #endif

@@ -80,8 +80,10 @@ static int32_t set_option(csv_row *row, void *target, const char *key, const cha
         options->block_delete = answer;
     } else if (strcmp(key, "evaluate_macros") == 0) {
         options->evaluate_macros = answer;
-    } else if (strcmp(key, "holder") == 0 && strcmp(value, "floating") == 0) {
-        options->holder = THREADCALC_HOLDER_FLOATING;
+    } else if (strcmp(key, "holder") == 0) {
+        options->holder = strcmp(value, "floating") == 0              ? THREADCALC_HOLDER_FLOATING
+                          : strcmp(value, "tension_compression") == 0 ? THREADCALC_HOLDER_TENSION_COMPRESSION
+                                                                      : -1;
     } else if (strcmp(key, "machine.gears") == 0) {
         threadcalc_gear_t *const gear = &options->machine_gears[options->machine_gear_count++];
         long lowest = 0, highest = 0;
@@ -108,8 +110,15 @@ static int32_t set_tool(csv_row *row, void *target, const char *key, const char 
         tool->number = (uint32_t)strtoul(value, NULL, 10);
     } else if (strcmp(key, "thread") == 0) {
         return threadcalc_thread_read((const uint8_t *)value, strlen(value), &tool->thread, &row->error);
-    } else if (strcmp(key, "kind") == 0 && strcmp(value, "cut_tap") == 0) {
-        tool->kind = THREADCALC_TOOL_KIND_CUT_TAP;
+    } else if (strcmp(key, "kind") == 0) {
+        tool->kind = strcmp(value, "cut_tap") == 0 ? THREADCALC_TOOL_KIND_CUT_TAP
+                     : strcmp(value, "tap") == 0   ? THREADCALC_TOOL_KIND_TAP
+                     : strcmp(value, "drill") == 0 ? THREADCALC_TOOL_KIND_DRILL
+                                                   : -1;
+    } else if (strcmp(key, "diameter_mm") == 0) {
+        return number_of(row, value, &tool->diameter_mm);
+    } else if (strcmp(key, "point_angle_deg") == 0) {
+        return number_of(row, value, &tool->point_angle_deg);
     } else {
         return THREADCALC_STATUS_UNKNOWN_KEY;
     }

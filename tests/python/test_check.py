@@ -95,19 +95,3 @@ def test_a_finding_says_what_why_and_what_to_write() -> None:
     assert ("thread", 2) in one.evidence and one.thread == tc.Thread("M6x1") and one.tool == 1
     assert "1.6" in one.message and str(one).endswith("write F500.")
     assert any("offsets" in what for what in report.not_checked)
-
-
-@pytest.mark.parametrize("lead", ["1.27", "1.25", "0.5", "127/70"])
-def test_a_standard_lead_is_identified(lead: str) -> None:
-    (one,) = tc.identify(lead)
-    assert (one.verdict, one.pitch_mm, one.error) == ("identified", tc.read_number(lead), 0)
-
-
-def test_leads_between_pitches_are_told_as_such() -> None:
-    near = tc.identify(0.7969)
-    assert {one.verdict for one in near} == {"ambiguous"} and [one.tpi for one in near] == [None, 32]
-    assert [one.verdict for one in tc.identify(1.3)] == ["nonstandard", "nonstandard"]
-    assert [one.tpi for one in tc.identify(1.27, within=0.1)] == [20, None, 19, 18]
-    for bad in (0, -1, 1001):
-        pytest.raises(tc.ThreadcalcError, tc.identify, bad)
-    pytest.raises(tc.ThreadcalcError, tc.identify, 1, within=0)

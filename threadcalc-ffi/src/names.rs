@@ -9,6 +9,8 @@ use threadcalc_core::{
     Suits, TapKind, Verdict, Weakest, WithinLimits, WrittenAs,
 };
 
+use threadcalc_core::nc::LeadVerdict;
+
 use crate::codes::{THREADCALC_STATUS_INTERNAL_FAULT, THREADCALC_STATUS_OK};
 
 /// A name with room for its NUL.
@@ -261,4 +263,10 @@ pub extern "C" fn threadcalc_program_finding_name(finding: i32) -> *const c_char
 #[unsafe(no_mangle)]
 pub extern "C" fn threadcalc_program_number_name(key: i32) -> *const c_char {
     name_of!(ProgramNumberKey, name, key)
+}
+
+/// "identified", "ambiguous", "nonstandard". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_lead_verdict_name(lead_verdict: i32) -> *const c_char {
+    name_of!(LeadVerdict, name, lead_verdict)
 }

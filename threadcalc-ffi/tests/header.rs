@@ -194,6 +194,7 @@ same_numbers! {
     reasons_have_the_numbers_of_the_core: "REASON" threadcalc_core::nc::Reason,
     kinds_of_tool_have_the_numbers_of_the_core: "TOOL_KIND" threadcalc_core::nc::ToolKind,
     orders_of_a_block_have_the_numbers_of_the_core: "BLOCK_ORDER" threadcalc_core::BlockOrder,
+    verdicts_on_a_lead_have_the_numbers_of_the_core: "LEAD_VERDICT" threadcalc_core::nc::LeadVerdict,
 }
 
 /// The library's own fault has no code in the core, which cannot panic.

@@ -10,7 +10,7 @@ use threadcalc_core::{Error, Field, Value};
 
 use crate::cycle::dialect_of;
 use crate::error::{raise, raise_key};
-use crate::number::{exact, fraction, optional_fraction, wrong_type};
+use crate::number::{exact, wrong_type};
 use crate::program_finding::{ProgramFinding, TappedHole};
 use crate::text::bytes_of;
 use crate::thread::Thread;
@@ -170,49 +170,4 @@ fn set_one(
         return apply(Value::Double(double.extract()?));
     }
     apply(Value::Exact(exact(value, Field::Key)?))
-}
-
-/// A standard pitch that a lead may be.
-#[pyclass(module = "threadcalc", frozen, eq)]
-#[derive(Clone, Copy, PartialEq)]
-pub struct Match(core::nc::Match, core::nc::LeadVerdict);
-
-#[pymethods]
-impl Match {
-    /// The pitch in mm.
-    #[getter]
-    fn pitch_mm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        fraction(py, self.0.pitch_mm)
-    }
-
-    /// Threads per inch; None for a metric pitch.
-    #[getter]
-    fn tpi<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyAny>>> {
-        optional_fraction(py, self.0.tpi)
-    }
-
-    /// Lead over pitch, less 1.
-    #[getter]
-    fn error<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        fraction(py, self.0.error)
-    }
-
-    /// What can be said of the lead: "identified", "ambiguous" or "nonstandard".
-    #[getter]
-    fn verdict(&self) -> &'static str {
-        self.1.name()
-    }
-
-    fn __repr__(&self) -> String {
-        format!("<Match {}: pitch {} mm>", self.1.name(), self.0.pitch_mm)
-    }
-}
-
-/// The standard pitches that a lead may be, the nearest first.
-#[pyfunction]
-#[pyo3(signature = (lead_mm, *, within=None))]
-pub fn identify(lead_mm: &Bound<'_, PyAny>, within: Option<&Bound<'_, PyAny>>) -> PyResult<Vec<Match>> {
-    let within = crate::number::optional_exact(within, Field::Within)?;
-    let found = core::nc::identify(exact(lead_mm, Field::Lead)?, within).map_err(raise)?;
-    Ok(found.matches().map(|one| Match(*one, found.verdict())).collect())
 }

@@ -28,6 +28,7 @@ mod finding;
 mod gauge;
 mod gear;
 mod hole_note;
+mod identify;
 mod job;
 mod limits;
 mod motion;
@@ -55,7 +56,7 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::bottoming::{BottomReading, Bottoming, bottoming, run_out_mm};
     #[pymodule_export]
-    use crate::check::{Match, Report, check, identify};
+    use crate::check::{Report, check};
     #[pymodule_export]
     use crate::comment::{Comment, FoundThread, read_comment};
     #[pymodule_export]
@@ -89,6 +90,8 @@ mod _threadcalc {
     use crate::gear::{Gear, GearFit, gear_fit};
     #[pymodule_export]
     use crate::hole_note::{HoleNote, read_hole_note};
+    #[pymodule_export]
+    use crate::identify::{Identification, Match, identify, identify_feed, identify_lead, threads_of_pitch};
     #[pymodule_export]
     use crate::job::Job;
     #[pymodule_export]

@@ -7,6 +7,7 @@ mod cycles;
 mod depths;
 mod drills;
 mod gauges;
+mod identify;
 mod input;
 mod judged_drills;
 pub mod memory;
@@ -50,6 +51,7 @@ type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
 const OPERATIONS: [Operation; 78] = [
+const OPERATIONS: [Operation; 79] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -125,6 +127,9 @@ const OPERATIONS: [Operation; 78] = [
     judged_drills::form_hole,
     judged_drills::judge,
     cycles::cycle,
+    identify::lead,
+    identify::words,
+    identify::threads,
     taps::usual_limit,
     checks::pieces,
     checks::json,

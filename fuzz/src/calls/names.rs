@@ -7,6 +7,7 @@ use threadcalc::*;
 use super::{Input, State};
 
 const NAMES: [extern "C" fn(i32) -> *const c_char; 33] = [
+const NAMES: [extern "C" fn(i32) -> *const c_char; 32] = [
     threadcalc_status_name,
     threadcalc_field_name,
     threadcalc_finding_name,
@@ -40,6 +41,7 @@ const NAMES: [extern "C" fn(i32) -> *const c_char; 33] = [
     threadcalc_bottom_verdict_name,
     threadcalc_program_finding_name,
     threadcalc_program_number_name,
+    threadcalc_lead_verdict_name,
 ];
 
 /// Every name of one number: a short text, "unknown" at least.

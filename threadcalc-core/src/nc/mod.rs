@@ -2,7 +2,8 @@
 //!
 //! A program is bytes. [`Reader`] takes them in pieces of any size and gives [`Block`]s: words with exact
 //! numbers or formulas, comments, and the faults of each line with their columns. [`evaluate`] computes a
-//! formula with the [`Variables`] that the program has set. What the words do is another question.
+//! formula with the [`Variables`] that the program has set. What the words do is another question; which
+//! standard pitch the lead is that they make, [`identify`] and [`identify_feed`] say.
 
 mod apply;
 mod block;
@@ -49,6 +50,7 @@ mod variables;
 mod word;
 mod words;
 
+pub use crate::series::{PitchSystem, PitchSystems};
 pub use block::Block;
 pub use checker::Checker;
 pub use comments::BlockComment;
@@ -57,7 +59,9 @@ pub use fault::{Fault, FaultKind};
 pub use finding::{Evidence, EvidenceKind, FindingNumber, Message, ProgramFinding, ProgramNumberKey};
 pub use finding_id::ProgramFindingId;
 pub use formula::{Unresolved, evaluate};
-pub use identify::{FedLead, Identified, LeadVerdict, Match, identify, identify_fed};
+pub use identify::{
+    FeedWords, Identification, LEAD_WITHIN, LeadVerdict, Match, identify, identify_feed, threads_of_pitch,
+};
 pub use judge::MOST_TOOLS;
 pub use lines::{LineEnd, LineEnds};
 pub use number::{Number, Sign};

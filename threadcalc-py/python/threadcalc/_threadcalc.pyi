@@ -40,6 +40,7 @@ __all__ = [
     "HolderClearance",
     "HolderTravel",
     "HoleNote",
+    "Identification",
     "IsoTap",
     "Job",
     "Limits",
@@ -92,6 +93,8 @@ __all__ = [
     "holder_clearance",
     "holder_travel",
     "identify",
+    "identify_feed",
+    "identify_lead",
     "iso_tap_class",
     "iso_tap_pitch_diameter_mm",
     "judge_drill",
@@ -130,6 +133,7 @@ __all__ = [
     "taper_depths",
     "taper_factor",
     "tapping_time",
+    "threads_of_pitch",
     "through_hole",
     "torque_by_chip_area",
     "torque_by_pitch",
@@ -604,6 +608,61 @@ class Finding:
     @property
     def suggestion(self) -> str:
         """What would be right; may be empty."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Match:
+    """A standard pitch and how far a lead is from it."""
+
+    @property
+    def pitch_mm(self) -> Fraction:
+        """The pitch, in millimetres."""
+    @property
+    def tpi(self) -> Fraction | None:
+        """Its threads per inch; None for a metric pitch."""
+    @property
+    def systems(self) -> tuple[Literal["metric", "unified", "whitworth-pipe", "npt"], ...]:
+        """The systems whose tables list it: ISO 261, ASME B1.1, ISO 228-1 and ISO 7-1, ASME B1.20."""
+    @property
+    def lead_error(self) -> Fraction:
+        """Lead over pitch and starts, less one; positive means that the lead is too long."""
+    @property
+    def is_within(self) -> bool:
+        """True if the lead, or one that its rounded words stand for, is within the tolerance."""
+    @property
+    def is_exact(self) -> bool:
+        """True if the lead is this pitch to one in a million."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Identification:
+    """What a lead says of the thread."""
+
+    @property
+    def verdict(self) -> Literal["identified", "ambiguous", "nonstandard"]:
+        """One pitch is near, more than one may be meant, or none is near."""
+    @property
+    def matches(self) -> list[Match]:
+        """The pitches that the lead may be, nearest first, the finer one first on a tie.
+
+        Those within the tolerance; where there is none, or one that another is as near as, the two nearest.
+        """
+    @property
+    def lead_mm(self) -> Fraction:
+        """The lead, in millimetres."""
+    @property
+    def shortest_lead_mm(self) -> Fraction:
+        """The shortest lead that rounded words may stand for, in millimetres; else the lead."""
+    @property
+    def longest_lead_mm(self) -> Fraction:
+        """The longest lead that rounded words may stand for, in millimetres; else the lead."""
+    @property
+    def starts(self) -> int:
+        """The starts that were declared."""
+    def __str__(self) -> str:
+        """The first four matches with their errors: ``0.8 mm (-0.388 %); 32 TPI (+0.397 %)``."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -2265,6 +2324,117 @@ def nearest_exact_speeds(
     (440, 451)
     """
 
+def identify(lead_mm: _Exact, *, within: _Exact = 0.0035, starts: int = 1) -> list[Match]:
+    """The standard pitches that a lead may be, nearest first; none for a lead that is no standard pitch.
+
+    More than one is ambiguous: two lie so near, or the tolerance is that wide. ``identify_lead`` says
+    which, and the two nearest where there is none. A lead alone never gives a diameter.
+
+    Args:
+        lead_mm: The lead in millimetres, above 0 and up to 1000.
+        within: Relative tolerance, 0 to 0.25.
+        starts: Starts as they are declared, 1 to 12; more are never inferred.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> [str(near) for near in identify("1.8143")]
+    ['14 TPI']
+    >>> [(str(near), str(near.lead_error)) for near in identify(0.7969)]
+    [('0.8 mm', '-31/8000'), ('32 TPI', '63/15875')]
+    >>> identify(1.3)
+    []
+
+    Source: the pitches of ISO 261, ASME B1.1, ISO 228-1, ISO 7-1, ASME B1.20.1 and B1.20.3; derived.
+    """
+
+def identify_lead(lead_mm: _Exact, *, within: _Exact = 0.0035, starts: int = 1) -> Identification:
+    """What a lead says of the thread.
+
+    One pitch within the tolerance is identified, more are ambiguous, and so are two within 0.45 % where
+    the nearest is not within 0.35 %. A holder that is under-fed on purpose shortens the lead by more than
+    pitches lie apart: use the declared thread there.
+
+    Args:
+        lead_mm: The lead in millimetres, above 0 and up to 1000.
+        within: Relative tolerance, 0 to 0.25.
+        starts: Starts as they are declared, 1 to 12; more are never inferred.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> identify_lead(1.3)
+    <Identification nonstandard [20 TPI, 19 TPI]>
+    >>> identify_lead(3, starts=2).matches
+    [<Match 1.5 mm, lead_error 0>]
+
+    Source: the pitches of ISO 261, ASME B1.1, ISO 228-1, ISO 7-1, ASME B1.20.1 and B1.20.3; derived.
+    """
+
+def identify_feed(
+    feed: _Exact,
+    rpm: _Exact | None = None,
+    *,
+    unit: _Unit,
+    mode: _Mode,
+    decimals: int | None = None,
+    most_decimals: int | None = None,
+    rpm_decimals: int | None = None,
+    most_rpm_decimals: int | None = None,
+    within: _Exact = 0.0035,
+    starts: int = 1,
+) -> Identification:
+    """What feed and speed of a program say of the thread.
+
+    The lead is feed / speed, or the feed itself per revolution. A word that is written with all the
+    decimals that the control takes may be rounded: it stands for everything within half of its last
+    digit, and the tolerance is counted from the nearest of these leads.
+
+    Args:
+        feed: The feed in the unit of the program, above 0.
+        rpm: The speed in turns per minute; per minute only.
+        unit: Unit of the program.
+        mode: What the feed is counted by.
+        decimals: Decimals that the feed is written with, 0 to 9; None: not known.
+        most_decimals: The most decimals that the control takes in a feed; None: not known.
+        rpm_decimals: Decimals that the speed is written with; None: not known.
+        most_rpm_decimals: The most decimals that the control takes in a speed; None: not known.
+        within: Relative tolerance, 0 to 0.25.
+        starts: Starts as they are declared, 1 to 12; more are never inferred.
+
+    Raises:
+        ThreadcalcError: ``missing`` without a speed per minute, ``contradiction`` with one per revolution
+            and for a value with more decimals than are said to be written, ``out-of-range``,
+            ``unknown-value``, ``overflow``.
+
+    >>> identify_feed(914.4, 720, unit="mm", mode="per_minute")
+    <Identification identified [20 TPI]>
+    >>> identify_feed("0.05", unit="inch", mode="per_revolution", decimals=2, most_decimals=2)
+    <Identification ambiguous [20 TPI, 1.25 mm, 19 TPI]>
+
+    Source: ISO 6983-1 (F with G94 and G95); 1 in = 25.4 mm exactly; derived.
+    """
+
+def threads_of_pitch(pitch_mm: _Exact, diameter_mm: _Exact, *, starts: int = 1) -> list[Thread]:
+    """The standard threads of a pitch and about a diameter; there may be none.
+
+    A basic major diameter within 0.0127 mm (0.0005 in) of the one given is the same: tables of tools
+    write diameters no finer. Pipe threads have one start.
+
+    Args:
+        pitch_mm: The pitch in millimetres, exact: that of a match.
+        diameter_mm: The diameter in millimetres, as a table of tools or a comment gives it.
+        starts: Starts as they are declared, 1 to 12.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> threads_of_pitch(identify(1.27)[0].pitch_mm, 6.35)
+    [Thread('1/4-20 UNC')]
+
+    Source: as ``standard_threads``; the room of the diameter is derived from three decimals of an inch.
+    """
+
 def drills(*sets: _Set) -> list[Drill]:
     """Every drill of the sets, set by set; of all sets if none is named.
 
@@ -3673,25 +3843,6 @@ class Report:
     def not_checked(self) -> list[str]:
         """What was not checked and why: what this program left open, and what no text shows."""
 
-@final
-class Match:
-    """A standard pitch that a lead may be."""
-
-    @property
-    def pitch_mm(self) -> Fraction:
-        """The pitch in mm."""
-    @property
-    def tpi(self) -> Fraction | None:
-        """Threads per inch; None for a metric pitch."""
-    @property
-    def error(self) -> Fraction:
-        """Lead over pitch, less 1."""
-    @property
-    def verdict(self) -> Literal["identified", "ambiguous", "nonstandard"]:
-        """What can be said of the lead."""
-    def __eq__(self, other: object, /) -> bool: ...
-    def __ne__(self, other: object, /) -> bool: ...
-
 def check(
     program: bytes | str | PathLike[str],
     *,
@@ -3734,23 +3885,3 @@ def check(
     dialect.
     """
 
-def identify(lead_mm: _Exact, *, within: _Exact | None = None) -> list[Match]:
-    """The standard pitches that a lead may be, the nearest first; where none is near, the two nearest.
-
-    A lead says nothing of the diameter, and of a thread with several starts nothing of the pitch.
-
-    Args:
-        lead_mm: The lead in mm, above 0 up to 1000.
-        within: A relative error, above 0 up to 0.5; 0.0035 if not given.
-
-    Raises:
-        ThreadcalcError: ``out-of-range``, ``overflow``.
-
-    >>> [(one.verdict, one.tpi) for one in identify(1.27)]
-    [('identified', Fraction(20, 1))]
-    >>> [str(one.pitch_mm) for one in identify(0.7969)]
-    ['4/5', '127/160']
-
-    Source: ISO 261:1998, ASME B1.1-2003, ASME B1.20.1-1983, ISO 228-1:2000; the rule: derived from the gaps between
-    their pitches.
-    """
