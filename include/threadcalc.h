@@ -1617,6 +1617,11 @@
 #define THREADCALC_FIELD_DIALECT_UNLISTED_CODES_ALARM 235
 
 /**
+ * A program.
+ */
+#define THREADCALC_FIELD_PROGRAM 240
+
+/**
  * A tool of a tool list.
  */
 #define THREADCALC_FIELD_TOOL 250
@@ -1645,11 +1650,6 @@
  * What a tool is.
  */
 #define THREADCALC_FIELD_KIND 255
-
-/**
- * A program.
- */
-#define THREADCALC_FIELD_PROGRAM 240
 
 /**
  * Not given.
