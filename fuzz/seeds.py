@@ -12,6 +12,7 @@ TESTS = Path(__file__).resolve().parent.parent / "tests"
 TABLES = TESTS / "reference"
 # Settings and size of the pieces of a program.
 PROGRAM_HEADS = [b"\x00\x07", b"\x01\x02", b"\x06\x11", b"\x0f\x05"]
+CHECK_HEADS = [b"\x00\x07", b"\x02\x03"]
 
 JOB = {
     "schema": 1, "thread": "M8", "unit": "mm", "mode": "per_minute", "decimals": 3, "rpm": 650,
@@ -53,6 +54,14 @@ def programs():
             yield from (head + line for head in PROGRAM_HEADS)
 
 
+def checked():
+    """Whole programs under every dialect, and those of the table of checks."""
+    for program in sorted(TESTS.glob("nc/*.nc")):
+        yield from (head + program.read_bytes()[:1022] for head in CHECK_HEADS)
+    for program in texts("nc_check", "program"):
+        yield b"\x02\x05" + program.replace(b" | ", b"\n")[:1022]
+
+
 def main():
     folder = Path(sys.argv[1])
     designations = sorted({text for table in TABLES.glob("*.csv") for column in ("text", "thread", "designation")
@@ -66,6 +75,7 @@ def main():
         "hole_note": set(texts("hole_note", "text")),
         "comment": set(texts("comment", "text")),
         "program": set(programs()),
+        "nc_check": set(checked()),
     }
     for target, inputs in inputs_of.items():
         (folder / target).mkdir(parents=True, exist_ok=True)

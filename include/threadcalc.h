@@ -3,9 +3,9 @@
  * threadcalc: threads and tapped holes, exact and offline.
  *
  * Every call is safe from any thread at any time: no global state, no files, no locale, and no
- * allocation but in threadcalc_plan_json and threadcalc_plan_json_with_error. These two read a text
- * of any shape: they take memory from the heap while they run, and give all of it back; where there
- * is none left, the process ends. Lengths are in millimetres, speeds in turns per minute, unless a
+ * allocation but in threadcalc_plan_json, threadcalc_plan_json_with_error and threadcalc_check_json.
+ * These three read a text of any shape: they take memory from the heap while they run, and give all
+ * of it back; where there is none left, the process ends. Lengths are in millimetres, speeds in turns per minute, unless a
  * name says otherwise. Calls return 0 on success, else the number of an error
  * (threadcalc_status_name), and write results only on success. Pointers are checked for NULL;
  * otherwise they must point to what their type says. The last argument `error` may be NULL. Text in
@@ -540,6 +540,26 @@
  * No.
  */
 #define THREADCALC_ANSWER_NO 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_LEAD_VERDICT_UNSET 0
+
+/**
+ * One pitch is near.
+ */
+#define THREADCALC_LEAD_VERDICT_IDENTIFIED 1
+
+/**
+ * More than one pitch may be meant.
+ */
+#define THREADCALC_LEAD_VERDICT_AMBIGUOUS 2
+
+/**
+ * No pitch is near.
+ */
+#define THREADCALC_LEAD_VERDICT_NONSTANDARD 3
 
 /**
  * Success.
@@ -1597,9 +1617,39 @@
 #define THREADCALC_FIELD_DIALECT_UNLISTED_CODES_ALARM 235
 
 /**
+ * A program.
+ */
+#define THREADCALC_FIELD_PROGRAM 240
+
+/**
  * A tool of a tool list.
  */
 #define THREADCALC_FIELD_TOOL 250
+
+/**
+ * What a lead may be off a pitch.
+ */
+#define THREADCALC_FIELD_WITHIN 251
+
+/**
+ * Face of the part in the program's Z.
+ */
+#define THREADCALC_FIELD_SURFACE_Z_MM 252
+
+/**
+ * Position of the switch for block delete.
+ */
+#define THREADCALC_FIELD_BLOCK_DELETE 253
+
+/**
+ * Whether formulas are computed.
+ */
+#define THREADCALC_FIELD_EVALUATE_MACROS 254
+
+/**
+ * What a tool is.
+ */
+#define THREADCALC_FIELD_KIND 255
 
 /**
  * Not given.
@@ -2339,6 +2389,871 @@
 /**
  * Not given.
  */
+#define THREADCALC_PROGRAM_NUMBER_UNSET 0
+
+/**
+ * Holes that are tapped so.
+ */
+#define THREADCALC_PROGRAM_NUMBER_AFFECTED_HOLES 1
+
+/**
+ * The point angle that stands for the one nobody told.
+ */
+#define THREADCALC_PROGRAM_NUMBER_ASSUMED_POINT_ANGLE_DEG 2
+
+/**
+ * Room below the tap.
+ */
+#define THREADCALC_PROGRAM_NUMBER_BOTTOM_CLEARANCE_MM 3
+
+/**
+ * The same with a drill of 130 degrees.
+ */
+#define THREADCALC_PROGRAM_NUMBER_BOTTOM_CLEARANCE_130_DEG_MM 4
+
+/**
+ * The same with a drill of 140 degrees.
+ */
+#define THREADCALC_PROGRAM_NUMBER_BOTTOM_CLEARANCE_140_DEG_MM 5
+
+/**
+ * The line that changed it.
+ */
+#define THREADCALC_PROGRAM_NUMBER_CHANGED_AT_LINE 6
+
+/**
+ * Characters of a line.
+ */
+#define THREADCALC_PROGRAM_NUMBER_CHARS 7
+
+/**
+ * A count.
+ */
+#define THREADCALC_PROGRAM_NUMBER_COUNT 8
+
+/**
+ * Speed of the cycle.
+ */
+#define THREADCALC_PROGRAM_NUMBER_CYCLE_SPEED_RPM 9
+
+/**
+ * Drill diameter.
+ */
+#define THREADCALC_PROGRAM_NUMBER_DRILL_MM 10
+
+/**
+ * Length of the drill's point.
+ */
+#define THREADCALC_PROGRAM_NUMBER_DRILL_POINT_MM 11
+
+/**
+ * Z of the drill's point.
+ */
+#define THREADCALC_PROGRAM_NUMBER_DRILL_Z_MM 12
+
+/**
+ * The letter of a dwell.
+ */
+#define THREADCALC_PROGRAM_NUMBER_DWELL_WORD 13
+
+/**
+ * What it should be.
+ */
+#define THREADCALC_PROGRAM_NUMBER_EXPECTED 14
+
+/**
+ * The lead of the declared thread.
+ */
+#define THREADCALC_PROGRAM_NUMBER_EXPECTED_LEAD_MM 15
+
+/**
+ * One over the other.
+ */
+#define THREADCALC_PROGRAM_NUMBER_FACTOR 16
+
+/**
+ * F as it is written.
+ */
+#define THREADCALC_PROGRAM_NUMBER_FEED 17
+
+/**
+ * The feed it comes to.
+ */
+#define THREADCALC_PROGRAM_NUMBER_FEED_MM_MIN 18
+
+/**
+ * Depth of the hole's full diameter.
+ */
+#define THREADCALC_PROGRAM_NUMBER_FULL_DIAMETER_DEPTH_MM 19
+
+/**
+ * Length of full thread.
+ */
+#define THREADCALC_PROGRAM_NUMBER_FULL_THREAD_MM 20
+
+/**
+ * The lead before a change.
+ */
+#define THREADCALC_PROGRAM_NUMBER_LEAD_BEFORE_MM 21
+
+/**
+ * The lead behind it.
+ */
+#define THREADCALC_PROGRAM_NUMBER_LEAD_AFTER_MM 22
+
+/**
+ * Relative error of the lead.
+ */
+#define THREADCALC_PROGRAM_NUMBER_LEAD_ERROR 23
+
+/**
+ * The lead where a change of units converts F.
+ */
+#define THREADCALC_PROGRAM_NUMBER_LEAD_IF_CONVERTED_MM 24
+
+/**
+ * The lead under the other feed mode.
+ */
+#define THREADCALC_PROGRAM_NUMBER_LEAD_IF_OTHER_MODE_MM 25
+
+/**
+ * The lead that is cut.
+ */
+#define THREADCALC_PROGRAM_NUMBER_LEAD_MM 26
+
+/**
+ * The lead with the switch for block delete off: the blocks run.
+ */
+#define THREADCALC_PROGRAM_NUMBER_LEAD_OFF_MM 27
+
+/**
+ * The lead with the switch on: the blocks are left out.
+ */
+#define THREADCALC_PROGRAM_NUMBER_LEAD_ON_MM 28
+
+/**
+ * The machine's feed limit.
+ */
+#define THREADCALC_PROGRAM_NUMBER_LIMIT_MM_MIN 29
+
+/**
+ * The machine's speed limit.
+ */
+#define THREADCALC_PROGRAM_NUMBER_LIMIT_RPM 30
+
+/**
+ * How many axes are mirrored.
+ */
+#define THREADCALC_PROGRAM_NUMBER_MIRRORED_AXES 31
+
+/**
+ * Speed out over speed in.
+ */
+#define THREADCALC_PROGRAM_NUMBER_MULTIPLIER 32
+
+/**
+ * Turns at the nominal depth.
+ */
+#define THREADCALC_PROGRAM_NUMBER_NOMINAL_TURNS 33
+
+/**
+ * Passes of a peck cycle.
+ */
+#define THREADCALC_PROGRAM_NUMBER_PASSES 34
+
+/**
+ * Percent of thread.
+ */
+#define THREADCALC_PROGRAM_NUMBER_PERCENT 35
+
+/**
+ * Pitch.
+ */
+#define THREADCALC_PROGRAM_NUMBER_PITCH_MM 36
+
+/**
+ * What is programmed.
+ */
+#define THREADCALC_PROGRAM_NUMBER_PROGRAMMED 37
+
+/**
+ * Z of the R plane.
+ */
+#define THREADCALC_PROGRAM_NUMBER_R_MM 38
+
+/**
+ * The speed that is reached.
+ */
+#define THREADCALC_PROGRAM_NUMBER_REACHABLE_RPM 39
+
+/**
+ * The speed of the way out.
+ */
+#define THREADCALC_PROGRAM_NUMBER_RETRACT_RPM 40
+
+/**
+ * The S of the code for rigid tapping.
+ */
+#define THREADCALC_PROGRAM_NUMBER_RIGID_TAP_CODE_SPEED_RPM 41
+
+/**
+ * 1 where scaling is active.
+ */
+#define THREADCALC_PROGRAM_NUMBER_SCALE 42
+
+/**
+ * Seconds.
+ */
+#define THREADCALC_PROGRAM_NUMBER_SECONDS 43
+
+/**
+ * The line that set it.
+ */
+#define THREADCALC_PROGRAM_NUMBER_SET_AT_LINE 44
+
+/**
+ * S before a change.
+ */
+#define THREADCALC_PROGRAM_NUMBER_SPEED_BEFORE_RPM 45
+
+/**
+ * S behind it.
+ */
+#define THREADCALC_PROGRAM_NUMBER_SPEED_AFTER_RPM 46
+
+/**
+ * S.
+ */
+#define THREADCALC_PROGRAM_NUMBER_SPEED_RPM 47
+
+/**
+ * Starts of the thread.
+ */
+#define THREADCALC_PROGRAM_NUMBER_STARTS 48
+
+/**
+ * The F to write instead.
+ */
+#define THREADCALC_PROGRAM_NUMBER_SUGGESTED_FEED 49
+
+/**
+ * Z of the tap's end.
+ */
+#define THREADCALC_PROGRAM_NUMBER_TAP_Z_MM 50
+
+/**
+ * Torque of the tap.
+ */
+#define THREADCALC_PROGRAM_NUMBER_TORQUE_NM 51
+
+/**
+ * Torque of the spindle.
+ */
+#define THREADCALC_PROGRAM_NUMBER_TORQUE_LIMIT_NM 52
+
+/**
+ * Threads per inch.
+ */
+#define THREADCALC_PROGRAM_NUMBER_TPI 53
+
+/**
+ * From R to Z.
+ */
+#define THREADCALC_PROGRAM_NUMBER_TRAVEL_MM 54
+
+/**
+ * Turns.
+ */
+#define THREADCALC_PROGRAM_NUMBER_TURNS 55
+
+/**
+ * A value.
+ */
+#define THREADCALC_PROGRAM_NUMBER_VALUE 56
+
+/**
+ * The letter of a word.
+ */
+#define THREADCALC_PROGRAM_NUMBER_WORD 57
+
+/**
+ * Z.
+ */
+#define THREADCALC_PROGRAM_NUMBER_Z_MM 58
+
+/**
+ * Not given.
+ */
+#define THREADCALC_EVIDENCE_UNSET 0
+
+/**
+ * It set S.
+ */
+#define THREADCALC_EVIDENCE_SPEED 1
+
+/**
+ * It set F.
+ */
+#define THREADCALC_EVIDENCE_FEED 2
+
+/**
+ * It set the unit.
+ */
+#define THREADCALC_EVIDENCE_UNITS 3
+
+/**
+ * It set the feed mode.
+ */
+#define THREADCALC_EVIDENCE_FEED_MODE 4
+
+/**
+ * It began the cycle.
+ */
+#define THREADCALC_EVIDENCE_CYCLE 5
+
+/**
+ * It changed the tool.
+ */
+#define THREADCALC_EVIDENCE_TOOL 6
+
+/**
+ * It names the thread.
+ */
+#define THREADCALC_EVIDENCE_THREAD 7
+
+/**
+ * It drilled the hole.
+ */
+#define THREADCALC_EVIDENCE_DRILL 8
+
+/**
+ * It is left out by the switch for block delete.
+ */
+#define THREADCALC_EVIDENCE_BLOCK_DELETE 9
+
+/**
+ * Not given.
+ */
+#define THREADCALC_THREAD_SOURCE_UNSET 0
+
+/**
+ * An input of the check.
+ */
+#define THREADCALC_THREAD_SOURCE_GIVEN 1
+
+/**
+ * The tool list.
+ */
+#define THREADCALC_THREAD_SOURCE_TOOL_LIST 2
+
+/**
+ * The comment of the tool change.
+ */
+#define THREADCALC_THREAD_SOURCE_TOOL_COMMENT 3
+
+/**
+ * A comment within three lines before the hole.
+ */
+#define THREADCALC_THREAD_SOURCE_NEAR_COMMENT 4
+
+/**
+ * A comment since the tool change.
+ */
+#define THREADCALC_THREAD_SOURCE_OPERATION_COMMENT 5
+
+/**
+ * The comment of the program's first line.
+ */
+#define THREADCALC_THREAD_SOURCE_PROGRAM_COMMENT 6
+
+/**
+ * Not given.
+ */
+#define THREADCALC_REASON_UNSET 0
+
+/**
+ * The lead of a hole could not be computed.
+ */
+#define THREADCALC_REASON_LEAD_NOT_KNOWN 1
+
+/**
+ * No thread is declared and none was identified.
+ */
+#define THREADCALC_REASON_THREAD_NOT_KNOWN 2
+
+/**
+ * The depth of a hole could not be computed.
+ */
+#define THREADCALC_REASON_DEPTH_NOT_KNOWN 3
+
+/**
+ * Where a hole is could not be computed.
+ */
+#define THREADCALC_REASON_PLACE_NOT_KNOWN 4
+
+/**
+ * The hole was drilled by a drill whose diameter is not known.
+ */
+#define THREADCALC_REASON_DRILL_NOT_KNOWN 5
+
+/**
+ * The text was not read: a block with something that no reader takes.
+ */
+#define THREADCALC_REASON_BLOCK_NOT_READ 6
+
+/**
+ * Formulas and variables were left alone, as asked.
+ */
+#define THREADCALC_REASON_MACROS_LEFT 7
+
+/**
+ * A call was not followed.
+ */
+#define THREADCALC_REASON_CALL_NOT_FOLLOWED 8
+
+/**
+ * More drilled holes than are kept.
+ */
+#define THREADCALC_REASON_HOLES_FORGOTTEN 9
+
+/**
+ * More findings in one block than there is room for.
+ */
+#define THREADCALC_REASON_FINDINGS_LOST 10
+
+/**
+ * What stands behind the end of the program.
+ */
+#define THREADCALC_REASON_BEHIND_THE_END 11
+
+/**
+ * The hand depends on the control.
+ */
+#define THREADCALC_REASON_HAND_NOT_KNOWN 12
+
+/**
+ * Not given.
+ */
+#define THREADCALC_TOOL_KIND_UNSET 0
+
+/**
+ * A tap that cuts.
+ */
+#define THREADCALC_TOOL_KIND_CUT_TAP 1
+
+/**
+ * A tap that forms.
+ */
+#define THREADCALC_TOOL_KIND_FORM_TAP 2
+
+/**
+ * A tap; cut or form is not known.
+ */
+#define THREADCALC_TOOL_KIND_TAP 3
+
+/**
+ * A drill.
+ */
+#define THREADCALC_TOOL_KIND_DRILL 4
+
+/**
+ * A spot or centre drill.
+ */
+#define THREADCALC_TOOL_KIND_SPOT_DRILL 5
+
+/**
+ * Any other tool.
+ */
+#define THREADCALC_TOOL_KIND_OTHER 6
+
+/**
+ * Nothing: more of the program is needed, or it is at its end.
+ */
+#define THREADCALC_EVENT_NONE 0
+
+/**
+ * A block that taps.
+ */
+#define THREADCALC_EVENT_HOLE 1
+
+/**
+ * Something doubtful or wrong.
+ */
+#define THREADCALC_EVENT_FINDING 2
+
+/**
+ * Not given.
+ */
+#define THREADCALC_PROGRAM_FINDING_UNSET 0
+
+/**
+ * The lead that is cut is not the thread's.
+ */
+#define THREADCALC_PROGRAM_FINDING_LEAD_MISMATCH 1
+
+/**
+ * The lead fits in the other unit.
+ */
+#define THREADCALC_PROGRAM_FINDING_INCH_METRIC_MIX 2
+
+/**
+ * The lead fits under the other feed mode.
+ */
+#define THREADCALC_PROGRAM_FINDING_FEED_MODE_MIX 3
+
+/**
+ * The lead fits with the point elsewhere.
+ */
+#define THREADCALC_PROGRAM_FINDING_DECIMAL_POINT 4
+
+/**
+ * A word without a point is counted in least increments.
+ */
+#define THREADCALC_PROGRAM_FINDING_IMPLICIT_DECIMAL_USED 5
+
+/**
+ * The feed follows the pitch of a thread with several starts.
+ */
+#define THREADCALC_PROGRAM_FINDING_LEAD_VS_PITCH 6
+
+/**
+ * S was changed in an active cycle, F was not.
+ */
+#define THREADCALC_PROGRAM_FINDING_STALE_FEED_AFTER_SPEED_CHANGE 7
+
+/**
+ * F was set in the other unit and is used now.
+ */
+#define THREADCALC_PROGRAM_FINDING_UNITS_CHANGED_AFTER_FEED 8
+
+/**
+ * The feed mode changed and F was kept.
+ */
+#define THREADCALC_PROGRAM_FINDING_FEED_MODE_CHANGE_WITHOUT_FEED 9
+
+/**
+ * F is the exact feed rounded or cut off.
+ */
+#define THREADCALC_PROGRAM_FINDING_FEED_ROUNDED 10
+
+/**
+ * The cycle has no speed.
+ */
+#define THREADCALC_PROGRAM_FINDING_NO_SPEED 11
+
+/**
+ * The cycle has no feed.
+ */
+#define THREADCALC_PROGRAM_FINDING_NO_FEED 12
+
+/**
+ * The cycle is of the other hand than the thread.
+ */
+#define THREADCALC_PROGRAM_FINDING_WRONG_HAND 13
+
+/**
+ * The spindle does not turn as the cycle needs it.
+ */
+#define THREADCALC_PROGRAM_FINDING_SPINDLE_DIRECTION 14
+
+/**
+ * The spindle is started before a cycle that starts it itself.
+ */
+#define THREADCALC_PROGRAM_FINDING_SPINDLE_START_BEFORE_CYCLE 15
+
+/**
+ * The code for rigid tapping is missing.
+ */
+#define THREADCALC_PROGRAM_FINDING_RIGID_TAP_CODE_MISSING 16
+
+/**
+ * The code for rigid tapping has another speed.
+ */
+#define THREADCALC_PROGRAM_FINDING_RIGID_TAP_CODE_SPEED_DIFFERS 17
+
+/**
+ * The tool is changed or the program ends in an active cycle.
+ */
+#define THREADCALC_PROGRAM_FINDING_CYCLE_NOT_CANCELLED 18
+
+/**
+ * A tool that is no tap runs the tapping cycle.
+ */
+#define THREADCALC_PROGRAM_FINDING_CYCLE_LEFT_ACTIVE 19
+
+/**
+ * Axis words without a motion code behind G80.
+ */
+#define THREADCALC_PROGRAM_FINDING_AXIS_WORDS_WITHOUT_MOTION 20
+
+/**
+ * The tapping feed is still there in the first feed move afterwards.
+ */
+#define THREADCALC_PROGRAM_FINDING_FEED_CARRIED_OVER 21
+
+/**
+ * Feed per revolution is still there in milling.
+ */
+#define THREADCALC_PROGRAM_FINDING_FEED_MODE_LEFT_ACTIVE 22
+
+/**
+ * The first block of the cycle lacks R or Z.
+ */
+#define THREADCALC_PROGRAM_FINDING_CYCLE_WORD_MISSING 23
+
+/**
+ * Z is not below R.
+ */
+#define THREADCALC_PROGRAM_FINDING_CYCLE_GEOMETRY 24
+
+/**
+ * The depth makes no sense for the thread.
+ */
+#define THREADCALC_PROGRAM_FINDING_DEPTH_IMPLAUSIBLE 25
+
+/**
+ * The tap reaches the end of the drilled hole's full diameter.
+ */
+#define THREADCALC_PROGRAM_FINDING_TAP_BOTTOMS_HOLE 26
+
+/**
+ * No drilling here before the tap.
+ */
+#define THREADCALC_PROGRAM_FINDING_HOLE_NOT_DRILLED 27
+
+/**
+ * The drilled hole does not suit the thread.
+ */
+#define THREADCALC_PROGRAM_FINDING_DRILL_SIZE 28
+
+/**
+ * The depth of a taper thread is far from its nominal turns.
+ */
+#define THREADCALC_PROGRAM_FINDING_TAPER_DEPTH 29
+
+/**
+ * The R plane is too near.
+ */
+#define THREADCALC_PROGRAM_FINDING_CLEARANCE_SHORT 30
+
+/**
+ * The spindle does not come to speed in this hole.
+ */
+#define THREADCALC_PROGRAM_FINDING_SPEED_NEVER_REACHED 31
+
+/**
+ * The speed is above the machine's.
+ */
+#define THREADCALC_PROGRAM_FINDING_SPEED_LIMIT 32
+
+/**
+ * The feed is above the axis's.
+ */
+#define THREADCALC_PROGRAM_FINDING_AXIS_FEED_LIMIT 33
+
+/**
+ * The way out is faster than the spindle.
+ */
+#define THREADCALC_PROGRAM_FINDING_RETRACT_SPEED_LIMIT 34
+
+/**
+ * The torque is above the spindle's.
+ */
+#define THREADCALC_PROGRAM_FINDING_TORQUE_LIMIT 35
+
+/**
+ * Neither return is stated.
+ */
+#define THREADCALC_PROGRAM_FINDING_RETURN_PLANE_UNSTATED 36
+
+/**
+ * The unit is that of the control when it was switched on.
+ */
+#define THREADCALC_PROGRAM_FINDING_UNITS_UNSTATED 37
+
+/**
+ * Absolute or incremental is not stated.
+ */
+#define THREADCALC_PROGRAM_FINDING_DISTANCE_MODE_UNSTATED 38
+
+/**
+ * The feed mode is not stated.
+ */
+#define THREADCALC_PROGRAM_FINDING_FEED_MODE_UNSTATED 39
+
+/**
+ * The plane is not that of the drilling axis.
+ */
+#define THREADCALC_PROGRAM_FINDING_WRONG_PLANE 40
+
+/**
+ * Inverse time is active in a cycle.
+ */
+#define THREADCALC_PROGRAM_FINDING_INVERSE_TIME_ACTIVE 41
+
+/**
+ * Constant surface speed is active in a cycle.
+ */
+#define THREADCALC_PROGRAM_FINDING_CONSTANT_SURFACE_SPEED_ACTIVE 42
+
+/**
+ * Cutter compensation is active in a cycle.
+ */
+#define THREADCALC_PROGRAM_FINDING_CUTTER_COMP_ACTIVE 43
+
+/**
+ * No length offset is active for the tool.
+ */
+#define THREADCALC_PROGRAM_FINDING_LENGTH_OFFSET_MISSING 44
+
+/**
+ * Mirror, scale or rotation is active in a cycle.
+ */
+#define THREADCALC_PROGRAM_FINDING_MIRROR_SCALE_ROTATION_ACTIVE 45
+
+/**
+ * Overrides are not locked in the cycle.
+ */
+#define THREADCALC_PROGRAM_FINDING_OVERRIDE_UNLOCKED 46
+
+/**
+ * The cycle pecks.
+ */
+#define THREADCALC_PROGRAM_FINDING_PECK_IN_TAP 47
+
+/**
+ * The dwell is implausible.
+ */
+#define THREADCALC_PROGRAM_FINDING_DWELL_UNIT 48
+
+/**
+ * The cycle is repeated at one place.
+ */
+#define THREADCALC_PROGRAM_FINDING_REPEAT_IN_PLACE 49
+
+/**
+ * A hole is tapped twice.
+ */
+#define THREADCALC_PROGRAM_FINDING_DUPLICATE_HOLE 50
+
+/**
+ * An incremental block reuses absolute R or Z.
+ */
+#define THREADCALC_PROGRAM_FINDING_STICKY_DEPTH_IN_INCREMENTAL 51
+
+/**
+ * A single stroke moves across.
+ */
+#define THREADCALC_PROGRAM_FINDING_OFF_AXIS_STROKE 52
+
+/**
+ * Tool list and comment name different threads.
+ */
+#define THREADCALC_PROGRAM_FINDING_TOOL_THREAD_MISMATCH 53
+
+/**
+ * The lead is that of one pitch.
+ */
+#define THREADCALC_PROGRAM_FINDING_THREAD_IDENTIFIED 54
+
+/**
+ * The lead is that of several pitches.
+ */
+#define THREADCALC_PROGRAM_FINDING_AMBIGUOUS_THREAD 55
+
+/**
+ * The lead is that of no pitch.
+ */
+#define THREADCALC_PROGRAM_FINDING_NONSTANDARD_LEAD 56
+
+/**
+ * The switch for block delete changes what is tapped.
+ */
+#define THREADCALC_PROGRAM_FINDING_BLOCK_DELETE_CHANGES_RESULT 57
+
+/**
+ * A value is not known.
+ */
+#define THREADCALC_PROGRAM_FINDING_UNRESOLVED_VALUE 58
+
+/**
+ * A subprogram is not in this text.
+ */
+#define THREADCALC_PROGRAM_FINDING_SUBPROGRAM_MISSING 59
+
+/**
+ * Subprograms call each other too deep.
+ */
+#define THREADCALC_PROGRAM_FINDING_RECURSION_LIMIT 60
+
+/**
+ * A comment that nothing closes.
+ */
+#define THREADCALC_PROGRAM_FINDING_UNCLOSED_COMMENT 61
+
+/**
+ * A number that is none.
+ */
+#define THREADCALC_PROGRAM_FINDING_BAD_NUMBER 62
+
+/**
+ * A letter twice in a block.
+ */
+#define THREADCALC_PROGRAM_FINDING_DUPLICATE_WORD 63
+
+/**
+ * Two codes of one group in a block.
+ */
+#define THREADCALC_PROGRAM_FINDING_TWO_CODES_ONE_GROUP 64
+
+/**
+ * The block could not be read.
+ */
+#define THREADCALC_PROGRAM_FINDING_BLOCK_NOT_READ 65
+
+/**
+ * The line is longer than a control takes.
+ */
+#define THREADCALC_PROGRAM_FINDING_LINE_TOO_LONG 66
+
+/**
+ * Line ends of more than one kind.
+ */
+#define THREADCALC_PROGRAM_FINDING_MIXED_LINE_ENDINGS 67
+
+/**
+ * Bytes above 127.
+ */
+#define THREADCALC_PROGRAM_FINDING_NON_ASCII 68
+
+/**
+ * The program does not end.
+ */
+#define THREADCALC_PROGRAM_FINDING_MISSING_END 69
+
+/**
+ * Less full thread than is declared.
+ */
+#define THREADCALC_PROGRAM_FINDING_FULL_THREAD_SHORT 70
+
+/**
+ * The control has no such code.
+ */
+#define THREADCALC_PROGRAM_FINDING_CODE_NOT_ON_CONTROL 71
+
+/**
+ * The answer depends on the control.
+ */
+#define THREADCALC_PROGRAM_FINDING_DIALECT_UNSET 72
+
+/**
+ * More findings in one block than there is room for.
+ */
+#define THREADCALC_PROGRAM_FINDING_MORE_FINDINGS 73
+
+/**
+ * Not given.
+ */
 #define THREADCALC_WEAKEST_UNSET 0
 
 /**
@@ -2795,6 +3710,12 @@
  * Tap the next hole less deep.
  */
 #define THREADCALC_MOVE_TAP_SHALLOWER 14
+
+/**
+ * A check that is under way, in memory of the caller's: threadcalc_checker_size bytes, aligned to 16. It holds no
+ * pointers and is never ended: the memory is the caller's to reuse. One thread at a time.
+ */
+typedef struct threadcalc_checker_t threadcalc_checker_t;
 
 /**
  * What a call returns: 0 is success. 1 to 99 are faults of the values, 100 and above of the call.
@@ -4563,6 +5484,137 @@ typedef struct {
 } threadcalc_hole_note_t;
 
 /**
+ * What a lead says of the thread.
+ */
+typedef int32_t threadcalc_lead_verdict;
+
+/**
+ * What a lead says of the thread. Frozen.
+ */
+typedef struct {
+    /**
+     * Identified, ambiguous or nonstandard.
+     */
+    threadcalc_lead_verdict verdict;
+    /**
+     * The starts that were declared.
+     */
+    int32_t starts;
+    /**
+     * The lead in mm.
+     */
+    threadcalc_ratio_t lead_mm;
+    /**
+     * The shortest lead in mm that rounded words may stand for; else the lead.
+     */
+    threadcalc_ratio_t shortest_lead_mm;
+    /**
+     * The longest lead in mm that rounded words may stand for; else the lead.
+     */
+    threadcalc_ratio_t longest_lead_mm;
+    /**
+     * The first four matches with their errors, "0.8 mm (-0.388 %); 32 TPI (+0.397 %)".
+     */
+    char text[128];
+} threadcalc_identification_t;
+
+/**
+ * A standard pitch and how far a lead is from it. Frozen.
+ */
+typedef struct {
+    /**
+     * The pitch in mm.
+     */
+    threadcalc_ratio_t pitch_mm;
+    /**
+     * Its threads per inch; 0/0 for a metric pitch.
+     */
+    threadcalc_ratio_t tpi;
+    /**
+     * lead / (pitch x starts) - 1; positive means that the lead is too long.
+     */
+    threadcalc_ratio_t lead_error;
+    /**
+     * The pitch in words, "0.8 mm", "32 TPI".
+     */
+    char name[16];
+    /**
+     * 1 if ISO 261 lists it, else 0.
+     */
+    int32_t is_metric;
+    /**
+     * 1 if ASME B1.1 lists it, else 0.
+     */
+    int32_t is_unified;
+    /**
+     * 1 if ISO 228-1 and ISO 7-1 list it, else 0.
+     */
+    int32_t is_whitworth_pipe;
+    /**
+     * 1 if ASME B1.20 lists it, else 0.
+     */
+    int32_t is_npt;
+    /**
+     * 1 if the lead, or one that its rounded words stand for, is within the tolerance; else 0.
+     */
+    int32_t is_within;
+    /**
+     * 1 if the lead is this pitch to one in a million, else 0.
+     */
+    int32_t is_exact;
+} threadcalc_match_t;
+
+/**
+ * Feed and speed of a program, and how they are written. Begin with THREADCALC_FEED_WORDS_INIT.
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_feed_words_t).
+     */
+    uint32_t size;
+    /**
+     * Unit of the program. Required.
+     */
+    threadcalc_unit unit;
+    /**
+     * Feed per minute or per revolution. Required.
+     */
+    threadcalc_mode mode;
+    /**
+     * Starts of the thread as they are declared; 0 is read as 1.
+     */
+    int32_t starts;
+    /**
+     * The feed in the unit of the program, above 0. Required.
+     */
+    threadcalc_ratio_t feed;
+    /**
+     * Decimals that the feed is written with, a whole number 0 to 9; 0/0 if that is not known.
+     */
+    threadcalc_ratio_t feed_decimals;
+    /**
+     * The most decimals that the control takes in a feed; 0/0 if that is not known.
+     */
+    threadcalc_ratio_t most_feed_decimals;
+    /**
+     * The speed in turns per minute, above 0; required per minute, left out per revolution.
+     */
+    threadcalc_ratio_t rpm;
+    /**
+     * Decimals that the speed is written with; 0/0 if that is not known.
+     */
+    threadcalc_ratio_t rpm_decimals;
+    /**
+     * The most decimals that the control takes in a speed; 0/0 if that is not known.
+     */
+    threadcalc_ratio_t most_rpm_decimals;
+    /**
+     * Relative tolerance, 0 to 1/4; 0/0 is 7/2000.
+     */
+    threadcalc_ratio_t within;
+} threadcalc_feed_words_t;
+
+/**
  * The motion that taps one hole. Begin with THREADCALC_MOTION_REQUEST_INIT.
  */
 typedef struct {
@@ -4678,6 +5730,325 @@ typedef struct {
      */
     int32_t reserved;
 } threadcalc_feed_fit_t;
+
+/**
+ * What a check is told. Begin with THREADCALC_CHECK_OPTIONS_INIT; a member left at zero is "not given".
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_check_options_t).
+     */
+    uint32_t size;
+    /**
+     * Whether the switch for block delete is on: blocks that begin with / are left out; no if not given.
+     */
+    threadcalc_answer block_delete;
+    /**
+     * Whether formulas and variables are computed; yes if not given.
+     */
+    threadcalc_answer evaluate_macros;
+    /**
+     * How taps are held, where the tool list does not say; rigid if not given.
+     */
+    threadcalc_holder holder;
+    /**
+     * The thread of every tapped hole, before what the program's comments say.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * The face of the part in the program's Z, in mm; 0 if not given.
+     */
+    threadcalc_ratio_t surface_z_mm;
+    /**
+     * Full thread that the drawing wants, in mm.
+     */
+    threadcalc_ratio_t full_thread_depth_mm;
+    /**
+     * Under-feed that is wanted, in percent of the lead.
+     */
+    threadcalc_ratio_t underfeed_percent;
+    /**
+     * Specific cutting force in N/mm2 for kc P^2 D / 8000; without it the torque is not checked.
+     */
+    threadcalc_ratio_t cutting_force_n_mm2;
+    /**
+     * Highest spindle speed of the machine for tapping, in turns per minute.
+     */
+    threadcalc_ratio_t machine_highest_rpm;
+    /**
+     * Feed limit of the axis that taps, in mm/min.
+     */
+    threadcalc_ratio_t machine_axis_feed_limit_mm_min;
+    /**
+     * How fast the spindle gains and loses speed, in rpm/s.
+     */
+    threadcalc_ratio_t machine_acceleration_rpm_s;
+    /**
+     * Turns that the tap needs above the face; 2 if not given.
+     */
+    threadcalc_ratio_t machine_least_clearance_turns;
+    /**
+     * How many of machine_gears there are, 0 to 4.
+     */
+    int32_t machine_gear_count;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * The spindle's gears with their torque; none: torque is not checked.
+     */
+    threadcalc_gear_t machine_gears[4];
+} threadcalc_check_options_t;
+
+/**
+ * What a tool is.
+ */
+typedef int32_t threadcalc_tool_kind;
+
+/**
+ * A tool of the shop's list. Begin with THREADCALC_TOOL_INIT; a member left at zero is "not given".
+ */
+typedef struct {
+    /**
+     * sizeof(threadcalc_tool_t).
+     */
+    uint32_t size;
+    /**
+     * Its number in the program, T.
+     */
+    uint32_t number;
+    /**
+     * What it is.
+     */
+    threadcalc_tool_kind kind;
+    /**
+     * How it is held.
+     */
+    threadcalc_holder holder;
+    /**
+     * The thread that it taps.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * Its diameter in mm.
+     */
+    threadcalc_ratio_t diameter_mm;
+    /**
+     * A drill's point angle in degrees.
+     */
+    threadcalc_ratio_t point_angle_deg;
+    /**
+     * Threads of a tap's chamfer.
+     */
+    threadcalc_ratio_t chamfer_threads;
+} threadcalc_tool_t;
+
+/**
+ * What a check gives next.
+ */
+typedef int32_t threadcalc_event;
+
+/**
+ * Where the expected thread of a hole is named.
+ */
+typedef int32_t threadcalc_thread_source;
+
+/**
+ * The stable id of a finding of a program.
+ */
+typedef int32_t threadcalc_program_finding;
+
+/**
+ * The name of a number that a finding of a program carries.
+ */
+typedef int32_t threadcalc_program_number;
+
+/**
+ * A number of a finding: a double, or a short text where text is not empty. Frozen.
+ */
+typedef struct {
+    /**
+     * What it is.
+     */
+    threadcalc_program_number key;
+    /**
+     * 0.
+     */
+    int32_t reserved;
+    /**
+     * The number, in the unit that the key names; 0 where there is a text.
+     */
+    double value;
+    /**
+     * A letter or a hand, "R", "LH"; else empty.
+     */
+    char text[16];
+} threadcalc_program_number_t;
+
+/**
+ * What a line contributes to a finding.
+ */
+typedef int32_t threadcalc_evidence;
+
+/**
+ * A line that a finding rests on. Frozen.
+ */
+typedef struct {
+    /**
+     * What the line did.
+     */
+    threadcalc_evidence kind;
+    /**
+     * The line, from 1; 0: the control's own default or an input of the check.
+     */
+    uint32_t line;
+} threadcalc_evidence_t;
+
+/**
+ * A tapped hole or a finding. New members are added at the end only; those of the other kind are 0.
+ */
+typedef struct {
+    /**
+     * Hole, finding or nothing.
+     */
+    threadcalc_event kind;
+    /**
+     * The line, from 1.
+     */
+    uint32_t line;
+    /**
+     * The number of the program that the line is in; -1 if it has none.
+     */
+    int64_t program;
+    /**
+     * The tool in the spindle, T; -1 if it is not known.
+     */
+    int64_t tool;
+    /**
+     * Which of the program's tapping blocks it is or speaks of, from 1; 0: none.
+     */
+    uint32_t hole;
+    /**
+     * Of a hole: how many holes, one behind the other.
+     */
+    uint32_t count;
+    /**
+     * The thread that is expected; all zeros if nobody names one.
+     */
+    threadcalc_thread_t thread;
+    /**
+     * Of a hole: who names the thread; 0: nobody.
+     */
+    threadcalc_thread_source source;
+    /**
+     * Of a hole: the hand that is cut; 0 if it depends on the control.
+     */
+    threadcalc_hand hand;
+    /**
+     * Of a hole: the lead that is cut, in mm; 0/0 if it cannot be computed.
+     */
+    threadcalc_ratio_t lead_mm;
+    /**
+     * Of a hole: S in turns per minute; 0/0 if it is not known.
+     */
+    threadcalc_ratio_t speed_rpm;
+    /**
+     * Of a hole: F in the program's unit and mode; 0/0 if it is not known.
+     */
+    threadcalc_ratio_t feed;
+    /**
+     * Of a hole: from the face to the tap's end, in mm; 0/0 if it is not known.
+     */
+    threadcalc_ratio_t depth_mm;
+    /**
+     * Of a finding: what it is.
+     */
+    threadcalc_program_finding id;
+    /**
+     * Of a finding: how bad it is.
+     */
+    threadcalc_severity severity;
+    /**
+     * Of a finding: where in the line it begins, in bytes from 1.
+     */
+    uint32_t column;
+    /**
+     * Of a finding: the column behind its end.
+     */
+    uint32_t end_column;
+    /**
+     * Of a finding: 0 if it rests on something assumed, else 1.
+     */
+    int32_t is_certain;
+    /**
+     * Of a finding: how many numbers it carries.
+     */
+    int32_t number_count;
+    /**
+     * Of a finding: how many lines it rests on.
+     */
+    int32_t evidence_count;
+    /**
+     * Of a finding: how many calls lead to the line, at most 4 of which are told.
+     */
+    int32_t call_count;
+    /**
+     * The numbers.
+     */
+    threadcalc_program_number_t numbers[12];
+    /**
+     * The lines that it rests on.
+     */
+    threadcalc_evidence_t evidence[8];
+    /**
+     * Lines of the calls that lead to the line, the outermost first.
+     */
+    uint32_t calls[4];
+    /**
+     * What to write instead; may be empty.
+     */
+    char suggestion[56];
+    /**
+     * Which reading of an unknown fact it holds under; may be empty.
+     */
+    char reading[96];
+    /**
+     * What will happen, in words.
+     */
+    char message[256];
+} threadcalc_program_event_t;
+
+/**
+ * Why something was not checked.
+ */
+typedef int32_t threadcalc_reason;
+
+/**
+ * How often something was not checked, and where first. New members are added at the end only.
+ */
+typedef struct {
+    /**
+     * Why; THREADCALC_REASON_UNSET behind the last.
+     */
+    threadcalc_reason reason;
+    /**
+     * How often.
+     */
+    uint32_t count;
+    /**
+     * The first line.
+     */
+    uint32_t first_line;
+    /**
+     * 0.
+     */
+    uint32_t reserved;
+    /**
+     * The reason in words.
+     */
+    char text[64];
+} threadcalc_unchecked_t;
 
 /**
  * Basic dimensions of a pipe thread in mm, exact; 0/0 where its standard has none. Frozen.
@@ -6445,6 +7816,68 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_hole_note(
     threadcalc_error_t *error);
 
 /**
+ * The standard pitches that a lead may be, nearest first and the finer one first on a tie: those within the
+ * tolerance; where there is none, or one that another is as near as, the two nearest. There are at most 54.
+ *
+ * lead_mm is above 0 and up to 1000; within is the relative tolerance, 0 to 1/4, and 7/2000 where it is
+ * NULL or 0/0; starts are those declared, up to 12, and 1 where it is 0: more are never inferred, and a lead
+ * alone never gives a diameter. One pitch within the tolerance is identified, more are ambiguous, and so are
+ * two within 0.45 % where the nearest is not within 0.35 %. found_size is
+ * sizeof(threadcalc_identification_t). A holder that is under-fed on purpose shortens the lead by more than
+ * pitches lie apart: use the declared thread there.
+ * Errors: missing, out-of-range, overflow, structure-size, buffer-too-short (count is how many there are).
+ * Source: the pitches of ISO 261, ASME B1.1, ISO 228-1, ISO 7-1, ASME B1.20.1 and B1.20.3; derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_identify(
+    const threadcalc_ratio_t *lead_mm,
+    const threadcalc_ratio_t *within,
+    int32_t starts,
+    threadcalc_identification_t *found,
+    size_t found_size,
+    threadcalc_match_t *matches,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
+
+/**
+ * The standard pitches that feed and speed of a program may be, as threadcalc_identify gives them.
+ *
+ * The lead is feed / speed, or the feed itself per revolution. A word that is written with all the decimals
+ * that the control takes may be rounded: it stands for everything within half of its last digit, and the
+ * tolerance is counted from the nearest of these leads.
+ * Errors: missing, unknown-value, contradiction (a speed per revolution, a value with more decimals than are
+ * said to be written), out-of-range, overflow, structure-size, unsupported-field, buffer-too-short (count is
+ * how many there are).
+ * Source: ISO 6983-1 (F with G94 and G95); 1 in = 25.4 mm exactly; derived.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_identify_feed(
+    const threadcalc_feed_words_t *words,
+    threadcalc_identification_t *found,
+    size_t found_size,
+    threadcalc_match_t *matches,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
+
+/**
+ * The standard threads of a pitch and about a diameter, with these starts. There may be none.
+ *
+ * pitch_mm as a match gives it, diameter_mm as a table of tools or a comment gives it: a basic major
+ * diameter within 0.0127 mm (0.0005 in) of it is the same. starts 0 is read as 1; pipe threads have one.
+ * Errors: missing, out-of-range, overflow, buffer-too-short (count is how many there are).
+ * Source: as threadcalc_standard_threads; the room of the diameter is derived from three decimals of an
+ * inch.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_threads_of_pitch(
+    const threadcalc_ratio_t *pitch_mm,
+    const threadcalc_ratio_t *diameter_mm,
+    int32_t starts,
+    threadcalc_thread_t *threads,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
+
+/**
  * The drill that a name or a diameter means: "6.8", "6.8 mm", "#7", "No. 7", "F", "13/64", "1 1/64", "0.2010 in".
  *
  * A number without a unit is in mm, also a whole one (the 2 inch drill is "2 in"); a fraction is in inches. A diameter that stands in no set is a drill
@@ -6768,6 +8201,121 @@ THREADCALC_API const char *THREADCALC_CALL threadcalc_move_name(int32_t next);
  * "fine", "warning", "error". Never NULL.
  */
 THREADCALC_API const char *THREADCALC_CALL threadcalc_bottom_verdict_name(int32_t bottom_verdict);
+
+/**
+ * The stable id of a finding of a program: "lead-mismatch". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_program_finding_name(int32_t finding);
+
+/**
+ * The name of a number that a finding of a program carries: "lead_mm". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_program_number_name(int32_t key);
+
+/**
+ * "identified", "ambiguous", "nonstandard". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_lead_verdict_name(int32_t lead_verdict);
+
+/**
+ * How many bytes a check takes.
+ */
+THREADCALC_API size_t THREADCALC_CALL threadcalc_checker_size(void);
+
+/**
+ * Begins the check of a program in memory of the caller's, of size bytes. The options may be NULL.
+ *
+ * The memory need not be cleared; what stood there is gone. Calls of subprograms are not followed here, since a piece
+ * that has gone by cannot be read again: threadcalc_check_json follows them.
+ * Errors: null-pointer, out-of-range (memory that is not aligned to 16 bytes), structure-size, missing (no dialect),
+ * those of threadcalc_cycle for a dialect, unknown-value.
+ * Source: RS274/NGC, NISTIR 6556; ISO 6983-1; where controls differ, the dialect.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_begin(
+    threadcalc_checker_t *checker,
+    size_t size,
+    const threadcalc_dialect_t *dialect,
+    const threadcalc_check_options_t *options,
+    threadcalc_error_t *error);
+
+/**
+ * Tells a tool of the shop's list, before the program is read; of two with one number the first counts.
+ *
+ * Errors: null-pointer, missing (not begun), too-long (more than 64 tools), structure-size, unknown-value, those of
+ * threadcalc_thread_write.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_add_tool(
+    threadcalc_checker_t *checker,
+    const threadcalc_tool_t *tool,
+    threadcalc_error_t *error);
+
+/**
+ * Takes bytes of the program until something is found or all are taken; taken says how many. Then ask
+ * threadcalc_checker_next until it gives THREADCALC_EVENT_NONE, and hand over the rest.
+ *
+ * Errors: null-pointer, missing (not begun), contradiction (the program was finished).
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_read(
+    threadcalc_checker_t *checker,
+    const uint8_t *program,
+    size_t length,
+    size_t *taken,
+    threadcalc_error_t *error);
+
+/**
+ * The next hole or finding that is known; kind is THREADCALC_EVENT_NONE if there is none. event_size is
+ * sizeof(threadcalc_program_event_t).
+ *
+ * Errors: null-pointer, missing (not begun), structure-size.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_next(
+    threadcalc_checker_t *checker,
+    threadcalc_program_event_t *event,
+    size_t event_size,
+    threadcalc_error_t *error);
+
+/**
+ * The program ends here: what can be said only now is to be taken with threadcalc_checker_next. Again it does nothing.
+ *
+ * Errors: null-pointer, missing (not begun).
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_finish(
+    threadcalc_checker_t *checker,
+    threadcalc_error_t *error);
+
+/**
+ * What was not checked so far, by index from 0; behind the last, reason is THREADCALC_REASON_UNSET.
+ *
+ * Errors: null-pointer, missing (not begun), structure-size.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_not_checked(
+    threadcalc_checker_t *checker,
+    size_t index,
+    threadcalc_unchecked_t *unchecked,
+    size_t unchecked_size,
+    threadcalc_error_t *error);
+
+/**
+ * Checks a whole program: the JSON text of what is known in, the JSON text of a report out. UTF-8; needed counts the
+ * NUL.
+ *
+ * The program is bytes, of any encoding. The request is an object of schema (1), dialect ("rs274ngc", "unset" or an
+ * object, required), options, machine (as in a job) and tools, a list of objects; an unknown key is an error. Calls of
+ * subprograms are followed where they stand in the same text. The report is that of schema/report.schema.json.
+ * Memory for the answer is taken from the heap while the call runs; threadcalc_checker_begin takes none.
+ * Errors: bad-json, too-long (65536 bytes of request, 64 tools), unknown-key, unknown-value, missing, those of
+ * threadcalc_cycle for a dialect, buffer-too-short.
+ * Source: RS274/NGC, NISTIR 6556; ISO 6983-1; where controls differ, the dialect.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_check_json(
+    const uint8_t *program,
+    size_t length,
+    const uint8_t *request,
+    size_t request_length,
+    char *text,
+    size_t capacity,
+    size_t *needed,
+    threadcalc_error_t *error);
 
 /**
  * Reads an exact number: 1.25, 1,25, .5, -2.5, 127/70, 1 1/4. A comma is a decimal comma; there is no
@@ -7335,6 +8883,7 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_through_hole(
 #define THREADCALC_REQUEST_INIT(type) { .size = (uint32_t)sizeof(type) }
 #endif
 #define THREADCALC_FEED_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_feed_request_t)
+#define THREADCALC_FEED_WORDS_INIT THREADCALC_REQUEST_INIT(threadcalc_feed_words_t)
 #define THREADCALC_TAP_DRILL_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_tap_drill_request_t)
 #define THREADCALC_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_depth_request_t)
 #define THREADCALC_TAPER_DEPTH_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_taper_depth_request_t)
@@ -7346,3 +8895,5 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_through_hole(
 #define THREADCALC_DIALECT_INIT THREADCALC_REQUEST_INIT(threadcalc_dialect_t)
 #define THREADCALC_CYCLE_REQUEST_INIT THREADCALC_REQUEST_INIT(threadcalc_cycle_request_t)
 #define THREADCALC_JOB_INIT THREADCALC_REQUEST_INIT(threadcalc_job_t)
+#define THREADCALC_CHECK_OPTIONS_INIT THREADCALC_REQUEST_INIT(threadcalc_check_options_t)
+#define THREADCALC_TOOL_INIT THREADCALC_REQUEST_INIT(threadcalc_tool_t)

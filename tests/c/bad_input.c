@@ -170,6 +170,8 @@ int main(void)
     bad_taps();
     bad_gauges();
     bad_depths();
+    bad_checks();
+    bad_identify();
     printf("bad_input: %lu passed, %lu failed\n", passed, failed);
     return failed > 0 || passed == 0;
 }

@@ -55,5 +55,7 @@ void bad_jobs(void);
 void bad_taps(void);
 void bad_gauges(void);
 void bad_depths(void);
+void bad_checks(void);
+void bad_identify(void);
 
 #endif

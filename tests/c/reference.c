@@ -196,6 +196,8 @@ int main(void)
     reference_borders();
     reference_taps();
     reference_gauges();
+    reference_checks();
+    reference_identified();
     printf("reference: %lu rows passed, %lu failed\n", (unsigned long)csv_passed, (unsigned long)csv_failed);
     return csv_failed > 0 || csv_passed == 0;
 }

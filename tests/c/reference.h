@@ -83,5 +83,7 @@ void reference_depths(void);
 void reference_borders(void);
 void reference_taps(void);
 void reference_gauges(void);
+void reference_checks(void);
+void reference_identified(void);
 
 #endif

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Callable
 from fractions import Fraction
 
 import threadcalc as tc
@@ -95,14 +96,57 @@ def depths(row: Cells) -> dict[str, object]:
     return {column: getattr(found, column) for column in columns}
 
 
+def identify(row: Cells) -> dict[str, object]:
+    keywords: dict[str, object] = dict(given(row, "within"))
+    if row["starts"]:
+        keywords["starts"] = int(row["starts"])
+    if row["lead_mm"]:
+        found = tc.identify_lead(row["lead_mm"], **keywords)
+        listed = tc.identify(row["lead_mm"], **keywords)
+        assert listed == ([] if found.verdict == "nonstandard" else found.matches)
+    else:
+        columns = given(
+            row, "rpm_decimals", "most_rpm_decimals", decimals="feed_decimals", most_decimals="most_feed_decimals"
+        )
+        places = {name: int(cell) for name, cell in columns.items()}
+        found = tc.identify_feed(**given(row, "feed", "rpm", "unit", "mode"), **places, **keywords)
+
+    def each(between: str, show: Callable[[tc.Match], str]) -> list[str]:
+        return [between.join(show(near) for near in found.matches)]
+
+    def yes(flag: bool) -> str:
+        return "yes" if flag else "no"
+
+    return {
+        "verdict": found.verdict,
+        "matches": each("; ", str),
+        "systems": each("; ", lambda near: "+".join(near.systems)),
+        "pitch_mm": found.matches[0].pitch_mm,
+        "errors": each("; ", lambda near: f"{near.lead_error.numerator}/{near.lead_error.denominator}"),
+        "is_within": each(" ", lambda near: yes(near.is_within)),
+        "is_exact": each(" ", lambda near: yes(near.is_exact)),
+        "shortest_mm": found.shortest_lead_mm,
+        "longest_mm": found.longest_lead_mm,
+        "text": str(found),
+    }
+
+
+def threads_of_pitch(row: Cells) -> dict[str, object]:
+    starts = {"starts": int(row["starts"])} if row["starts"] else {}
+    found = tc.threads_of_pitch(row["pitch_mm"], row["diameter_mm"], **starts)
+    return {"threads": ["; ".join(map(str, found))]}
+
+
 OPERATIONS = (
     depths,
     drill_of_diameter,
     drills,
     exact_number,
     feed_error,
+    identify,
     near,
     standard_threads,
     standing,
     thread_parts,
+    threads_of_pitch,
 )

@@ -12,6 +12,7 @@ import gauging
 import jobs
 import lists
 import operations
+import programs
 import pytest
 import strengths
 import threadcalc as tc
@@ -133,6 +134,7 @@ OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
         *operations.OPERATIONS,
         *lists.OPERATIONS,
         *jobs.OPERATIONS,
+        *programs.OPERATIONS,
         *strengths.OPERATIONS,
     )
 }

@@ -373,6 +373,8 @@ named! {
         DialectOrder = 234 "dialect.order_table",
         /// Whether unlisted codes are an alarm.
         DialectUnlisted = 235 "dialect.unlisted_codes_alarm",
+        /// A program.
+        Program = 240 "program",
         /// A tool of a tool list.
         Tool = 250 "tool",
         /// What a lead may be off a pitch.

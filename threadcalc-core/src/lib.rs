@@ -37,6 +37,8 @@ mod finding_id;
 mod form;
 mod gauge;
 mod hole_note;
+#[cfg(feature = "serde")]
+mod json;
 mod length;
 mod limits;
 mod motion;

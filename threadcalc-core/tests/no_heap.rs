@@ -4,9 +4,10 @@ use std::alloc::{GlobalAlloc, Layout, System};
 use std::cell::Cell;
 use std::fmt::Write;
 
+use threadcalc_core::nc::{identify, threads_of_pitch};
 use threadcalc_core::{
-    BlindHole, DepthRounding, DrillSets, DrilledTo, FeedMode, ForceByChipArea, GaugeResult, Gear, Length, Tap,
-    TapDrillRequest, TapJob, TapSetOn, TaperDepthRequest, TappingMotion, Thread, TorquePoint, Unit, bottoming,
+    BlindHole, DepthRounding, DrillSets, DrilledTo, Error, FeedMode, ForceByChipArea, GaugeResult, Gear, Length, Tap,
+    TapDrillRequest, TapJob, TapSetOn, TaperDepthRequest, TappingMotion, Text, Thread, TorquePoint, Unit, bottoming,
     chamfers_for_full_thread, countersink, exact_speeds, feed, full_thread_that_fits, gauges, gear_fit, judge_tap,
     next_move, over_wires, plan, program_depth, read_comment, read_fit, read_hole_note, read_number, read_shank_mark,
     spindle_speed, tap_drill, taper_depths, tapping_time, torque_by_chip_area,
@@ -154,6 +155,20 @@ fn judging_and_gauging_allocate_nothing() {
     let wire = Length::new(725, 1000).unwrap();
     let (over, asked) = counted(|| over_wires(&thread, wire, Length::new(7188, 1000)?, true));
     assert!(over.is_ok() && asked == 0, "{asked}");
+}
+
+#[test]
+fn identifying_allocates_nothing() {
+    let lead = Length::new(127, 100).unwrap();
+    let (found, asked) = counted(|| {
+        let found = identify(lead, Length::new(1, 50)?, 1)?;
+        let mut text = Text::<128>::new();
+        write!(text, "{found}").unwrap();
+        let threads = threads_of_pitch(lead, Length::new(635, 100)?, 1)?.count();
+        Ok::<_, Error>((text, threads))
+    });
+    let (text, threads) = found.unwrap();
+    assert_eq!((text.as_str(), threads, asked), ("20 TPI (0.000 %); 1.25 mm (+1.600 %)", 1, 0));
 }
 
 #[test]

@@ -267,3 +267,14 @@ pub const THREADCALC_ANSWER_UNSET: i32 = 0;
 pub const THREADCALC_ANSWER_YES: i32 = 1;
 /// No.
 pub const THREADCALC_ANSWER_NO: i32 = 2;
+
+/// What a lead says of the thread.
+pub type threadcalc_lead_verdict = i32;
+/// Not given.
+pub const THREADCALC_LEAD_VERDICT_UNSET: i32 = 0;
+/// One pitch is near.
+pub const THREADCALC_LEAD_VERDICT_IDENTIFIED: i32 = 1;
+/// More than one pitch may be meant.
+pub const THREADCALC_LEAD_VERDICT_AMBIGUOUS: i32 = 2;
+/// No pitch is near.
+pub const THREADCALC_LEAD_VERDICT_NONSTANDARD: i32 = 3;

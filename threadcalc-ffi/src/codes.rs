@@ -429,6 +429,8 @@ pub const THREADCALC_FIELD_DIALECT_SUBPROGRAM_RETURN: i32 = 233;
 pub const THREADCALC_FIELD_DIALECT_ORDER_TABLE: i32 = 234;
 /// Whether unlisted codes are an alarm.
 pub const THREADCALC_FIELD_DIALECT_UNLISTED_CODES_ALARM: i32 = 235;
+/// A program.
+pub const THREADCALC_FIELD_PROGRAM: i32 = 240;
 /// A tool of a tool list.
 pub const THREADCALC_FIELD_TOOL: i32 = 250;
 /// What a lead may be off a pitch.

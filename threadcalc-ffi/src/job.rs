@@ -3,8 +3,8 @@
 use core::ffi::c_char;
 
 use threadcalc_core::{
-    Basis, ChamferForm, Code, Error, FeedMode, Field, Holder, Hole, Job, MOST_MACHINE_GEARS, Material, PropertyClass,
-    ReturnTo, Screw, Tap, TapKind, TapSetOn, Unit, Value,
+    Basis, ChamferForm, Code, Error, FeedMode, Field, Holder, Hole, Job, MOST_MACHINE_GEARS, Machine, Material,
+    PropertyClass, ReturnTo, Screw, Tap, TapKind, TapSetOn, Unit, Value,
 };
 
 use crate::choices::{
@@ -330,16 +330,17 @@ impl threadcalc_job_t {
         machine.acceleration_rpm_s = self.machine_acceleration_rpm_s.read(Field::MachineAcceleration)?;
         machine.retract_factor = self.machine_retract_factor.read(Field::MachineRetract)?;
         machine.least_clearance_turns = self.machine_least_clearance_turns.read(Field::MachineClearance)?;
-        let count = usize::try_from(self.machine_gear_count).ok();
-        let gears = count.and_then(|count| self.machine_gears.get(..count));
-        let gears = gears.ok_or_else(|| {
-            Error::new(Code::OutOfRange, Field::MachineGears)
-                .got(f64::from(self.machine_gear_count))
-                .within(0.0, MOST_MACHINE_GEARS as f64)
-        })?;
-        for (place, gear) in machine.gears.iter_mut().zip(gears) {
-            *place = Some(gear.read().map_err(|error| error.about(Field::MachineGears))?);
-        }
-        Ok(())
+        set_gears(machine, self.machine_gear_count, &self.machine_gears)
     }
+}
+
+/// The gears of a machine, so many of them.
+pub(crate) fn set_gears(machine: &mut Machine, given: i32, all: &[threadcalc_gear_t]) -> Result<(), Error> {
+    let gears = usize::try_from(given).ok().and_then(|count| all.get(..count)).ok_or_else(|| {
+        Error::new(Code::OutOfRange, Field::MachineGears).got(f64::from(given)).within(0.0, MOST_MACHINE_GEARS as f64)
+    })?;
+    for (place, gear) in machine.gears.iter_mut().zip(gears) {
+        *place = Some(gear.read().map_err(|error| error.about(Field::MachineGears))?);
+    }
+    Ok(())
 }

@@ -23,13 +23,47 @@ pub(crate) fn read_job(text: &[u8]) -> Result<Job, Fault> {
 
 /// Reads a job; the key `beside`, if there is one, belongs to the caller and is passed over.
 pub(crate) fn read_job_beside(text: &[u8], beside: Option<&str>) -> Result<Job, Fault> {
+    let mut job = Job::default();
     if text.len() > LONGEST_JOB {
         return Err(Error::new(Code::TooLong, Field::Job).at_byte(LONGEST_JOB).hint_text("at most 65536 bytes").into());
     }
-    let reading = RefCell::new(Reading { job: Job::default(), seen: Vec::new(), fault: None });
+    read_into(&mut job, text, beside)?;
+    Ok(job)
+}
+
+/// What is filled in from an object of keys.
+pub(crate) trait Filled {
+    /// Sets what a key names.
+    fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error>;
+
+    /// Whether there are keys below this one.
+    fn is_group(&self, key: &str) -> bool;
+
+    /// Whether a list of objects stands behind this key.
+    fn is_list_of_objects(&self, _key: &str) -> bool {
+        false
+    }
+
+    /// Begins the next object of such a list.
+    fn begin_object(&mut self, _key: &str) {}
+}
+
+impl Filled for Job {
+    fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
+        Job::set(self, key, value)
+    }
+
+    fn is_group(&self, key: &str) -> bool {
+        Job::is_group(key)
+    }
+}
+
+/// Reads an object of keys, each of them once, and `schema` among them.
+pub(crate) fn read_into(filled: &mut dyn Filled, text: &[u8], beside: Option<&str>) -> Result<(), Fault> {
+    let reading = RefCell::new(Reading { filled, seen: Vec::new(), fault: None });
     let mut json = serde_json::Deserializer::from_slice(text);
     let read = Keys { reading: &reading, prefix: "", beside }.deserialize(&mut json).and_then(|()| json.end());
-    let Reading { job, seen, fault } = reading.into_inner();
+    let Reading { seen, fault, .. } = reading.into_inner();
     if let Some(fault) = fault {
         return Err(fault);
     }
@@ -40,7 +74,7 @@ pub(crate) fn read_job_beside(text: &[u8], beside: Option<&str>) -> Result<Job, 
     if !seen.iter().any(|key| key == "schema") {
         return Err(Error::new(Code::Missing, Field::Schema).hint_text("\"schema\": 1").into());
     }
-    Ok(job)
+    Ok(())
 }
 
 /// Writes a plan as JSON.
@@ -67,15 +101,15 @@ fn byte_of(text: &[u8], error: &serde_json::Error) -> usize {
 }
 
 /// What is known of a job while it is read. A fault stands here because the reader's own error holds text only.
-struct Reading {
-    job: Job,
+struct Reading<'f> {
+    filled: &'f mut dyn Filled,
     seen: Vec<String>,
     fault: Option<Fault>,
 }
 
-impl Reading {
+impl Reading<'_> {
     fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), ()> {
-        self.job.set(key, value).map_err(|error| self.fail(error, key))
+        self.filled.set(key, value).map_err(|error| self.fail(error, key))
     }
 
     fn fail(&mut self, error: Error, key: &str) {
@@ -85,13 +119,13 @@ impl Reading {
 
 /// An object of keys: the job itself, its machine, its screw or its dialect.
 #[derive(Clone, Copy)]
-struct Keys<'a> {
-    reading: &'a RefCell<Reading>,
+struct Keys<'a, 'f> {
+    reading: &'a RefCell<Reading<'f>>,
     prefix: &'a str,
     beside: Option<&'a str>,
 }
 
-impl<'de> DeserializeSeed<'de> for Keys<'_> {
+impl<'de> DeserializeSeed<'de> for Keys<'_, '_> {
     type Value = ();
 
     fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<(), D::Error> {
@@ -99,7 +133,7 @@ impl<'de> DeserializeSeed<'de> for Keys<'_> {
     }
 }
 
-impl<'de> Visitor<'de> for Keys<'_> {
+impl<'de> Visitor<'de> for Keys<'_, '_> {
     type Value = ();
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -129,12 +163,16 @@ impl<'de> Visitor<'de> for Keys<'_> {
 
 /// The value of one key.
 #[derive(Clone, Copy)]
-struct OneValue<'a> {
-    keys: Keys<'a>,
+struct OneValue<'a, 'f> {
+    keys: Keys<'a, 'f>,
     key: &'a str,
 }
 
-impl OneValue<'_> {
+impl OneValue<'_, '_> {
+    fn is_group(&self, key: &str) -> bool {
+        self.keys.reading.borrow().filled.is_group(key)
+    }
+
     fn set<E: serde::de::Error>(self, value: Value<'_>) -> Result<(), E> {
         self.keys.reading.borrow_mut().set(self.key, value).map_err(|()| E::custom(""))
     }
@@ -149,7 +187,7 @@ impl OneValue<'_> {
     }
 }
 
-impl<'de> DeserializeSeed<'de> for OneValue<'_> {
+impl<'de> DeserializeSeed<'de> for OneValue<'_, '_> {
     type Value = ();
 
     fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<(), D::Error> {
@@ -157,7 +195,7 @@ impl<'de> DeserializeSeed<'de> for OneValue<'_> {
     }
 }
 
-impl<'de> Visitor<'de> for OneValue<'_> {
+impl<'de> Visitor<'de> for OneValue<'_, '_> {
     type Value = ();
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -195,6 +233,9 @@ impl<'de> Visitor<'de> for OneValue<'_> {
             "drill_sets" => while list.next_element_seed(SetName(self))?.is_some() {},
             "drill_list" => while list.next_element_seed(OneDrill(self))?.is_some() {},
             "machine.gears" => while list.next_element_seed(OneGear(self))?.is_some() {},
+            key if self.keys.reading.borrow().filled.is_list_of_objects(key) => {
+                while list.next_element_seed(OneObject(self))?.is_some() {}
+            }
             key if key.strip_prefix("dialect.").is_some_and(Dialect::takes_codes) => {
                 let mut codes = String::new();
                 while let Some(code) = list.next_element::<Cow<'de, str>>()? {
@@ -203,24 +244,41 @@ impl<'de> Visitor<'de> for OneValue<'_> {
                 }
                 self.set(Value::Text(codes.trim_end().as_bytes()))?;
             }
-            key if Job::is_group(key) => return Err(self.wrong_shape("an object, not a list")),
+            key if self.is_group(key) => return Err(self.wrong_shape("an object, not a list")),
             _ => return Err(self.wrong_shape("one value, not a list")),
         }
         Ok(())
     }
 
     fn visit_map<A: MapAccess<'de>>(self, map: A) -> Result<(), A::Error> {
-        if !Job::is_group(self.key) {
+        if !self.is_group(self.key) {
             return Err(self.wrong_shape("one value, not an object"));
         }
         Keys { prefix: &[self.key, "."].concat(), ..self.keys }.visit_map(map)
     }
 }
 
-/// One name of the list of drill sets: a text, nothing nested.
-struct SetName<'a>(OneValue<'a>);
+/// One object of a list of them: its keys are as new.
+struct OneObject<'a, 'f>(OneValue<'a, 'f>);
 
-impl<'de> DeserializeSeed<'de> for SetName<'_> {
+impl<'de> DeserializeSeed<'de> for OneObject<'_, '_> {
+    type Value = ();
+
+    fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<(), D::Error> {
+        let prefix = [self.0.key, "."].concat();
+        {
+            let mut reading = self.0.keys.reading.borrow_mut();
+            reading.seen.retain(|key| !key.starts_with(&prefix));
+            reading.filled.begin_object(self.0.key);
+        }
+        deserializer.deserialize_map(Keys { prefix: &prefix, ..self.0.keys })
+    }
+}
+
+/// One name of the list of drill sets: a text, nothing nested.
+struct SetName<'a, 'f>(OneValue<'a, 'f>);
+
+impl<'de> DeserializeSeed<'de> for SetName<'_, '_> {
     type Value = ();
 
     fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<(), D::Error> {
@@ -228,7 +286,7 @@ impl<'de> DeserializeSeed<'de> for SetName<'_> {
     }
 }
 
-impl<'de> Visitor<'de> for SetName<'_> {
+impl<'de> Visitor<'de> for SetName<'_, '_> {
     type Value = ();
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -241,9 +299,9 @@ impl<'de> Visitor<'de> for SetName<'_> {
 }
 
 /// One drill of the list of drills: a name or a diameter, nothing nested.
-struct OneDrill<'a>(OneValue<'a>);
+struct OneDrill<'a, 'f>(OneValue<'a, 'f>);
 
-impl<'de> DeserializeSeed<'de> for OneDrill<'_> {
+impl<'de> DeserializeSeed<'de> for OneDrill<'_, '_> {
     type Value = ();
 
     fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<(), D::Error> {
@@ -251,7 +309,7 @@ impl<'de> DeserializeSeed<'de> for OneDrill<'_> {
     }
 }
 
-impl<'de> Visitor<'de> for OneDrill<'_> {
+impl<'de> Visitor<'de> for OneDrill<'_, '_> {
     type Value = ();
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -276,9 +334,9 @@ impl<'de> Visitor<'de> for OneDrill<'_> {
 }
 
 /// One gear of the list of gears: a list of numbers.
-struct OneGear<'a>(OneValue<'a>);
+struct OneGear<'a, 'f>(OneValue<'a, 'f>);
 
-impl<'de> DeserializeSeed<'de> for OneGear<'_> {
+impl<'de> DeserializeSeed<'de> for OneGear<'_, '_> {
     type Value = ();
 
     fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<(), D::Error> {
@@ -286,7 +344,7 @@ impl<'de> DeserializeSeed<'de> for OneGear<'_> {
     }
 }
 
-impl<'de> Visitor<'de> for OneGear<'_> {
+impl<'de> Visitor<'de> for OneGear<'_, '_> {
     type Value = ();
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -306,9 +364,9 @@ impl<'de> Visitor<'de> for OneGear<'_> {
 }
 
 /// One number of a gear: a JSON number, or a text where it has to be exact.
-struct GearNumber<'a>(OneValue<'a>);
+struct GearNumber<'a, 'f>(OneValue<'a, 'f>);
 
-impl GearNumber<'_> {
+impl GearNumber<'_, '_> {
     fn held<E: serde::de::Error>(self, number: Result<Length, Error>) -> Result<Length, E> {
         number.map_err(|error| {
             self.0.keys.reading.borrow_mut().fail(error.about(Field::MachineGears), self.0.key);
@@ -317,7 +375,7 @@ impl GearNumber<'_> {
     }
 }
 
-impl<'de> DeserializeSeed<'de> for GearNumber<'_> {
+impl<'de> DeserializeSeed<'de> for GearNumber<'_, '_> {
     type Value = Length;
 
     fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<Length, D::Error> {
@@ -325,7 +383,7 @@ impl<'de> DeserializeSeed<'de> for GearNumber<'_> {
     }
 }
 
-impl<'de> Visitor<'de> for GearNumber<'_> {
+impl<'de> Visitor<'de> for GearNumber<'_, '_> {
     type Value = Length;
 
     fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

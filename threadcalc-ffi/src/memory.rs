@@ -334,6 +334,16 @@ pub(crate) fn fixed_text<const N: usize>(text: &str) -> [c_char; N] {
     held
 }
 
+/// What is displayed in a member of fixed length; what does not fit is left out from the first piece on that does not.
+pub(crate) fn display_text<const N: usize>(value: impl fmt::Display) -> [c_char; N] {
+    let mut held = [MaybeUninit::new(0); N];
+    let mut sink = Sink { room: held.get_mut(..N.saturating_sub(1)).unwrap_or(&mut []), length: 0 };
+    // A sink takes everything.
+    let _written = fmt::write(&mut sink, format_args!("{value}"));
+    // SAFETY: every byte was set at the beginning; a c_char is one byte.
+    held.map(|byte| c_char::from_ne_bytes([unsafe { byte.assume_init() }]))
+}
+
 /// A short text of the core in a longer member: a copy of fixed size, which is cheaper than one of a length.
 pub(crate) fn padded_text<const M: usize, const N: usize>(text: Text<M>) -> [c_char; N] {
     const { assert!(M < N, "a NUL has to follow") };

@@ -2,11 +2,14 @@
 
 use core::ffi::c_char;
 
+use threadcalc_core::nc::{ProgramFindingId, ProgramNumberKey};
 use threadcalc_core::{
     BottomVerdict, ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, GaugeReading, Hand,
     Holder, IsoTapClass, LimitLetter, Material, Move, NumberKey, Plating, PropertyClass, Series, Severity, Side, Sides,
     Suits, TapKind, Verdict, Weakest, WithinLimits, WrittenAs,
 };
+
+use threadcalc_core::nc::LeadVerdict;
 
 use crate::codes::{THREADCALC_STATUS_INTERNAL_FAULT, THREADCALC_STATUS_OK};
 
@@ -248,4 +251,22 @@ pub extern "C" fn threadcalc_move_name(next: i32) -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn threadcalc_bottom_verdict_name(bottom_verdict: i32) -> *const c_char {
     name_of!(BottomVerdict, name, bottom_verdict)
+}
+
+/// The stable id of a finding of a program: "lead-mismatch". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_program_finding_name(finding: i32) -> *const c_char {
+    name_of!(ProgramFindingId, name, finding)
+}
+
+/// The name of a number that a finding of a program carries: "lead_mm". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_program_number_name(key: i32) -> *const c_char {
+    name_of!(ProgramNumberKey, name, key)
+}
+
+/// "identified", "ambiguous", "nonstandard". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_lead_verdict_name(lead_verdict: i32) -> *const c_char {
+    name_of!(LeadVerdict, name, lead_verdict)
 }

@@ -187,7 +187,14 @@ same_numbers! {
     meanings_of_no_repeats_have_the_numbers_of_the_core: "REPEAT_ZERO" threadcalc_core::RepeatZero,
     meanings_of_no_point_have_the_numbers_of_the_core: "NO_POINT" threadcalc_core::NoPoint,
     blanks_in_numbers_have_the_numbers_of_the_core: "SPACES_IN_NUMBERS" threadcalc_core::NumberSpaces,
+    findings_of_a_program_have_the_numbers_of_the_core: "PROGRAM_FINDING" threadcalc_core::nc::ProgramFindingId,
+    numbers_of_a_program_have_the_numbers_of_the_core: "PROGRAM_NUMBER" threadcalc_core::nc::ProgramNumberKey,
+    lines_of_evidence_have_the_numbers_of_the_core: "EVIDENCE" threadcalc_core::nc::EvidenceKind,
+    sources_of_a_thread_have_the_numbers_of_the_core: "THREAD_SOURCE" threadcalc_core::nc::ThreadSource,
+    reasons_have_the_numbers_of_the_core: "REASON" threadcalc_core::nc::Reason,
+    kinds_of_tool_have_the_numbers_of_the_core: "TOOL_KIND" threadcalc_core::nc::ToolKind,
     orders_of_a_block_have_the_numbers_of_the_core: "BLOCK_ORDER" threadcalc_core::BlockOrder,
+    verdicts_on_a_lead_have_the_numbers_of_the_core: "LEAD_VERDICT" threadcalc_core::nc::LeadVerdict,
 }
 
 /// The library's own fault has no code in the core, which cannot panic.

@@ -87,7 +87,7 @@ answer! {
 }
 
 /// The core's dialect from a `Dialect`, the name of a built-in one, or a dict.
-fn dialect_of(value: &Bound<'_, PyAny>) -> PyResult<core::Dialect> {
+pub fn dialect_of(value: &Bound<'_, PyAny>) -> PyResult<core::Dialect> {
     if let Ok(dialect) = value.cast::<Dialect>() {
         return Ok(dialect.get().0);
     }

@@ -14,6 +14,7 @@ mod answer;
 mod bench;
 mod blind_hole;
 mod bottoming;
+mod check;
 mod comment;
 mod countersink;
 mod cutting;
@@ -27,6 +28,7 @@ mod finding;
 mod gauge;
 mod gear;
 mod hole_note;
+mod identify;
 mod job;
 mod limits;
 mod motion;
@@ -34,6 +36,7 @@ mod number;
 mod pipe;
 mod plan;
 mod program_depth;
+mod program_finding;
 mod reading;
 mod tap;
 mod tap_drill;
@@ -52,6 +55,8 @@ mod _threadcalc {
     use crate::blind_hole::{BlindThread, ChamferReading, chamfers_for_full_thread, full_thread_that_fits};
     #[pymodule_export]
     use crate::bottoming::{BottomReading, Bottoming, bottoming, run_out_mm};
+    #[pymodule_export]
+    use crate::check::{Report, check};
     #[pymodule_export]
     use crate::comment::{Comment, FoundThread, read_comment};
     #[pymodule_export]
@@ -86,6 +91,8 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::hole_note::{HoleNote, read_hole_note};
     #[pymodule_export]
+    use crate::identify::{Identification, Match, identify, identify_feed, identify_lead, threads_of_pitch};
+    #[pymodule_export]
     use crate::job::Job;
     #[pymodule_export]
     use crate::limits::{Limits, Profile};
@@ -102,6 +109,8 @@ mod _threadcalc {
     use crate::plan::{CardRow, Plan, Spindle, plan};
     #[pymodule_export]
     use crate::program_depth::{ProgramDepth, program_depth, program_depth_of_derived};
+    #[pymodule_export]
+    use crate::program_finding::{ProgramFinding, TappedHole};
     #[pymodule_export]
     use crate::reading::Reading;
     #[pymodule_export]

@@ -2,10 +2,12 @@
 //!
 //! Pointers are valid or NULL, lengths and sizes are true; everything else is whatever the input says.
 
+mod checks;
 mod cycles;
 mod depths;
 mod drills;
 mod gauges;
+mod identify;
 mod input;
 mod judged_drills;
 pub mod memory;
@@ -48,7 +50,8 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 76] = [
+const OPERATIONS: [Operation; 78] = [
+const OPERATIONS: [Operation; 79] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -124,7 +127,12 @@ const OPERATIONS: [Operation; 76] = [
     judged_drills::form_hole,
     judged_drills::judge,
     cycles::cycle,
+    identify::lead,
+    identify::words,
+    identify::threads,
     taps::usual_limit,
+    checks::pieces,
+    checks::json,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.

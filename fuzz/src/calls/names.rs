@@ -6,7 +6,8 @@ use threadcalc::*;
 
 use super::{Input, State};
 
-const NAMES: [extern "C" fn(i32) -> *const c_char; 31] = [
+const NAMES: [extern "C" fn(i32) -> *const c_char; 33] = [
+const NAMES: [extern "C" fn(i32) -> *const c_char; 32] = [
     threadcalc_status_name,
     threadcalc_field_name,
     threadcalc_finding_name,
@@ -38,6 +39,9 @@ const NAMES: [extern "C" fn(i32) -> *const c_char; 31] = [
     threadcalc_verdict_name,
     threadcalc_move_name,
     threadcalc_bottom_verdict_name,
+    threadcalc_program_finding_name,
+    threadcalc_program_number_name,
+    threadcalc_lead_verdict_name,
 ];
 
 /// Every name of one number: a short text, "unknown" at least.

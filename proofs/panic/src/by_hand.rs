@@ -15,6 +15,9 @@ use crate::sink::Sink;
 use crate::{all, entry};
 
 entry!("tap_drill", (thread: &Thread, request: &TapDrillRequest) => tap_drill(thread, request));
+entry!("threads_of_pitch", (pitch_mm: Length, diameter_mm: Length, starts: i64) => {
+    nc::threads_of_pitch(pitch_mm, diameter_mm, starts).map(all)
+});
 
 // Exactly what must not happen in the core: an index that nobody has checked.
 #[cfg(feature = "planted")]

@@ -11,7 +11,7 @@ use crate::length::{Length, Ratio};
 use crate::range::{above_zero, within, zero_or_more};
 
 /// Beyond any lead, travel and feed of a machine tool, in mm and mm/min.
-const MOST_LEAD: i64 = 1_000;
+pub(crate) const MOST_LEAD: i64 = 1_000;
 pub(crate) const MOST_TRAVEL: i64 = 10_000;
 const MOST_FEED: i64 = 10_000_000;
 /// Spindles between a hand wheel and a grinding spindle, in rpm/s.

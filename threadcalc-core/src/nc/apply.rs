@@ -1,7 +1,7 @@
 //! One block after the other changes the state, in the order in which a control takes its words.
 
 use super::block::Block;
-use super::codes::{Code, Codes, Meaning, group};
+use super::codes::{Code, Codes, Meaning};
 use super::number::power_of_ten;
 use super::state::{Act, Call, CycleWords, Effects, FeedWord, Found, Held, Mode, Motion, Said, State, letter_bit};
 use super::values::Values;
@@ -59,15 +59,22 @@ const fn turn(meaning: Meaning, units_first: bool) -> u8 {
         Meaning::Units(_) => 7,
         Meaning::CutterCompensation(_) | Meaning::LengthOffset(_) | Meaning::WorkOffset(_) => 8,
         Meaning::Incremental(_) | Meaning::Return => 9,
-        Meaning::Mirror(_) | Meaning::Scale(_) | Meaning::Rotate(_) | Meaning::OwnAxisWords | Meaning::CancelCycle => {
-            10
-        }
+        Meaning::Mirror(_)
+        | Meaning::Scale(_)
+        | Meaning::Rotate(_)
+        | Meaning::OwnAxisWords
+        | Meaning::Origin
+        | Meaning::Data => 10,
+        // G80 before the move that stands beside it.
+        Meaning::CancelCycle => 10,
         Meaning::Call | Meaning::CallReturn | Meaning::Stop | Meaning::ProgramEnd => 12,
         _ => 11,
     }
 }
 
 const TAKES_F: u8 = 2;
+/// G54.1 in tenths.
+const EXTENDED_OFFSET: u32 = 541;
 const TURNS: u8 = 12;
 
 impl State {
@@ -86,11 +93,21 @@ impl State {
             }
             for (meaning, _) in words.meanings().filter(|(meaning, _)| turn(*meaning, units_first) == now) {
                 self.switch(meaning, &words, context, &mut effects);
-                let own = Meaning::OwnAxisWords == meaning
-                    || matches!(meaning, Meaning::Mirror(_) | Meaning::Scale(_) | Meaning::Rotate(_) | Meaning::Call);
+                let own = matches!(
+                    meaning,
+                    Meaning::OwnAxisWords
+                        | Meaning::Origin
+                        | Meaning::Data
+                        | Meaning::Mirror(_)
+                        | Meaning::Scale(_)
+                        | Meaning::Rotate(_)
+                        | Meaning::Call
+                );
                 axis_words_are_own |= own;
             }
         }
+        // A turned table holds another side of the part.
+        effects.origin_moves |= b"ABC".iter().any(|axis| words.get(*axis).is_some());
         if axis_words_are_own {
             self.lose_axes(&words);
         } else {
@@ -121,8 +138,7 @@ impl State {
             if meaning == Meaning::Unknown {
                 effects.foreign = effects.foreign.or(Some(found));
             }
-            let is_strict = context.dialect.reading.unlisted_codes_alarm == Some(true);
-            let bit = group(meaning, is_strict).map_or(0, |group| 1_u32.wrapping_shl(u32::from(group)));
+            let bit = context.codes.groups(meaning);
             if groups & bit != 0 {
                 effects.twice = effects.twice.or(Some(found));
                 continue;
@@ -156,7 +172,8 @@ impl State {
         } else {
             value
         };
-        Said { value, written, line, column: word.column(), end_column: word.end_column(), counted: counts }
+        let unreadable = matches!(word.value(), WordValue::Unreadable);
+        Said { value, written, line, column: word.column(), end_column: word.end_column(), counted: counts, unreadable }
     }
 
     fn take_feed_and_speed(&mut self, words: &Words, context: &Context<'_>, effects: &mut Effects) {
@@ -184,6 +201,8 @@ impl State {
     fn switch(&mut self, meaning: Meaning, words: &Words, context: &Context<'_>, effects: &mut Effects) {
         let line = words.line;
         let on = |value| Held::new(value, line);
+        effects.origin_moves |=
+            matches!(meaning, Meaning::Origin | Meaning::Mirror(_) | Meaning::Scale(_) | Meaning::Rotate(_));
         match meaning {
             Meaning::Units(unit) => {
                 effects.units_changed |= self.unit().is_some_and(|before| before != unit);
@@ -198,6 +217,7 @@ impl State {
                 effects.tool_change = true;
                 self.tool = Some(Held::new(self.tool_pending, line));
                 self.length_offset = on(false);
+                self.cycle.other_tool = true;
             }
             Meaning::Spindle(spindle) => {
                 effects.spindle_code = Some(spindle);
@@ -212,6 +232,10 @@ impl State {
             Meaning::CutterCompensation(is_on) => self.compensation = on(is_on),
             Meaning::LengthOffset(is_on) => self.length_offset = on(is_on),
             Meaning::WorkOffset(offset) => {
+                // Of G54.1, P says which.
+                let extended = whole(words.get(b'P')).filter(|_| offset == EXTENDED_OFFSET).unwrap_or(0);
+                let extended = u32::try_from(extended).unwrap_or(0).saturating_mul(1000);
+                let offset = offset.saturating_add(extended);
                 if self.work_offset != offset {
                     self.work_offset = offset;
                     self.position = super::state::Position::default();
@@ -225,6 +249,7 @@ impl State {
             }
             Meaning::Scale(is_on) => self.scale = on(is_on),
             Meaning::Rotate(is_on) => self.rotate = on(is_on),
+            Meaning::Data => effects.origin_moves = matches!(whole(words.get(b'L')), None | Some(2 | 20)),
             Meaning::Call => effects.call = Some(call(words, context)),
             Meaning::CallReturn => effects.call_return = true,
             Meaning::ProgramEnd => effects.program_end = true,
@@ -235,7 +260,7 @@ impl State {
             | Meaning::DrillCycle
             | Meaning::OtherCycle
             | Meaning::CancelCycle => self.begin_motion(meaning, words, context, effects),
-            Meaning::OwnAxisWords | Meaning::Stop | Meaning::Indifferent | Meaning::Unknown => {}
+            Meaning::OwnAxisWords | Meaning::Origin | Meaning::Stop | Meaning::Indifferent | Meaning::Unknown => {}
         }
     }
 
@@ -269,10 +294,10 @@ impl State {
         if motion.is_cycle() && self.motion != motion {
             let (r, z) = if sticky || self.motion.is_cycle() { (self.cycle.r, self.cycle.z) } else { (None, None) };
             let initial_z = if self.motion.is_cycle() { self.cycle.initial_z } else { self.position.z };
-            let (line, depth) = (words.line, self.depth);
-            self.cycle = CycleWords { r, z, initial_z, line, depth, ..CycleWords::default() };
+            self.cycle = CycleWords { r, z, initial_z, line: words.line, ..CycleWords::default() };
         } else if motion.is_cycle() {
             self.cycle.line = words.line;
+            self.cycle.other_tool = false;
         }
         if !motion.is_cycle() && self.motion.taps() {
             self.rigid = None;
@@ -307,8 +332,11 @@ fn ten_to(exponent: u8) -> Option<Length> {
     power_of_ten(exponent).map(Length::integer)
 }
 
+fn whole(said: Option<Said>) -> Option<i64> {
+    said.and_then(|said| said.value).and_then(Length::whole)
+}
+
 fn call(words: &Words, context: &Context<'_>) -> Call {
-    let whole = |said: Option<Said>| said.and_then(|said| said.value).and_then(Length::whole);
     let repeats = words.of(context.dialect.reading.repeat_word).or_else(|| words.get(b'L'));
     Call {
         program: whole(words.get(b'P')).and_then(|number| u64::try_from(number).ok()),
@@ -333,6 +361,7 @@ impl Effects {
             repeats: 1,
             repeats_zero: false,
             moves_across: false,
+            origin_moves: false,
             call: None,
             call_return: false,
             program_end: false,

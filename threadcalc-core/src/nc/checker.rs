@@ -142,15 +142,7 @@ impl Checker {
     /// The lines of the calls that are being followed, the outermost first.
     pub(super) fn set_calls(&mut self, lines: impl Iterator<Item = u32>) {
         self.judge.calls = [0; MOST_CALLS_TOLD];
-        let mut depth = 0_u8;
-        let mut places = self.judge.calls.iter_mut();
-        for line in lines {
-            depth = depth.saturating_add(1);
-            if let Some(place) = places.next() {
-                *place = line;
-            }
-        }
-        self.judge.state.depth = depth;
+        self.judge.calls.iter_mut().zip(lines).for_each(|(place, line)| *place = line);
     }
 
     /// The block that was just read; what it does is given back for who follows calls.
@@ -183,7 +175,9 @@ impl Checker {
         if let Some(finding) = self.shadow.follow(block, is_deleted && !switch_is_on, mine, &self.judge) {
             self.judge.tell(finding);
         }
-        if let Some(effects) = effects.filter(|effects| effects.program_end) {
+        // A return to no call begins the program again; behind a `/` it may not.
+        let again = |effects: &Effects| effects.call_return && !is_deleted && self.judge.calls[0] == 0;
+        if let Some(effects) = effects.filter(|effects| effects.program_end || again(effects)) {
             self.judge.close();
             self.judge.state.ended = true;
             return Some(effects);

@@ -54,8 +54,12 @@ pub(super) enum Meaning {
     /// Which work offset, in tenths of its code.
     WorkOffset(u32),
     Return,
-    /// Dwell, offsets and reference points: the axis words of the block are theirs.
+    /// Dwell and reference points: the axis words of the block are theirs.
     OwnAxisWords,
+    /// Moves the origin by its axis words.
+    Origin,
+    /// Sets data by its words: the origin with L2 and L20.
+    Data,
     Spindle(Spindle),
     ToolChange,
     Override(bool),
@@ -139,13 +143,28 @@ impl Codes {
         }
     }
 
+    /// The groups of a code, a bit each: codes that share one exclude each other in a block.
+    ///
+    /// On most mills G80 and the cycles have a group beside that of the moves, so that `G80 G0 Z100.` is one
+    /// block (common practice); in RS274/NGC all of them are motions (NISTIR 6556 table 4).
+    pub(super) fn groups(&self, meaning: Meaning) -> u32 {
+        let of = |group: u8| 1_u32.wrapping_shl(u32::from(group));
+        match meaning {
+            Meaning::CancelCycle if !self.only_own => of(CYCLES),
+            Meaning::CancelCycle | Meaning::Tap { .. } | Meaning::DrillCycle | Meaning::OtherCycle => {
+                of(MOTIONS) | of(CYCLES)
+            }
+            _ => group(meaning).map_or(0, of),
+        }
+    }
+
     /// G codes that the mills of the word-address format share.
     ///
     /// NISTIR 6556 table 4 and ISO 6983-1; G74 as the left-hand cycle and G95 are common practice.
     fn of_g(&self, tenths: u32) -> Meaning {
         match tenths {
             0 => Meaning::Rapid,
-            10 | 20 | 30 => Meaning::FeedMove,
+            10 | 20 | 30 | 382 => Meaning::FeedMove,
             840 if self.taps_by_custom => Meaning::Tap { hand: Hand::Right, pecks: false },
             740 if self.taps_by_custom => Meaning::Tap { hand: Hand::Left, pecks: false },
             730 | 810 | 820 | 830 => Meaning::DrillCycle,
@@ -164,7 +183,9 @@ impl Codes {
             950 if !self.only_own => Meaning::FeedMode(FeedMode::PerRevolution),
             960 => Meaning::SurfaceSpeed(true),
             970 => Meaning::SurfaceSpeed(false),
-            40 | 100 | 280 | 281 | 300 | 301 | 520 | 530 | 920..=923 => Meaning::OwnAxisWords,
+            40 | 280 | 281 | 300 | 301 | 530 => Meaning::OwnAxisWords,
+            100 => Meaning::Data,
+            520 | 920..=923 => Meaning::Origin,
             610 | 611 | 640 => Meaning::Indifferent,
             _ => Meaning::Unknown,
         }
@@ -187,18 +208,13 @@ const fn of_m(tenths: u32) -> Meaning {
     }
 }
 
-/// Codes of one group exclude each other in a block.
-pub(super) const fn group(meaning: Meaning, is_strict: bool) -> Option<u8> {
+const MOTIONS: u8 = 1;
+const CYCLES: u8 = 9;
+
+/// The group of a code that is in one alone.
+const fn group(meaning: Meaning) -> Option<u8> {
     Some(match meaning {
-        Meaning::Rapid
-        | Meaning::FeedMove
-        | Meaning::Tap { .. }
-        | Meaning::Stroke
-        | Meaning::DrillCycle
-        | Meaning::OtherCycle => 1,
-        Meaning::CancelCycle if is_strict => 1,
-        // Elsewhere G80 may stand beside the next motion, and acts before it.
-        Meaning::CancelCycle => 14,
+        Meaning::Rapid | Meaning::FeedMove | Meaning::Stroke => MOTIONS,
         Meaning::Plane { .. } => 2,
         Meaning::Incremental(_) => 3,
         Meaning::FeedMode(_) | Meaning::InverseTime => 5,

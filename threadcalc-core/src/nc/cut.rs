@@ -65,7 +65,8 @@ impl Cuts {
     pub(super) fn of(state: &State, dialect: &Dialect) -> Self {
         let mut cuts = Self(List::new(Cut { lead_mm: Length::ZERO, reading: "" }));
         let basis = dialect.reading.feed_basis;
-        if basis == Some(FeedBasis::LeadWord) || (basis.is_none() && state.cycle.lead.is_some()) {
+        let by_word = basis.is_none() && state.cycle.lead.is_some();
+        if basis == Some(FeedBasis::LeadWord) || by_word || state.uses_lead_word() {
             if let Some(lead_mm) = state.cycle.lead.and_then(|said| said.value) {
                 cuts.add(lead_mm, "");
             }
@@ -84,9 +85,9 @@ impl Cuts {
         cuts
     }
 
-    /// The same lead under another reading needs no second place.
+    /// The same lead under another reading needs no second place, and no lead is none.
     fn add(&mut self, lead_mm: Length, reading: &'static str) {
-        if !self.0.as_slice().iter().any(|cut| cut.lead_mm == lead_mm) {
+        if lead_mm.is_positive() && !self.0.as_slice().iter().any(|cut| cut.lead_mm == lead_mm) {
             self.0.push(Cut { lead_mm, reading });
         }
     }

@@ -57,6 +57,27 @@ pub(super) struct Comments {
     pub tool_text: ToolText,
     /// The comment of a block with T but without M6 speaks of the tool that comes.
     pending: Option<(ToolText, Option<Declared>)>,
+    /// The lines of nothing but comments that stand right before this block.
+    before: Before,
+}
+
+/// What lines of comments say of the tool that comes next.
+#[derive(Clone, Copy, Debug, Default)]
+struct Before {
+    said: Option<(ToolText, Option<Declared>)>,
+    /// They speak of several tools: a list.
+    is_list: bool,
+}
+
+impl Before {
+    fn add(&mut self, text: &[u8], line: u32, unit: Option<Unit>) {
+        let tool_text = ToolText::read(text, unit);
+        let Some(kind) = tool_text.kind else { return };
+        let thread = read_comment(text, kind.is_tap()).threads().next().map(|found| found.thread);
+        let declared = thread.map(|thread| Declared { thread, source: ThreadSource::ToolComment, line });
+        self.is_list |= self.said.is_some();
+        self.said = Some((tool_text, declared));
+    }
 }
 
 impl Comments {
@@ -65,10 +86,17 @@ impl Comments {
         if tool_change {
             (self.tool, self.near, self.operation) = (None, None, None);
             let pending = self.pending.take().filter(|_| !tool_word);
-            (self.tool_text, self.tool) = pending.unwrap_or_default();
+            let before = self.before.said.filter(|_| !self.before.is_list);
+            (self.tool_text, self.tool) = pending.or(before).unwrap_or_default();
         }
         for comment in block.comments() {
             self.read_one(comment.text, block, tool_word, tool_change, unit);
+            if block.words().is_empty() && block.program_number().is_none() {
+                self.before.add(comment.text, block.line(), unit);
+            }
+        }
+        if !block.words().is_empty() || block.program_number().is_some() {
+            self.before = Before::default();
         }
     }
 
@@ -87,7 +115,9 @@ impl Comments {
         let declared = thread.map(|thread| Declared { thread, source, line: block.line() });
         if tool_change {
             if tool_text.kind.is_some() {
-                self.tool_text = tool_text;
+                // What the block itself says stands before what stood before it.
+                let own = self.tool.filter(|tool| tool.line == block.line());
+                (self.tool_text, self.tool) = (tool_text, own.or(declared));
             }
             self.tool = self.tool.or(declared);
         } else if tool_word {

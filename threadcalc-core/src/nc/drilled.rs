@@ -80,9 +80,15 @@ impl Drilled {
         Self { holes: Ring::new(), any: false, somewhere: false }
     }
 
+    /// Forgets where holes are; true if there were any.
+    pub(super) fn forget(&mut self) -> bool {
+        let had = self.any;
+        *self = Self { holes: Ring::new(), any: had, somewhere: had };
+        had
+    }
+
     /// Adds a hole; true if an older one had to go.
     pub(super) fn push(&mut self, hole: DrilledHole) -> bool {
-        self.any = true;
         let forgets = self.holes.push(hole);
         self.somewhere |= forgets;
         forgets

@@ -34,6 +34,7 @@ impl State {
                 self.cycle.incremental = self.is_incremental();
                 self.cycle.initial_z = self.position.z;
                 self.cycle.holes = 1;
+                effects.moves_across = self.leaves_its_place(words);
                 Act::Tap
             }
             _ if !has_axis => return,
@@ -52,10 +53,10 @@ impl State {
             }
         };
         if effects.act == Act::Tap {
-            if let Some(feed) = &mut self.feed {
+            if let Some(feed) = self.feed.as_mut().filter(|_| self.cycle.lead.is_none()) {
                 feed.for_tapping = true;
+                self.tapped_mode_line = self.mode.map(|mode| mode.line);
             }
-            self.tapped_mode_line = self.mode.map(|mode| mode.line);
         }
     }
 
@@ -90,6 +91,15 @@ impl State {
             Some(count) => count,
             None => 1,
         };
+    }
+
+    /// Whether X or Y of the block is another place than this one.
+    fn leaves_its_place(&self, words: &Words) -> bool {
+        [(b'X', self.position.x), (b'Y', self.position.y)].into_iter().any(|(axis, here)| {
+            let there = words.place(axis).map(|place| place.and_then(|place| self.in_mm(place)));
+            let stays = if self.is_incremental() { Some(Length::ZERO) } else { here };
+            there.is_some_and(|there| there.is_none() || there != stays)
+        })
     }
 
     fn move_across(&mut self, words: &Words, times: u32) {

@@ -7,7 +7,7 @@ use super::finding_id::ProgramFindingId as Id;
 use super::judge::{Judge, Tapping, as_hole};
 use super::options::ToolKind;
 use super::report::Reason;
-use super::state::Effects;
+use super::state::{Act, Effects};
 use crate::depth::{BottomVerdict, bottoming, point_height_mm};
 use crate::drill::{Drill, Tap, WithinLimits, judge_drill};
 use crate::finding::Severity;
@@ -20,10 +20,18 @@ const MOST_DIAMETERS: i64 = 12;
 /// A taper thread this many turns off its nominal depth is guessed.
 const TAPER_TURNS: i64 = 2;
 
+/// Percent of what a form tap makes: beyond it there is too much metal, below it hardly a thread (judgement).
+const FORM_PERCENT: core::ops::RangeInclusive<f64> = 40.0..=100.0;
+
 impl Judge {
     /// A hole that is drilled.
-    pub(super) fn drill(&mut self, _effects: &Effects) {
-        self.drilled.any = true;
+    pub(super) fn drill(&mut self, effects: &Effects) {
+        if effects.repeats == 0 {
+            return;
+        }
+        // A bored hole is a hole too, but a program that only bores is none that drills.
+        self.drilled.any |= effects.act == Act::Drill;
+        self.drilled.somewhere |= effects.repeats > 1 && self.state.is_incremental();
         let tool = self.tool();
         let (kind, diameter_mm) = self.comments.kind(tool.as_ref());
         let Some(place) = Place::of(self.state.position, self.state.work_offset) else {
@@ -175,10 +183,10 @@ impl Judge {
         let drill = Drill::of_diameter(diameter);
         let as_hole = as_hole(thread);
         let judged = |tap| judge_drill(&as_hole, drill, tap, None, None).ok();
-        let suits = |tap| match tap {
-            Tap::Cut => judged(tap)
-                .is_some_and(|judged| judged.chosen.within_limits != WithinLimits::No && !judged.findings.has_error()),
-            Tap::Form => may_be_formed(thread, diameter),
+        let suits = |tap| {
+            judged(tap)
+                .filter(|judged| judged.chosen.within_limits != WithinLimits::No && !judged.findings.has_error())
+                .is_some_and(|judged| tap == Tap::Cut || FORM_PERCENT.contains(&judged.chosen.percent))
         };
         let taps: &[Tap] = match at.kind {
             Some(ToolKind::FormTap) => &[Tap::Form],
@@ -239,10 +247,4 @@ impl Judge {
         finding.thread = Some(*thread);
         self.tell_hole(finding);
     }
-}
-
-/// Between 45 and 95 percent of 0.68 P below the major diameter: outside of that no form tap has its hole.
-fn may_be_formed(thread: &Thread, drill_mm: Length) -> bool {
-    let share = thread.major_mm().minus(drill_mm).and_then(|below| below.over(thread.pitch_mm()));
-    share.is_ok_and(|share| share >= Length::parts(306, 1000) && share <= Length::parts(646, 1000))
 }

@@ -59,6 +59,8 @@ pub(super) struct Judge {
     pub holes: u32,
     /// The lines of the calls that lead here.
     pub calls: [u32; super::finding::MOST_CALLS_TOLD],
+    /// The motion that held at the innermost of them.
+    pub motion_at_call: Option<Motion>,
 }
 
 /// A hole that is about to be tapped.
@@ -131,6 +133,7 @@ impl Judge {
             end_column: 1,
             holes: 0,
             calls: [0; super::finding::MOST_CALLS_TOLD],
+            motion_at_call: None,
         }
     }
 
@@ -152,10 +155,17 @@ impl Judge {
         let effects = self.state.apply(block, &context);
         let tool_word = block.words().iter().any(|word| word.letter() == b'T');
         self.comments.read(block, tool_word, effects.tool_change, self.state.unit());
-        self.modal(&effects, before);
+        if effects.origin_moves {
+            self.forget_places();
+        }
+        if self.modal(&effects, before) {
+            // The control stops here.
+            self.variables.assign(block);
+            return effects;
+        }
         match effects.act {
             Act::Tap => self.tap(&effects),
-            Act::Drill => self.drill(&effects),
+            Act::Drill | Act::OtherCycle => self.drill(&effects),
             _ => {}
         }
         self.variables.assign(block);
@@ -171,6 +181,14 @@ impl Judge {
         self.state.motion = Motion::Unknown;
         self.state.position = super::state::Position::default();
         self.not_checked.note(Reason::BlockNotRead, self.line);
+    }
+
+    /// Places of the program are other places of the part from here on.
+    fn forget_places(&mut self) {
+        if self.drilled.forget() {
+            self.not_checked.note(Reason::PlaceNotKnown, self.line);
+        }
+        self.tapped = Tapped::new();
     }
 
     /// A finding at the block.
@@ -211,11 +229,6 @@ impl Judge {
         while let Some(finding) = self.open.take() {
             self.queue.push(Event::Finding(finding));
         }
-    }
-
-    /// How many calls lead here.
-    pub(super) fn depth_of_calls(&self) -> u8 {
-        self.state.depth
     }
 
     pub(super) fn speed(&self) -> Option<Length> {

@@ -2,7 +2,8 @@
 //!
 //! A program is bytes. [`Reader`] takes them in pieces of any size and gives [`Block`]s: words with exact
 //! numbers or formulas, comments, and the faults of each line with their columns. [`evaluate`] computes a
-//! formula with the [`Variables`] that the program has set. What the words do is another question.
+//! formula with the [`Variables`] that the program has set. What the words do is another question; which
+//! standard pitch the lead is that they make, [`identify`] and [`identify_feed`] say.
 
 mod apply;
 mod block;
@@ -21,6 +22,8 @@ mod formula;
 mod go;
 mod hole;
 mod identify;
+#[cfg(feature = "serde")]
+mod json;
 mod judge;
 mod lead;
 mod lines;
@@ -47,6 +50,7 @@ mod variables;
 mod word;
 mod words;
 
+pub use crate::series::{PitchSystem, PitchSystems};
 pub use block::Block;
 pub use checker::Checker;
 pub use comments::BlockComment;
@@ -55,7 +59,9 @@ pub use fault::{Fault, FaultKind};
 pub use finding::{Evidence, EvidenceKind, FindingNumber, Message, ProgramFinding, ProgramNumberKey};
 pub use finding_id::ProgramFindingId;
 pub use formula::{Unresolved, evaluate};
-pub use identify::{FedLead, Identified, LeadVerdict, Match, identify, identify_fed};
+pub use identify::{
+    FeedWords, Identification, LEAD_WITHIN, LeadVerdict, Match, identify, identify_feed, threads_of_pitch,
+};
 pub use judge::MOST_TOOLS;
 pub use lines::{LineEnd, LineEnds};
 pub use number::{Number, Sign};
@@ -63,6 +69,6 @@ pub use options::{CheckOptions, Tool, ToolKind};
 pub use postfix::{Binary, Formula, Operation, Unary};
 pub use program::ProgramCheck;
 pub use reader::{Blocks, Reader, ReaderSettings, Taken};
-pub use report::{Event, NEVER_CHECKED, Reason, TappedHole, Unchecked};
+pub use report::{Event, NEVER_CHECKED, Reason, Report, TappedHole, Unchecked};
 pub use variables::{Variable, Variables};
 pub use word::{Assignment, InnerDelete, Word, WordValue, code_tenths};

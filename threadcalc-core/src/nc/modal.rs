@@ -9,13 +9,16 @@ use super::finding::{EvidenceKind, FindingNumber, ProgramFinding, ProgramNumberK
 use super::finding_id::ProgramFindingId as Id;
 use super::judge::{Judge, Tapping};
 use super::report::Reason;
-use super::state::{Act, Effects, Found, Mode, Motion, letter_bit};
-use crate::dialect::{DwellUnit, FeedBasis};
+use super::state::{Act, Effects, Found, Mode, Motion, Said, letter_bit};
+use crate::dialect::DwellUnit;
 use crate::feed::{FeedMode, Unit};
 use crate::finding::Severity;
 use crate::length::Length;
 use crate::motion::Holder;
 use crate::thread::Hand;
+
+/// No mill and no drill feeds more than this in a turn, in mm; per minute nobody feeds so little.
+const MOST_MM_A_TURN: i64 = 5;
 
 impl Judge {
     /// What is wrong with a block as it is written.
@@ -43,14 +46,16 @@ impl Judge {
     }
 
     /// What a block leaves behind or changes, whatever it moves.
-    pub(super) fn modal(&mut self, effects: &Effects, before: Motion) {
+    ///
+    /// True if the control does not have a code of it, and stops.
+    pub(super) fn modal(&mut self, effects: &Effects, before: Motion) -> bool {
         if let Some(found) = effects.twice {
             self.tell(self::at(Id::TwoCodesOneGroup, self.line, &found));
         }
-        self.foreign(effects);
-        // A subprogram of positions goes back with the cycle that it was called with.
-        let returns = effects.call_return && self.state.cycle.depth == self.depth_of_calls();
-        let ends = effects.tool_change || effects.program_end || (returns && self.depth_of_calls() > 0);
+        let stops = self.foreign(effects);
+        // A cycle that was active at the call is that of the places in the subprogram.
+        let returns = effects.call_return && self.motion_at_call != Some(before);
+        let ends = effects.tool_change || effects.program_end || returns;
         if before.taps() && (ends || self.state.motion != before) {
             self.close();
         }
@@ -61,37 +66,40 @@ impl Judge {
         }
         match effects.act {
             Act::FeedMove | Act::Drill | Act::OtherCycle => self.carried(effects),
-            Act::Nothing => {
+            // Of two motions in one block, the second has been told.
+            Act::Nothing if effects.twice.is_none() => {
                 let finding = self.at_block(Id::AxisWordsWithoutMotion);
                 self.tell(finding);
             }
             _ => {}
         }
+        stops
     }
 
     /// Tapping codes that this control does not have.
-    fn foreign(&mut self, effects: &Effects) {
-        let Some(found) = effects.foreign.filter(|found| found.letter == b'G') else { return };
+    fn foreign(&mut self, effects: &Effects) -> bool {
+        let Some(found) = effects.foreign.filter(|found| found.letter == b'G') else { return false };
         let alarms = self.dialect.reading.unlisted_codes_alarm == Some(true);
-        if alarms || matches!(found.tenths, 740 | 840) {
+        let stops = alarms || matches!(found.tenths, 740 | 840);
+        if stops {
             self.tell(self::at(Id::CodeNotOnControl, self.line, &found));
             self.state.motion = Motion::Unknown;
         }
+        stops
     }
 
-    /// F was set under another mode than the one it is used under.
-    pub(super) fn feed_of_other_mode(&mut self, at: &Tapping) {
-        let (Some(feed), Some(mode)) = (self.state.feed, self.state.mode) else { return };
-        let follows = matches!(self.dialect.reading.feed_basis, None | Some(FeedBasis::ByMode));
-        if !follows || feed.mode.is_none_or(|set| set == mode.value) {
+    /// F is used under another mode than the one that it was given under.
+    pub(super) fn feed_kept_under_other_mode(&mut self, at: &Tapping) {
+        let (Some(feed), Some(now)) = (self.state.feed, self.state.mode) else { return };
+        if self.state.uses_lead_word() || feed.mode.is_none_or(|then| then == now.value) {
             return;
         }
         let finding = self
             .at_block(Id::FeedModeChangeWithoutFeed)
             .with_some(Key::Feed, feed.said.value.map(Length::to_f64))
             .because(EvidenceKind::Feed, feed.said.line)
-            .because(EvidenceKind::FeedMode, mode.line);
-        self.count(finding, mode.line, at.count);
+            .because(EvidenceKind::FeedMode, now.line);
+        self.count(finding, now.line, at.count);
     }
 
     /// The first move at feed behind tapping: F and the feed mode may still be the tap's.
@@ -102,8 +110,10 @@ impl Judge {
         let per_revolution = self.state.mode.is_some_and(|mode| mode.value == Mode::Feed(FeedMode::PerRevolution));
         let in_mm = if unit == Unit::Inch { value.times(Length::INCH).ok() } else { Some(value) };
         let feed_mm_min = in_mm.and_then(|feed| if per_revolution { feed.times(speed?).ok() } else { Some(feed) });
+        // A new F that a mill can feed in a turn was meant for one.
+        let is_by_turn = effects.feed_word && in_mm.is_some_and(|feed| feed <= Length::integer(MOST_MM_A_TURN));
         let finding = match self.state.tapped_mode_line {
-            Some(line) if per_revolution => self
+            Some(line) if per_revolution && !is_by_turn => self
                 .at_block(Id::FeedModeLeftActive)
                 .with(Key::SetAtLine, f64::from(line))
                 .with_some(Key::SpeedRpm, speed.map(Length::to_f64))
@@ -144,15 +154,20 @@ impl Judge {
     /// The values that a hole needs.
     pub(super) fn values_at_hole(&mut self, effects: &Effects, at: &Tapping, cuts: &Cuts) {
         let cycle = &self.state.cycle;
-        let open = |said: Option<super::state::Said>| said.is_some_and(|said| said.value.is_none());
-        let feed_open = self.state.feed.is_some_and(|feed| feed.said.value.is_none());
+        let feed = self.state.feed.map(|feed| feed.said).filter(|_| !self.state.uses_lead_word());
+        let needed = [self.state.speed, feed, cycle.r, cycle.z];
+        let open = |said: &&Said| said.value.is_none();
         let axes = effects.unknown & (letter_bit(b'X') | letter_bit(b'Y')) != 0;
-        if open(self.state.speed) || feed_open || open(cycle.r) || open(cycle.z) || axes {
+        let first = needed.iter().flatten().find(open);
+        if axes || first.is_some() {
             let finding = match effects.unknown_at {
                 Some(found) => self::at(Id::UnresolvedValue, self.line, &found),
                 None => self.at_block(Id::UnresolvedValue),
             };
-            self.tell(finding);
+            // Where a word is no number, that has been told.
+            if axes || first.is_some_and(|said| !(said.unreadable && said.line == self.line)) {
+                self.tell(finding);
+            }
         } else if cuts.first().is_none() {
             self.missing_words(at);
         }
@@ -162,7 +177,7 @@ impl Judge {
     }
 
     fn missing_words(&mut self, at: &Tapping) {
-        let is_zero = |value: Option<Length>| value.is_none_or(|value| value == Length::ZERO);
+        let is_zero = |value: Option<Length>| value.is_none_or(|value| !value.is_positive());
         let cause = self.state.cycle.line;
         if self.state.feed.is_none_or(|feed| is_zero(feed.said.value)) {
             let feed = self.state.feed.and_then(|feed| feed.said.value);
@@ -188,7 +203,7 @@ impl Judge {
 
     /// Whether the cycle runs with a tool that is no tap, or that came after it.
     pub(super) fn left_active(&mut self, at: &Tapping) -> bool {
-        let changed = self.state.tool.is_some_and(|tool| tool.line > self.state.cycle.line);
+        let changed = self.state.cycle.other_tool;
         let is_tap = at.kind.is_none_or(super::options::ToolKind::is_tap);
         let is_cycle = matches!(self.state.motion, Motion::Tap { .. });
         if !is_cycle || (is_tap && !changed) || (at.kind.is_none() && !changed) {
@@ -214,9 +229,7 @@ impl Judge {
     /// Modal states that do not go with tapping, and what the machine's limits say.
     pub(super) fn at_every_hole(&mut self, effects: &Effects, at: &Tapping, declared: Option<&Declared>) {
         let state = &self.state;
-        let no_offset =
-            state.tool.is_some_and(|tool| tool.line > state.length_offset.line) || !state.length_offset.value;
-        let no_offset = no_offset && state.tool.is_some();
+        let no_offset = !state.length_offset.value && state.tool.is_some();
         let is_cycle = matches!(state.motion, Motion::Tap { .. });
         let under_increments = state.is_incremental() && !state.cycle.incremental && is_cycle;
         let unlocked = self.dialect.reading.override_locked_in_cycle == Some(false) && !state.overrides_locked;

@@ -7,7 +7,7 @@ use super::list::List;
 use super::options::{CheckOptions, Tool};
 use super::reader::{Blocks, ReaderSettings};
 use super::report::{Event, Unchecked};
-use super::state::{Call, Effects};
+use super::state::{Call, Effects, Motion};
 use crate::dialect::Dialect;
 use crate::error::Error;
 
@@ -15,8 +15,7 @@ use crate::error::Error;
 const MOST_CALLS: usize = 10;
 /// How many subprograms of one text are found.
 const MOST_PROGRAMS: usize = 256;
-/// How many times over the text may be run by its calls, and how many blocks in any case.
-const MOST_TIMES: u64 = 16;
+/// How many blocks calls may run: one for every byte of the text, some fifteen times its blocks, and these.
 const BLOCKS_IN_ANY_CASE: u64 = 100_000;
 
 /// A place in the text that can be gone to.
@@ -33,6 +32,8 @@ struct Frame {
     target: Spot,
     left: u32,
     line: u32,
+    /// What held at the call.
+    motion: Option<Motion>,
 }
 
 /// The check of a whole program: holes and findings in the order in which they are known.
@@ -86,7 +87,7 @@ impl<'a> ProgramCheck<'a> {
             programs: List::new((0, Spot::default())),
             is_indexed: false,
             is_done: false,
-            budget: BLOCKS_IN_ANY_CASE.saturating_add((text.len() as u64).saturating_mul(MOST_TIMES)),
+            budget: BLOCKS_IN_ANY_CASE.saturating_add(text.len() as u64),
         }
     }
 
@@ -152,7 +153,8 @@ impl<'a> ProgramCheck<'a> {
         let is_open = self.text.get(self.at.saturating_sub(1)..self.at.saturating_add(1)) == Some(b"\r\n");
         let back = Spot { offset: self.at.saturating_add(usize::from(is_open)), line: self.checker.reader.line() };
         let line = self.checker.reader.block().line();
-        let frame = Frame { back, target, left: call.repeats.saturating_sub(1), line };
+        let motion = Some(self.checker.judge.state.motion);
+        let frame = Frame { back, target, left: call.repeats.saturating_sub(1), line, motion };
         if self.budget == 0 || !self.frames.push(frame) {
             self.tell(Id::RecursionLimit);
             return;
@@ -184,6 +186,7 @@ impl<'a> ProgramCheck<'a> {
     fn go_to(&mut self, spot: Spot) {
         self.at = spot.offset;
         self.checker.reader.go_to(spot.line, spot.offset as u64);
+        self.checker.judge.motion_at_call = self.frames.as_slice().last().and_then(|frame| frame.motion);
         self.checker.set_calls(self.frames.as_slice().iter().map(|frame| frame.line));
     }
 

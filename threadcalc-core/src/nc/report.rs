@@ -148,3 +148,16 @@ impl NotChecked {
         self.held.iter().flatten().copied()
     }
 }
+
+/// All of a check, for its JSON: a door collects the events, and the findings by line and column.
+///
+/// Written with [`NEVER_CHECKED`] beside it (feature `serde`).
+#[derive(Clone, Copy, Debug)]
+pub struct Report<'a> {
+    /// The blocks that tap, in the order in which they run.
+    pub tapped_holes: &'a [TappedHole],
+    /// The findings.
+    pub findings: &'a [ProgramFinding],
+    /// What was not checked.
+    pub not_checked: &'a [Unchecked],
+}

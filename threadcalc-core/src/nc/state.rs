@@ -37,6 +37,8 @@ pub(super) struct Said {
     pub end_column: u32,
     /// It has no point, and the control counts least increments.
     pub counted: bool,
+    /// It is no number, which has been told.
+    pub unreadable: bool,
 }
 
 /// F, with the unit and the mode that held when it was set.
@@ -91,8 +93,8 @@ pub(super) struct CycleWords {
     pub incremental: bool,
     /// The line of the cycle's code.
     pub line: u32,
-    /// How many calls lead to the code.
-    pub depth: u8,
+    /// A tool was changed since the code.
+    pub other_tool: bool,
     /// Holes since the code.
     pub holes: u32,
     /// Z before the cycle.
@@ -136,8 +138,6 @@ pub(super) struct State {
     pub tool_pending: Option<u32>,
     pub tool: Option<Held<Option<u32>>>,
     pub position: Position,
-    /// How many calls lead here.
-    pub depth: u8,
     pub program: Option<u64>,
     pub ended: bool,
 }
@@ -170,7 +170,6 @@ impl State {
             tool_pending: None,
             tool: None,
             position: Position::default(),
-            depth: 0,
             program: None,
             ended: false,
         }
@@ -186,6 +185,11 @@ impl State {
             Some(Unit::Inch) => length.times(Length::INCH).ok(),
             _ => Some(length),
         }
+    }
+
+    /// A single stroke with its lead written in it needs no F.
+    pub(super) fn uses_lead_word(&self) -> bool {
+        self.motion == Motion::Stroke && self.cycle.lead.is_some()
     }
 
     pub(super) fn is_incremental(&self) -> bool {
@@ -216,6 +220,8 @@ pub(super) struct Effects {
     pub repeats_zero: bool,
     /// X or Y stands in it.
     pub moves_across: bool,
+    /// Places mean something else behind it.
+    pub origin_moves: bool,
     pub call: Option<Call>,
     pub call_return: bool,
     pub program_end: bool,

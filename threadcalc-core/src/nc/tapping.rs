@@ -120,6 +120,7 @@ impl Judge {
         };
         let Some(declared) = declared else {
             self.identify(cuts, at);
+            self.feed_kept_under_other_mode(at);
             return;
         };
         let (mut wrong, mut right) = (None, false);
@@ -132,7 +133,7 @@ impl Judge {
         match wrong {
             None => {
                 self.note_good(first.lead_mm);
-                self.feed_of_other_mode(at);
+                self.feed_kept_under_other_mode(at);
             }
             Some((finding, _)) if !right => {
                 let finding = if cuts.is_one() { finding } else { finding.uncertain(first.reading) };

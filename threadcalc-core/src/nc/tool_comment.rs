@@ -27,6 +27,8 @@ const OTHERS: [&[u8]; 15] = [
     b"PROBE",
     b"CUTTER",
 ];
+/// A tap has a chamfer.
+const OF_TAPS: [&[u8]; 1] = [b"CHAMFER"];
 const FORMS: [&[u8]; 8] =
     [b"FORM", b"FORMING", b"ROLL", b"ROLLING", b"FLUTELESS", b"FORMER", b"GEWINDEFORMER", b"FURCHER"];
 
@@ -41,30 +43,41 @@ pub(super) struct ToolText {
 impl ToolText {
     /// Reads the comment of a tool; a diameter without a mark is in the program's unit.
     pub(super) fn read(text: &[u8], unit: Option<Unit>) -> Self {
-        let (mut tap, mut drill, mut spot, mut other, mut form) = (false, false, false, false, false);
+        let (mut kind, mut spot, mut form, mut before) = (None, false, false, None);
         for word in words(text) {
-            let is = |list: &[&[u8]]| list.iter().any(|known| word.eq_ignore_ascii_case(known));
-            tap |= is_tap_word(word);
-            drill |= is(&DRILLS);
-            spot |= is(&SPOTS);
-            other |= is(&OTHERS);
+            spot |= is_one_of(word, &SPOTS);
             // `FORM C` is a chamfer's form, not a kind of tap.
-            form |= is(&FORMS) && !is_chamfer_form(text, word);
+            form |= is_one_of(word, &FORMS) && !is_chamfer_form(text, word);
+            let named = kind_of(word);
+            // The first word says what the tool is, but a tap drill is a drill and a thread mill a mill.
+            let is_rest = kind.is_none() || (before == Some(ToolKind::Tap) && !is_one_of(word, &OF_TAPS));
+            kind = named.filter(|_| is_rest).or(kind);
+            before = named;
         }
-        let kind = if other {
-            Some(ToolKind::Other)
-        } else if drill {
-            Some(if spot { ToolKind::SpotDrill } else { ToolKind::Drill })
-        } else if tap {
-            Some(if form { ToolKind::FormTap } else { ToolKind::Tap })
-        } else if spot {
-            Some(ToolKind::SpotDrill)
-        } else {
-            None
+        let kind = match kind {
+            Some(ToolKind::Drill) if spot => Some(ToolKind::SpotDrill),
+            Some(ToolKind::Tap) if form => Some(ToolKind::FormTap),
+            None if spot => Some(ToolKind::SpotDrill),
+            kind => kind,
         };
         let drill_mm = if kind == Some(ToolKind::Drill) { diameter(text, unit) } else { None };
         Self { kind, drill_mm }
     }
+}
+
+/// What one word says that a tool is.
+fn kind_of(word: &[u8]) -> Option<ToolKind> {
+    if is_one_of(word, &OTHERS) {
+        Some(ToolKind::Other)
+    } else if is_one_of(word, &DRILLS) {
+        Some(ToolKind::Drill)
+    } else {
+        is_tap_word(word).then_some(ToolKind::Tap)
+    }
+}
+
+fn is_one_of(word: &[u8], list: &[&[u8]]) -> bool {
+    list.iter().any(|known| word.eq_ignore_ascii_case(known))
 }
 
 fn words(text: &[u8]) -> impl Iterator<Item = &[u8]> {
@@ -77,10 +90,20 @@ fn is_chamfer_form(text: &[u8], word: &[u8]) -> bool {
     word.eq_ignore_ascii_case(b"FORM") && later.next().is_some_and(|next| matches!(next, [b'A'..=b'F' | b'a'..=b'f']))
 }
 
-/// The first diameter of a text: `6.8`, `.201`, `13/64`, `#7`, `D6.8`.
+/// The diameter of a drill in a text: `6.8`, `.201`, `13/64`, `#7`, `D6.8`; a whole number only behind the word for
+/// the drill, since the number of a tool, of its flutes and its length are written too.
 fn diameter(text: &[u8], unit: Option<Unit>) -> Option<Length> {
-    let mut tokens = text.split(|byte| matches!(byte, b' ' | b'\t' | b',' | b':' | b'=' | b'(' | b')'));
-    tokens.find_map(|token| of_token(token, unit))
+    let tokens = || text.split(|byte| matches!(byte, b' ' | b'\t' | b':' | b'=' | b'(' | b')' | b';'));
+    if let Some(found) = tokens().filter(|token| !is_whole(token)).find_map(|token| of_token(token, unit)) {
+        return Some(found);
+    }
+    let mut later = tokens().filter(|token| !token.is_empty());
+    later.by_ref().find(|token| is_one_of(token, &DRILLS))?;
+    of_token(later.next()?, unit)
+}
+
+fn is_whole(token: &[u8]) -> bool {
+    token.iter().all(u8::is_ascii_digit)
 }
 
 fn of_token(token: &[u8], unit: Option<Unit>) -> Option<Length> {
@@ -88,20 +111,28 @@ fn of_token(token: &[u8], unit: Option<Unit>) -> Option<Length> {
         [b'D' | b'd' | 0xD8, rest @ ..] | [0xC3, 0x98, rest @ ..] => rest,
         all => all,
     };
+    let token = token.strip_suffix(b",").or(token.strip_suffix(b".")).unwrap_or(token);
     if token.first() == Some(&b'#') || (token.contains(&b'/') && token.first().is_some_and(u8::is_ascii_digit)) {
         return Drill::read(token).ok().map(|drill| drill.diameter_mm());
     }
-    let length = token.iter().take_while(|byte| byte.is_ascii_digit() || **byte == b'.').count();
-    let (number, mark) = token.split_at_checked(length)?;
-    // A whole number alone may be a tool's number or a length: only a decimal or a unit makes it a diameter.
+    let is_part = |byte: &&u8| byte.is_ascii_digit() || matches!(byte, b'.' | b',');
+    let (number, mark) = token.split_at_checked(token.iter().take_while(is_part).count())?;
     let is_mm = mark.eq_ignore_ascii_case(b"mm");
     let is_inch = mark == b"\"" || mark.eq_ignore_ascii_case(b"in") || number.first() == Some(&b'.');
     if number.is_empty() || !(is_mm || is_inch || mark.is_empty()) {
         return None;
     }
-    let value = read_number(number).ok().filter(|value| value.is_positive())?;
+    let value = with_point(number).filter(|value| value.is_positive())?;
     if is_mm || (!is_inch && unit != Some(Unit::Inch)) {
         return Some(value);
     }
     value.times(Length::INCH).ok()
+}
+
+/// A number with a point or, as half the world writes it, a comma.
+fn with_point(number: &[u8]) -> Option<Length> {
+    let mut written = [0_u8; 12];
+    let written = written.get_mut(..number.len())?;
+    written.iter_mut().zip(number).for_each(|(to, from)| *to = if *from == b',' { b'.' } else { *from });
+    read_number(written).ok()
 }

@@ -3,19 +3,19 @@
 use super::cut::{Basis, Cut, Cuts};
 use super::finding::{ProgramFinding, ProgramNumberKey as Key};
 use super::finding_id::ProgramFindingId as Id;
-use super::identify::{Identified, LeadVerdict, Match, identify};
+use super::identify::{Identification, LEAD_WITHIN, LeadVerdict, Match, identify, identify_rounded};
 use super::judge::{Judge, Tapping};
 use super::report::Reason;
 use crate::feed::Unit;
-use crate::length::{Length, Rounding};
+use crate::length::{Length, Ratio, Rounding};
 
 impl Judge {
     /// The lead alone, under the first reading that is a standard pitch, or under the first.
     pub(super) fn identify(&mut self, cuts: &Cuts, at: &Tapping) {
         self.not_checked.note(Reason::ThreadNotKnown, at.line);
-        let within = self.within();
+        let half_digit = self.half_digit().unwrap_or(Length::ZERO);
         let known = |cut: &Cut| {
-            let found = identify(cut.lead_mm, within).ok()?;
+            let found = identify_rounded(cut.lead_mm, half_digit).ok()?;
             (found.verdict() != LeadVerdict::Nonstandard).then_some((*cut, found))
         };
         let found = cuts.iter().find_map(|cut| known(&cut));
@@ -33,31 +33,30 @@ impl Judge {
         self.count(finding, cause, at.count);
     }
 
-    /// A word with all the decimals that its control takes may be a rounded one.
-    fn within(&self) -> Option<Length> {
+    /// Half of the last digit of an F with all the decimals that its control takes, in parts of the F: it may be
+    /// a rounded one.
+    fn half_digit(&self) -> Option<Ratio> {
         let feed = self.state.feed?;
         let mode = super::cut::bases(&self.state, &self.dialect).next()?.0.mode();
-        let decimals = self.feed_most_decimals(mode)?;
-        let (written, value) = (feed.said.written?, feed.said.value?);
-        if written.decimals() < decimals {
+        let (written, value) = (feed.said.written?.decimals(), feed.said.value?);
+        if written < self.feed_most_decimals(mode)? {
             return None;
         }
-        let half = Length::new(1, super::number::power_of_ten(decimals)?.checked_mul(2)?).ok()?;
-        Length::parts(7, 2000).plus(half.over(value).ok()?).ok().map(|within| within.min(Length::parts(1, 2)))
+        Length::new(1, super::number::power_of_ten(written)?.checked_mul(2)?).ok()?.over(value).ok()
     }
 
-    fn standard(&self, cut: Cut, found: &Identified) -> ProgramFinding {
+    fn standard(&self, cut: Cut, found: &Identification) -> ProgramFinding {
         let id = if found.verdict() == LeadVerdict::Identified { Id::ThreadIdentified } else { Id::AmbiguousThread };
         let finding = self.at_feed(id).with(Key::LeadMm, cut.lead_mm.to_f64());
         match found.matches().next() {
-            Some(nearest) => with_match(finding, nearest),
+            Some(nearest) => with_match(finding, &nearest),
             None => finding,
         }
     }
 
     fn nonstandard(&self, cut: Cut) -> ProgramFinding {
         let finding = self.at_feed(Id::NonstandardLead).with(Key::LeadMm, cut.lead_mm.to_f64());
-        match identify(cut.lead_mm, None).ok().and_then(|found| found.matches().next().copied()) {
+        match identify(cut.lead_mm, LEAD_WITHIN, 1).ok().and_then(|found| found.matches().next()) {
             Some(nearest) => with_match(finding, &nearest),
             None => finding,
         }
@@ -66,8 +65,8 @@ impl Judge {
     /// No standard pitch as it stands, but one in the other unit or under the other mode.
     fn elsewhere(&self, cut: Cut, at: &Tapping) -> Option<ProgramFinding> {
         let pitch = |lead: Length| {
-            let found = identify(lead, None).ok()?;
-            (found.verdict() == LeadVerdict::Identified).then(|| found.matches().next().copied()).flatten()
+            let found = identify(lead, LEAD_WITHIN, 1).ok()?;
+            (found.verdict() == LeadVerdict::Identified).then(|| found.matches().next()).flatten()
         };
         let feed = self.state.feed?.said.value?;
         let unit = self.state.unit().unwrap_or(Unit::Mm);
@@ -116,5 +115,5 @@ fn with_match(finding: ProgramFinding, found: &Match) -> ProgramFinding {
     finding
         .with(Key::PitchMm, found.pitch_mm.to_f64())
         .with_some(Key::Tpi, found.tpi.map(Length::to_f64))
-        .with(Key::LeadError, found.error.to_f64())
+        .with(Key::LeadError, found.lead_error.to_f64())
 }

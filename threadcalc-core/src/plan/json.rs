@@ -7,38 +7,10 @@ use crate::cutting::Gear;
 use crate::cycle::Cycle;
 use crate::drill::{Drill, DrillSet, OwnDrills, TapDrill};
 use crate::feed::Feed;
+use crate::json::{Array, Shown, serialize_fields};
 use crate::limits::Limits;
 use crate::thread::Thread;
 use crate::tolerance_class::ToleranceClass;
-
-/// An iterator as a JSON array.
-struct Array<I>(I);
-
-impl<I: Iterator + Clone> Serialize for Array<I>
-where
-    I::Item: Serialize,
-{
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_seq(self.0.clone())
-    }
-}
-
-/// Anything displayed, as a JSON string.
-struct Shown<T>(T);
-
-impl<T: core::fmt::Display> Serialize for Shown<T> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(&self.0)
-    }
-}
-
-macro_rules! serialize_fields {
-    ($serializer:ident, $name:literal, $($key:literal: $value:expr),+ $(,)?) => {{
-        let mut fields = $serializer.serialize_struct($name, [$($key),+].len())?;
-        $(fields.serialize_field($key, &$value)?;)+
-        fields.end()
-    }};
-}
 
 impl Serialize for ToleranceClass {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {

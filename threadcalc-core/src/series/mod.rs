@@ -6,11 +6,14 @@ mod iso_228_1;
 mod iso_261;
 mod near;
 mod pipe;
+mod pitches;
 
 pub(crate) use asme_b1_20_1::{InchPipe, e4_inches};
 pub(crate) use iso_228_1::{MetricPipe, minor_tolerance, whitworth_height};
 pub use near::{Near, NearThreads, near};
 pub(crate) use pipe::{PipeSize, inch_pipe, metric_pipe, other_system, pipe_size, pipe_sizes};
+pub(crate) use pitches::{ListedPitch, PITCHES};
+pub use pitches::{PitchSystem, PitchSystems};
 
 use crate::form::Form;
 use crate::length::Length;
@@ -163,18 +166,27 @@ fn unified_diameter(size: &UnifiedSize) -> Length {
 ///
 /// # Source
 /// ISO 261:1998 table 2; ASME B1.1-2003 table 1; ASME B1.20.1-1983; ASME B1.20.3; ISO 228-1:2000; ISO 7-1:1994.
-pub fn standard_threads(form: Option<Form>, series: Option<Series>) -> impl Iterator<Item = Thread> {
-    let metric = iso_261::SIZES
-        .iter()
-        .flat_map(|size| metric_pitches(size).map(move |p| (Form::Metric, metric_diameter(size), p)));
-    let unified = asme_b1_1::SIZES
-        .iter()
-        .flat_map(|size| unified_pitches(size).map(move |p| (Form::Unified, unified_diameter(size), p)));
-    let pipe = Form::ALL.iter().flat_map(|form| pipe_sizes(*form).map(|size| Thread::of_pipe_size(*form, size)));
-    metric
-        .chain(unified)
-        .filter_map(|(form, diameter, pitch)| Thread::build(form, diameter, pitch, 1).ok())
-        .chain(pipe)
+pub fn standard_threads(form: Option<Form>, series: Option<Series>) -> impl Iterator<Item = Thread> + Clone {
+    threads_of_diameter(|_| true)
         .filter(move |thread| form.is_none_or(|form| form == thread.form()))
         .filter(move |thread| series.is_none() || thread.series() == series)
+}
+
+/// The same of the basic major diameters that are wanted: only theirs are built.
+pub(crate) fn threads_of_diameter(is_wanted: impl Fn(Length) -> bool + Copy) -> impl Iterator<Item = Thread> + Clone {
+    let metric = iso_261::SIZES
+        .iter()
+        .map(|size| (metric_diameter(size), size))
+        .filter(move |(diameter, _)| is_wanted(*diameter))
+        .flat_map(|(diameter, size)| metric_pitches(size).map(move |pitch| (Form::Metric, diameter, pitch)));
+    let unified = asme_b1_1::SIZES
+        .iter()
+        .map(|size| (unified_diameter(size), size))
+        .filter(move |(diameter, _)| is_wanted(*diameter))
+        .flat_map(|(diameter, size)| unified_pitches(size).map(move |pitch| (Form::Unified, diameter, pitch)));
+    let pipe = Form::ALL.iter().flat_map(move |form| {
+        let sizes = pipe_sizes(*form).filter(move |size| is_wanted(size.major));
+        sizes.map(|size| Thread::of_pipe_size(*form, size))
+    });
+    metric.chain(unified).filter_map(|(form, diameter, pitch)| Thread::build(form, diameter, pitch, 1).ok()).chain(pipe)
 }

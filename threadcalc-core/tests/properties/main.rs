@@ -6,6 +6,7 @@ mod dialects;
 mod engagements;
 mod feeds;
 mod holes;
+mod identified;
 mod jobs;
 mod limits;
 mod notes;

@@ -11,6 +11,7 @@ mod lists;
 mod motion;
 mod notes;
 mod pipes;
+mod programs;
 mod table;
 mod taps;
 mod texts;

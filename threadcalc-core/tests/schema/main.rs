@@ -1,4 +1,4 @@
-//! The committed schemas of the JSON of jobs and plans: made from the tables of this folder, and held against
+//! The committed schemas of the JSON of jobs, plans and reports: made from the tables of this folder, and held against
 //! the keys that a job takes and the text that the library writes.
 
 mod job;
@@ -9,6 +9,8 @@ mod plan;
 mod plans;
 #[path = "../support/random.rs"]
 mod random;
+mod report;
+mod reports;
 mod shapes;
 mod words;
 
@@ -16,6 +18,7 @@ use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 use serde_json::Value as Json;
+use threadcalc_core::nc;
 use threadcalc_core::{Code, FindingId, Job, NumberKey, Value};
 
 use shapes::{Objects, listed, seen};
@@ -48,6 +51,11 @@ fn the_committed_schema_of_a_job_is_that_of_its_table() {
 #[test]
 fn the_committed_schema_of_a_plan_is_that_of_its_tables() {
     assert_committed("plan.schema.json", &plan::plan());
+}
+
+#[test]
+fn the_committed_schema_of_a_report_is_that_of_its_tables() {
+    assert_committed("report.schema.json", &report::report());
 }
 
 /// Every key of the objects, dotted: what stands in `machine` is `machine.…`.
@@ -108,6 +116,34 @@ fn what_may_be_null_in_a_plan_is_null_in_some_and_not_in_others() {
     assert!(wrong.is_empty(), "null in a plan, not in the schema: {wrong:?}");
     let unseen: Vec<_> = nullable.iter().filter(of_plan).filter(|path| !values.contains(*path)).collect();
     assert!(unseen.is_empty(), "always null in a plan: {unseen:?}");
+}
+
+#[test]
+fn the_schema_of_a_report_has_exactly_the_keys_that_are_written() {
+    let mut listed = listed(&committed("report.schema.json"));
+    let mut written = Objects::new();
+    reports::each(|report| seen(report, "", &mut written));
+    let numbers: BTreeSet<_> = nc::ProgramNumberKey::ALL.iter().map(|key| key.name().to_owned()).collect();
+    assert_eq!(listed.remove("findings[].numbers"), Some(numbers.clone()));
+    let carried = written.remove("findings[].numbers").expect("findings with numbers");
+    assert!(carried.len() > 20 && carried.is_subset(&numbers), "{carried:?}");
+    for (path, keys) in &listed {
+        let written = written.get(path).unwrap_or_else(|| panic!("no report of tests/schema/reports.rs has {path}"));
+        assert_same(&format!("{path:?} of a report"), keys, written);
+    }
+    assert_same("a report: its objects", &listed.into_keys().collect(), &written.into_keys().collect());
+}
+
+#[test]
+fn what_may_be_null_in_a_report_is_null_in_some_and_not_in_others() {
+    let (mut nulls, mut values, mut nullable) = (BTreeSet::new(), BTreeSet::new(), BTreeSet::new());
+    reports::each(|report| shapes::nulls(report, "", &mut nulls, &mut values));
+    shapes::nullable(&committed("report.schema.json"), &mut nullable);
+    // A number of a finding that is none is NaN, which no report here has.
+    nullable.retain(|path| !path.starts_with("findings[].numbers"));
+    assert_eq!(nulls, nullable, "null in a report against null in the schema");
+    let unseen: Vec<_> = nullable.difference(&values).collect();
+    assert!(unseen.is_empty(), "always null in a report: {unseen:?}");
 }
 
 /// The library's own refusal lists the choices: they are those of the schema.

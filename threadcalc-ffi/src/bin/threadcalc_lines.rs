@@ -1,6 +1,7 @@
-//! Serves plans as JSON lines: one job a line on standard input, one reply a line on standard output.
+//! Serves plans and checks as JSON lines: one job, or one program to check, a line on standard input, one reply a
+//! line on standard output.
 //!
-//! Replies come in the order of the requests and are flushed one by one. A line that is no job is a
+//! Replies come in the order of the requests and are flushed one by one. A line that is neither is a
 //! reply with an error, never the end. Exit status 0 at the end of input, 1 if a stream fails.
 
 use std::io::{BufRead, ErrorKind, Write};
@@ -13,7 +14,7 @@ fn main() -> ExitCode {
     if let Some(argument) = std::env::args().nth(1) {
         let version = concat!("threadcalc-lines ", env!("CARGO_PKG_VERSION"));
         let known = argument == "--version";
-        println!("{}", if known { version } else { "usage: threadcalc-lines [--version] < jobs > plans" });
+        println!("{}", if known { version } else { "usage: threadcalc-lines [--version] < requests > replies" });
         return if known { ExitCode::SUCCESS } else { ExitCode::from(2) };
     }
     match serve(&mut std::io::stdin().lock(), &mut std::io::stdout().lock()) {

@@ -9,6 +9,7 @@ int, Fraction, Decimal, str or float goes in. A float stands for its shortest de
 from collections.abc import Iterable
 from decimal import Decimal
 from fractions import Fraction
+from os import PathLike
 from typing import Any, Literal, TypeAlias, final
 from typing_extensions import Self
 
@@ -39,17 +40,21 @@ __all__ = [
     "HolderClearance",
     "HolderTravel",
     "HoleNote",
+    "Identification",
     "IsoTap",
     "Job",
     "Limits",
+    "Match",
     "NextMove",
     "NotGoRule",
     "Pipe",
     "Plan",
     "Profile",
     "ProgramDepth",
+    "ProgramFinding",
     "ReEntry",
     "Reading",
+    "Report",
     "ShankMark",
     "Spindle",
     "StartingForces",
@@ -59,6 +64,7 @@ __all__ = [
     "TapKind",
     "TapLimit",
     "TaperDepths",
+    "TappedHole",
     "TappingTime",
     "Thread",
     "ThroughHole",
@@ -68,6 +74,7 @@ __all__ = [
     "bottoming",
     "chamfers_for_full_thread",
     "chamfers_that_fit",
+    "check",
     "countersink",
     "cycle",
     "depths",
@@ -85,6 +92,9 @@ __all__ = [
     "h_limit_for_plating",
     "holder_clearance",
     "holder_travel",
+    "identify",
+    "identify_feed",
+    "identify_lead",
     "iso_tap_class",
     "iso_tap_pitch_diameter_mm",
     "judge_drill",
@@ -123,6 +133,7 @@ __all__ = [
     "taper_depths",
     "taper_factor",
     "tapping_time",
+    "threads_of_pitch",
     "through_hole",
     "torque_by_chip_area",
     "torque_by_pitch",
@@ -597,6 +608,61 @@ class Finding:
     @property
     def suggestion(self) -> str:
         """What would be right; may be empty."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Match:
+    """A standard pitch and how far a lead is from it."""
+
+    @property
+    def pitch_mm(self) -> Fraction:
+        """The pitch, in millimetres."""
+    @property
+    def tpi(self) -> Fraction | None:
+        """Its threads per inch; None for a metric pitch."""
+    @property
+    def systems(self) -> tuple[Literal["metric", "unified", "whitworth-pipe", "npt"], ...]:
+        """The systems whose tables list it: ISO 261, ASME B1.1, ISO 228-1 and ISO 7-1, ASME B1.20."""
+    @property
+    def lead_error(self) -> Fraction:
+        """Lead over pitch and starts, less one; positive means that the lead is too long."""
+    @property
+    def is_within(self) -> bool:
+        """True if the lead, or one that its rounded words stand for, is within the tolerance."""
+    @property
+    def is_exact(self) -> bool:
+        """True if the lead is this pitch to one in a million."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Identification:
+    """What a lead says of the thread."""
+
+    @property
+    def verdict(self) -> Literal["identified", "ambiguous", "nonstandard"]:
+        """One pitch is near, more than one may be meant, or none is near."""
+    @property
+    def matches(self) -> list[Match]:
+        """The pitches that the lead may be, nearest first, the finer one first on a tie.
+
+        Those within the tolerance; where there is none, or one that another is as near as, the two nearest.
+        """
+    @property
+    def lead_mm(self) -> Fraction:
+        """The lead, in millimetres."""
+    @property
+    def shortest_lead_mm(self) -> Fraction:
+        """The shortest lead that rounded words may stand for, in millimetres; else the lead."""
+    @property
+    def longest_lead_mm(self) -> Fraction:
+        """The longest lead that rounded words may stand for, in millimetres; else the lead."""
+    @property
+    def starts(self) -> int:
+        """The starts that were declared."""
+    def __str__(self) -> str:
+        """The first four matches with their errors: ``0.8 mm (-0.388 %); 32 TPI (+0.397 %)``."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -2258,6 +2324,117 @@ def nearest_exact_speeds(
     (440, 451)
     """
 
+def identify(lead_mm: _Exact, *, within: _Exact = 0.0035, starts: int = 1) -> list[Match]:
+    """The standard pitches that a lead may be, nearest first; none for a lead that is no standard pitch.
+
+    More than one is ambiguous: two lie so near, or the tolerance is that wide. ``identify_lead`` says
+    which, and the two nearest where there is none. A lead alone never gives a diameter.
+
+    Args:
+        lead_mm: The lead in millimetres, above 0 and up to 1000.
+        within: Relative tolerance, 0 to 0.25.
+        starts: Starts as they are declared, 1 to 12; more are never inferred.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> [str(near) for near in identify("1.8143")]
+    ['14 TPI']
+    >>> [(str(near), str(near.lead_error)) for near in identify(0.7969)]
+    [('0.8 mm', '-31/8000'), ('32 TPI', '63/15875')]
+    >>> identify(1.3)
+    []
+
+    Source: the pitches of ISO 261, ASME B1.1, ISO 228-1, ISO 7-1, ASME B1.20.1 and B1.20.3; derived.
+    """
+
+def identify_lead(lead_mm: _Exact, *, within: _Exact = 0.0035, starts: int = 1) -> Identification:
+    """What a lead says of the thread.
+
+    One pitch within the tolerance is identified, more are ambiguous, and so are two within 0.45 % where
+    the nearest is not within 0.35 %. A holder that is under-fed on purpose shortens the lead by more than
+    pitches lie apart: use the declared thread there.
+
+    Args:
+        lead_mm: The lead in millimetres, above 0 and up to 1000.
+        within: Relative tolerance, 0 to 0.25.
+        starts: Starts as they are declared, 1 to 12; more are never inferred.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> identify_lead(1.3)
+    <Identification nonstandard [20 TPI, 19 TPI]>
+    >>> identify_lead(3, starts=2).matches
+    [<Match 1.5 mm, lead_error 0>]
+
+    Source: the pitches of ISO 261, ASME B1.1, ISO 228-1, ISO 7-1, ASME B1.20.1 and B1.20.3; derived.
+    """
+
+def identify_feed(
+    feed: _Exact,
+    rpm: _Exact | None = None,
+    *,
+    unit: _Unit,
+    mode: _Mode,
+    decimals: int | None = None,
+    most_decimals: int | None = None,
+    rpm_decimals: int | None = None,
+    most_rpm_decimals: int | None = None,
+    within: _Exact = 0.0035,
+    starts: int = 1,
+) -> Identification:
+    """What feed and speed of a program say of the thread.
+
+    The lead is feed / speed, or the feed itself per revolution. A word that is written with all the
+    decimals that the control takes may be rounded: it stands for everything within half of its last
+    digit, and the tolerance is counted from the nearest of these leads.
+
+    Args:
+        feed: The feed in the unit of the program, above 0.
+        rpm: The speed in turns per minute; per minute only.
+        unit: Unit of the program.
+        mode: What the feed is counted by.
+        decimals: Decimals that the feed is written with, 0 to 9; None: not known.
+        most_decimals: The most decimals that the control takes in a feed; None: not known.
+        rpm_decimals: Decimals that the speed is written with; None: not known.
+        most_rpm_decimals: The most decimals that the control takes in a speed; None: not known.
+        within: Relative tolerance, 0 to 0.25.
+        starts: Starts as they are declared, 1 to 12; more are never inferred.
+
+    Raises:
+        ThreadcalcError: ``missing`` without a speed per minute, ``contradiction`` with one per revolution
+            and for a value with more decimals than are said to be written, ``out-of-range``,
+            ``unknown-value``, ``overflow``.
+
+    >>> identify_feed(914.4, 720, unit="mm", mode="per_minute")
+    <Identification identified [20 TPI]>
+    >>> identify_feed("0.05", unit="inch", mode="per_revolution", decimals=2, most_decimals=2)
+    <Identification ambiguous [20 TPI, 1.25 mm, 19 TPI]>
+
+    Source: ISO 6983-1 (F with G94 and G95); 1 in = 25.4 mm exactly; derived.
+    """
+
+def threads_of_pitch(pitch_mm: _Exact, diameter_mm: _Exact, *, starts: int = 1) -> list[Thread]:
+    """The standard threads of a pitch and about a diameter; there may be none.
+
+    A basic major diameter within 0.0127 mm (0.0005 in) of the one given is the same: tables of tools
+    write diameters no finer. Pipe threads have one start.
+
+    Args:
+        pitch_mm: The pitch in millimetres, exact: that of a match.
+        diameter_mm: The diameter in millimetres, as a table of tools or a comment gives it.
+        starts: Starts as they are declared, 1 to 12.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``overflow``.
+
+    >>> threads_of_pitch(identify(1.27)[0].pitch_mm, 6.35)
+    [Thread('1/4-20 UNC')]
+
+    Source: as ``standard_threads``; the room of the diameter is derived from three decimals of an inch.
+    """
+
 def drills(*sets: _Set) -> list[Drill]:
     """Every drill of the sets, set by set; of all sets if none is named.
 
@@ -3552,3 +3729,159 @@ def plan(job: Job | dict[str, Any], /) -> Plan:
     >>> found.feed.word, found.withheld
     ('F914.4', [])
     """
+
+@final
+class TappedHole:
+    """A block of a program that taps, and what it cuts."""
+
+    @property
+    def line(self) -> int:
+        """The line, from 1."""
+    @property
+    def number(self) -> int:
+        """Which of the program's tapping blocks it is, from 1."""
+    @property
+    def lead_mm(self) -> Fraction | None:
+        """The lead that is cut, in mm; None if it cannot be computed."""
+    @property
+    def speed_rpm(self) -> Fraction | None:
+        """S; None if it is not known."""
+    @property
+    def feed(self) -> Fraction | None:
+        """F in the program's unit and mode; None if it is not known."""
+    @property
+    def hand(self) -> _Hand | None:
+        """The hand that is cut; None if it depends on the control."""
+    @property
+    def count(self) -> int:
+        """How many holes, one behind the other."""
+    @property
+    def depth_mm(self) -> Fraction | None:
+        """From the face to the tap's end, in mm; None if it is not known."""
+    @property
+    def thread(self) -> Thread | None:
+        """The thread that is expected; None if nobody names one."""
+    @property
+    def source(self) -> str | None:
+        """Who names it: an input, the tool list, or a comment."""
+    @property
+    def tool(self) -> int | None:
+        """The tool in the spindle."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class ProgramFinding:
+    """Something doubtful or wrong in a program."""
+
+    @property
+    def id(self) -> str:
+        """The stable id."""
+    @property
+    def severity(self) -> Literal["error", "warning", "info"]:
+        """How bad it is."""
+    @property
+    def line(self) -> int:
+        """The line, from 1."""
+    @property
+    def column(self) -> int:
+        """Where in the line it begins, in bytes from 1."""
+    @property
+    def end_column(self) -> int:
+        """The column behind its end."""
+    @property
+    def program(self) -> int | None:
+        """The number of the program that the line is in."""
+    @property
+    def call_path(self) -> list[int]:
+        """The lines of the calls that lead to the line, the outermost first."""
+    @property
+    def tool(self) -> int | None:
+        """The tool in the spindle."""
+    @property
+    def hole(self) -> int | None:
+        """Which tapping block of the program, from 1."""
+    @property
+    def thread(self) -> Thread | None:
+        """The thread that the hole is to have."""
+    @property
+    def message(self) -> str:
+        """What will happen, in one line."""
+    @property
+    def numbers(self) -> dict[str, float | str]:
+        """The numbers, by name; a hand or a letter is a str."""
+    @property
+    def evidence(self) -> list[tuple[str, int]]:
+        """The lines that it rests on: what each did, and its number; 0 is no line of the program."""
+    @property
+    def suggestion(self) -> str:
+        """What to write instead; may be empty."""
+    @property
+    def reading(self) -> str:
+        """Which reading of what is not known it holds under; empty if under every one."""
+    @property
+    def certain(self) -> bool:
+        """False if it rests on something assumed."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Report:
+    """What a check has to say of a program. ``str`` of it is a list, the worst first.
+
+    No findings does not mean safe: the check sees text, and not the part, the clamps, the offsets, the tool in the
+    pocket or the switches. ``not_checked`` says what was left open.
+    """
+
+    @property
+    def tapped_holes(self) -> list[TappedHole]:
+        """The blocks that tap, in the order in which they run."""
+    @property
+    def findings(self) -> list[ProgramFinding]:
+        """What is doubtful or wrong, by line."""
+    @property
+    def not_checked(self) -> list[str]:
+        """What was not checked and why: what this program left open, and what no text shows."""
+
+def check(
+    program: bytes | str | PathLike[str],
+    *,
+    dialect: _DialectLike,
+    options: dict[str, Any] | None = None,
+    machine: dict[str, Any] | None = None,
+    tools: Iterable[dict[str, Any]] | None = None,
+) -> Report:
+    """Checks a program: the lead that every tapped hole will get, and what is doubtful or wrong.
+
+    Calls of subprograms in the same text are followed. Other threads run meanwhile.
+
+    Args:
+        program: The program as bytes or text, or the path of its file.
+        dialect: A ``Dialect``, its fields as a dict, or "rs274ngc" or "unset". What it does not say is tried under
+            every reading, and the answer says where it depends on it.
+        options: ``surface_z_mm`` (the face of the part in the program's Z, 0), ``block_delete`` (False: such blocks
+            run), ``evaluate_macros`` (True), ``thread`` (of every tapped hole, before what comments say),
+            ``full_thread_depth_mm``, ``holder`` ("rigid"), ``underfeed_percent``, ``cutting_force_n_mm2``.
+        machine: The machine's limits, by the names they have in a job.
+        tools: The tool list, a dict for each tool: ``number``, ``kind`` ("cut_tap", "form_tap", "tap", "drill",
+            "spot_drill", "other"), ``thread``, ``diameter_mm``, ``point_angle_deg``, ``chamfer_threads``,
+            ``holder``. Up to 64.
+
+    Raises:
+        ThreadcalcError: ``unknown-key`` with the nearest known key, ``unknown-value``, ``out-of-range``,
+            ``too-long`` for more tools.
+        OSError: If the file cannot be read.
+
+    >>> report = check(
+    ...     "G17 G21 G90 G94\\nT1 M6 (TAP M6)\\nG43 H1\\nS500 M3\\nG98 G84 X0 Y0 Z-12. R5. F800.\\nG80\\nM30\\n",
+    ...     dialect="rs274ngc",
+    ... )
+    >>> [(one.line, one.id, one.suggestion) for one in report.findings]
+    [(5, 'lead-mismatch', 'F500.')]
+    >>> report.tapped_holes[0].lead_mm
+    Fraction(8, 5)
+
+    Source: RS274/NGC, NISTIR 6556 (format, modal groups, order, cycles); ISO 6983-1; where controls differ, the
+    dialect.
+    """
+

@@ -1,0 +1,49 @@
+"""The operation of the table of programs."""
+
+from __future__ import annotations
+
+import threadcalc as tc
+from table import Cells
+
+
+def pairs(cell: str) -> dict[str, str]:
+    return dict(pair.split("=", 1) for pair in cell.split("; ") if pair)
+
+
+def nested(flat: dict[str, str]) -> dict[str, object]:
+    """``units_codes.inch`` is ``inch`` in ``units_codes``."""
+    found: dict = {}
+    for key, value in flat.items():
+        *outer, name = key.split(".")
+        place = found
+        for part in outer:
+            place = place.setdefault(part, {})
+        place[name] = value
+    return found
+
+
+def nc_check(row: Cells) -> dict[str, object]:
+    fields = pairs(row["dialect"])
+    dialect = tc.Dialect(fields.pop("base", "unset"), **nested(fields))
+    told = nested(pairs(row["options"]))
+    machine = told.pop("machine", None)
+    tools = [pairs(cell.strip()) for cell in row["tools"].split("|") if cell.strip()]
+    program = row.bytes("program").replace(b" | ", b"\n")
+    report = tc.check(program, dialect=dialect, options=told, machine=machine, tools=tools)
+    wanted = row["findings"]
+    told_of = [one for one in report.findings if one.severity != "info" or one.id in wanted]
+    told_of.sort(key=lambda one: (one.line, one.id))
+    return {
+        "holes": [f"{hole.line}:{six_digits(hole.lead_mm)}:{hole.hand or 'none'}" for hole in report.tapped_holes],
+        "findings": [f"{one.line}:{one.id}:{one.severity}" for one in told_of],
+    }
+
+
+def six_digits(lead: object) -> str:
+    if lead is None:
+        return "none"
+    text = repr(float(f"{float(lead):.5e}"))  # type: ignore[arg-type]
+    return text.removesuffix(".0")
+
+
+OPERATIONS = (nc_check,)
