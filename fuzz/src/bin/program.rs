@@ -62,7 +62,11 @@ fn is_sound(block: &Block, program: &[u8]) {
     }
     for fault in block.faults() {
         assert!(0 < fault.column && fault.column < fault.end_column && fault.end_column <= end, "{fault:?}");
-        assert!(block.is_readable() || block.more_faults() > 0 || block.faults().iter().any(|fault| fault.kind.hides_words()));
+        assert!(
+            block.is_readable()
+                || block.more_faults() > 0
+                || block.faults().iter().any(|fault| fault.kind.hides_words())
+        );
     }
 }
 

@@ -53,9 +53,8 @@ pub fn pieces(state: &mut State, input: &mut Input<'_>) {
     assert_eq!(unsafe { threadcalc_checker_finish(checker, core::ptr::null_mut()) }, THREADCALC_STATUS_OK);
     events(input, checker);
     // SAFETY: as above.
-    let unchecked: Option<threadcalc_unchecked_t> = sized(input, |place, size, error| unsafe {
-        threadcalc_checker_not_checked(checker, 0, place, size, error)
-    });
+    let unchecked: Option<threadcalc_unchecked_t> =
+        sized(input, |place, size, error| unsafe { threadcalc_checker_not_checked(checker, 0, place, size, error) });
     assert!(unchecked.is_none_or(|found| found.reason == 0 || !fixed_text(&found.text).is_empty()));
 }
 

@@ -50,8 +50,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 78] = [
-const OPERATIONS: [Operation; 79] = [
+const OPERATIONS: [Operation; 81] = [
     threads::read,
     threads::metric,
     threads::unified,

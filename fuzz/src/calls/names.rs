@@ -6,8 +6,7 @@ use threadcalc::*;
 
 use super::{Input, State};
 
-const NAMES: [extern "C" fn(i32) -> *const c_char; 33] = [
-const NAMES: [extern "C" fn(i32) -> *const c_char; 32] = [
+const NAMES: [extern "C" fn(i32) -> *const c_char; 34] = [
     threadcalc_status_name,
     threadcalc_field_name,
     threadcalc_finding_name,
