@@ -64,6 +64,8 @@ static void text(void)
     char answer[4096];
     size_t needed;
     const uint8_t *const program = (const uint8_t *)"M30\n";
+    CHECK(strcmp(threadcalc_program_number_name(THREADCALC_PROGRAM_NUMBER_LEAD_MM), "lead_mm") == 0);
+    CHECK(strcmp(threadcalc_program_number_name(9999), "unknown") == 0);
     CHECK(threadcalc_check_json(program, 4, TEXT(REQUEST "}"), answer, sizeof answer, &needed, NULL) == THREADCALC_STATUS_OK);
     CHECK(answer[0] == '{' && answer[needed - 2] == '}');
     REFUSED(THREADCALC_STATUS_BUFFER_TOO_SHORT, answer,

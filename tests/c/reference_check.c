@@ -199,7 +199,9 @@ static int by_line(const void *left, const void *right)
     if (a->line != b->line) {
         return a->line < b->line ? -1 : 1;
     }
-    return strcmp(threadcalc_program_finding_name(a->id), threadcalc_program_finding_name(b->id));
+    const char *const first = threadcalc_program_finding_name(a->id);
+    const char *const second = threadcalc_program_finding_name(b->id);
+    return strcmp(first, second);
 }
 
 static void compare(csv_row *row, found_findings *found)
