@@ -60,9 +60,12 @@ pub fn pieces(state: &mut State, input: &mut Input<'_>) {
 
 fn events(input: &mut Input<'_>, checker: *mut threadcalc_checker_t) {
     loop {
+        // Taken once: the next call would give the next event, so its size is not tried twice.
+        let (error, place) = (error_room(input), room::<threadcalc_program_event_t>(input));
+        let size = size_of::<threadcalc_program_event_t>();
         // SAFETY: the checker was begun; the other pointers are NULL or of live memory of these sizes.
-        let event: Option<threadcalc_program_event_t> =
-            sized(input, |place, size, error| unsafe { threadcalc_checker_next(checker, place, size, error) });
+        let status = unsafe { threadcalc_checker_next(checker, place.pointer(), size, error.pointer()) };
+        let event = succeeded(status, &error, &[&place]).then(|| place.value::<threadcalc_program_event_t>());
         let Some(event) = event.filter(|event| event.kind != THREADCALC_EVENT_NONE) else { return };
         assert!(event.line > 0);
         assert!(event.kind == THREADCALC_EVENT_HOLE || !fixed_text(&event.message).is_empty());
