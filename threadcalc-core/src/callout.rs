@@ -3,11 +3,16 @@
 //! The grammar of designations stays in one place. Here pieces of a text are offered to it, the
 //! longest first, and the byte at which it stops says which piece to offer next.
 
+mod words;
+
+pub(crate) use words::{after_blanks, could_begin, is_one_of, leading_word, names_series};
+
 use crate::error::{Code, Error};
 use crate::form::Form;
 use crate::length::Length;
-use crate::series;
-use crate::thread::{Series, Thread};
+use crate::series::{self, Series};
+use crate::thread::Thread;
+use words::is_series_word;
 
 /// What stands at a place where a designation could begin.
 pub(crate) enum Callout {
@@ -24,45 +29,6 @@ const WINDOW: usize = 80;
 /// The most pieces that are offered at one place.
 const MOST_OFFERS: usize = 24;
 
-/// Words that a designation begins with before its figures.
-const BEGINNINGS: [&[u8]; 24] = [
-    b"M", b"MF", b"MJ", b"G", b"R", b"RC", b"RP", b"NO", b"NPT", b"NPTF", b"NPSC", b"NPSM", b"NPSF", b"BSP", b"BSPP",
-    b"BSPT", b"PF", b"PS", b"PT", b"UN", b"UNC", b"UNF", b"UNEF", b"UNS",
-];
-
-/// Series and forms that are written behind the figures.
-const SERIES_WORDS: [&[u8]; 35] = [
-    b"UN", b"UNC", b"UNF", b"UNEF", b"UNS", b"UNR", b"UNRC", b"UNRF", b"UNREF", b"UNRS", b"UNJ", b"UNJC", b"UNJF",
-    b"UNJEF", b"UNJS", b"NC", b"NF", b"NEF", b"NPT", b"NPTF", b"NPSC", b"NPSM", b"NPSF", b"ACME", b"STUB", b"BSW",
-    b"BSF", b"BSP", b"BSPP", b"BSPT", b"BA", b"STI", b"PTF", b"OD", b"TPI",
-];
-
-/// Whether a designation could begin here; cheap, and wrong only by saying yes.
-pub(crate) fn could_begin(text: &[u8]) -> bool {
-    match text {
-        [b'0'..=b'9', ..] | [b'.', b'0'..=b'9', ..] => figures_go_on(text),
-        [b'#', rest @ ..] => after_blanks(rest).first().is_some_and(u8::is_ascii_digit),
-        [letter, ..] if letter.is_ascii_alphabetic() => {
-            let (word, rest) = leading_word(text);
-            if !is_one_of(word, &BEGINNINGS) {
-                return false;
-            }
-            let rest = rest.strip_prefix(b".").filter(|_| word.len() == 2).unwrap_or(rest);
-            matches!(after_blanks(rest), [b'0'..=b'9', ..] | [b'.', b'0'..=b'9', ..])
-        }
-        _ => false,
-    }
-}
-
-/// Whether a dash or a word that can be a series follows the size.
-fn figures_go_on(text: &[u8]) -> bool {
-    const LONGEST_SIZE: usize = 24;
-    let is_size = |byte: &&u8| matches!(**byte, b'0'..=b'9' | b'.' | b',' | b'/' | b' ' | b'"' | b'\'');
-    let size = text.iter().take(LONGEST_SIZE).take_while(is_size).count();
-    let next = text.get(size).map(u8::to_ascii_uppercase);
-    matches!(next, Some(b'-' | b'U' | b'N' | b'B' | b'O' | b'A' | b'S' | b'P' | b'I'))
-}
-
 /// Reads the designation that the text begins with, and the words behind it that belong to it.
 pub(crate) fn read(text: &[u8]) -> Callout {
     if !could_begin(text) {
@@ -72,25 +38,6 @@ pub(crate) fn read(text: &[u8]) -> Callout {
         Callout::Thread(thread, end) => with_class_word(text, thread, end),
         other => other,
     }
-}
-
-/// Letters at the start of a text, and the rest.
-pub(crate) fn leading_word(text: &[u8]) -> (&[u8], &[u8]) {
-    let length = text.iter().take_while(|byte| byte.is_ascii_alphabetic()).count();
-    text.split_at_checked(length).unwrap_or((text, &[]))
-}
-
-/// The text without the blanks that it begins with.
-pub(crate) fn after_blanks(mut text: &[u8]) -> &[u8] {
-    while let [b' ', rest @ ..] = text {
-        text = rest;
-    }
-    text
-}
-
-/// Whether a word is in a list, whatever its case.
-pub(crate) fn is_one_of(word: &[u8], list: &[&[u8]]) -> bool {
-    list.iter().any(|known| word.eq_ignore_ascii_case(known))
 }
 
 #[derive(PartialEq, Eq)]
@@ -210,16 +157,6 @@ fn is_written_out(piece: &[u8], thread: &Thread) -> bool {
     dashed && (thread.is_standard() || numbers_own_size)
 }
 
-/// Whether a word behind the first figures names a series.
-pub(crate) fn names_series(text: &[u8]) -> bool {
-    let figures = text
-        .iter()
-        .take_while(|byte| matches!(byte, b'0'..=b'9' | b'.' | b',' | b'/' | b'-' | b' ' | b'"' | b'\'' | b'#'))
-        .count();
-    let (word, _) = leading_word(text.get(figures..).unwrap_or(&[]));
-    is_one_of(word, &SERIES_WORDS)
-}
-
 /// Whether a text that gave no thread is a designation all the same.
 fn is_evident(text: &[u8]) -> bool {
     match text.first() {
@@ -240,7 +177,7 @@ fn is_damning(error: &Error, piece: &[u8]) -> bool {
         Code::SeriesMismatch => !is_apart(piece, at),
         Code::UnknownClass => is_class_like(piece, at),
         // The form is part of the thread: `1/4-20 STI` is no 1/4-20.
-        Code::UnsupportedForm if at > 0 => is_one_of(leading_word(piece.get(at..).unwrap_or(&[])).0, &SERIES_WORDS),
+        Code::UnsupportedForm if at > 0 => is_series_word(leading_word(piece.get(at..).unwrap_or(&[])).0),
         _ => false,
     }
 }
@@ -250,7 +187,7 @@ fn is_drill_diameter(piece: &[u8], at: usize) -> bool {
     let in_brackets = at.checked_sub(1).and_then(|before| piece.get(before)) == Some(&b'(');
     let behind = piece.get(at..).and_then(|rest| rest.split(|byte| *byte == b')').nth(1)).unwrap_or(&[]);
     let (word, _) = leading_word(after_blanks(behind));
-    in_brackets && !word.is_empty() && !is_one_of(word, &SERIES_WORDS)
+    in_brackets && !word.is_empty() && !is_series_word(word)
 }
 
 /// The depth of `Rc 1/4 12 DEEP` is offered as threads per inch that the size does not have.

@@ -5,8 +5,9 @@ use core::fmt::Write;
 use crate::finding::{Finding, FindingId, Findings};
 use crate::form::{Form, WrittenAs};
 use crate::series;
+use crate::series::Series;
 use crate::text::{Text, placed};
-use crate::thread::{Series, Thread};
+use crate::thread::Thread;
 
 impl Thread {
     /// What is doubtful about the thread as read: a special with its near standard threads, an older
@@ -31,27 +32,26 @@ impl Thread {
     #[inline(never)]
     pub(crate) fn tell_doubts<const N: usize>(&self, findings: &mut Findings<N>) {
         if let Some(written_as) = self.written_as() {
-            let said = Finding::new(FindingId::FamilyAssumed).with_evidence("thread");
-            findings.push(said.with_suggestion(assumed(written_as)));
+            findings.write(FindingId::FamilyAssumed, "thread", |finding| finding.suggest(assumed(written_as)));
         }
         if self.form().is_pipe() {
-            findings.push(pipe_family(self));
+            findings.write(FindingId::PipeFamily, "thread", |finding| suggest_families(finding, self));
         } else if self.series().is_none_or(|series| series == Series::Uns) {
-            findings.push(not_standard(self));
+            findings.write(FindingId::NotStandard, "thread", |finding| suggest_near(finding, self));
         }
     }
 }
 
-fn not_standard(thread: &Thread) -> Finding {
-    let mut finding = Finding::new(FindingId::NotStandard).with_evidence("thread");
+#[inline(never)]
+fn suggest_near(finding: &mut Finding, thread: &Thread) {
     for (place, (text, reason)) in placed(series::near(thread).iter()) {
-        finding = finding.with_suggestion(if place > 0 { ", " } else { "" }).with_suggestion(text);
-        finding = finding.with_suggestion(match reason {
+        finding.suggest(if place > 0 { ", " } else { "" });
+        finding.suggest(text);
+        finding.suggest(match reason {
             series::Near::SameFigures => " (pipe)",
             _ => "",
         });
     }
-    finding
 }
 
 const fn assumed(written_as: WrittenAs) -> &'static str {
@@ -68,11 +68,12 @@ const fn assumed(written_as: WrittenAs) -> &'static str {
 }
 
 /// What the thread is not, with the threads per inch that tell the systems apart.
-fn pipe_family(thread: &Thread) -> Finding {
+#[inline(never)]
+fn suggest_families(finding: &mut Finding, thread: &Thread) {
     let mut said = Text::<96>::new();
     // What has no room is left out whole, the rest stands.
     let _fits = write_families(&mut said, thread);
-    Finding::new(FindingId::PipeFamily).with_evidence("thread").with_suggestion(said.as_str())
+    finding.suggest(said.as_str());
 }
 
 fn write_families(out: &mut Text<96>, thread: &Thread) -> core::fmt::Result {

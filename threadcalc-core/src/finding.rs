@@ -197,11 +197,15 @@ impl<const N: usize> Findings<N> {
         }
     }
 
-    /// A new one of this id and input where it will stand, to be filled in; `None` with no room left.
-    pub(crate) fn next(&mut self, id: FindingId, evidence: &'static str) -> Option<&mut Finding> {
-        let free = self.held.get_mut(self.count)?;
-        self.count = self.count.saturating_add(1);
-        Some(free.insert(Finding::new(id).with_evidence(evidence)))
+    /// Adds one of this id and input, filled in where it stands.
+    pub(crate) fn write(&mut self, id: FindingId, evidence: &'static str, fill_in: impl FnOnce(&mut Finding)) {
+        match self.held.get_mut(self.count) {
+            Some(free) => {
+                self.count = self.count.saturating_add(1);
+                fill_in(free.insert(Finding::new(id).with_evidence(evidence)));
+            }
+            None => self.push(Finding::new(id)),
+        }
     }
 
     /// Adds all of another answer.

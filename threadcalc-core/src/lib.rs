@@ -102,13 +102,13 @@ pub use number::read_number;
 pub use pipe::Pipe;
 pub use plan::{CardRow, Job, MOST_MACHINE_GEARS, Machine, Plan, SCHEMA, Screw, Source, Spindle, plan};
 pub use profile::Profile;
-pub use series::{Near, NearThreads, choice, is_iso_262, near, standard_threads};
+pub use series::{Near, NearThreads, Series, choice, is_iso_262, near, standard_threads};
 pub use tap::{
     ChamferForm, IsoTap, IsoTapClass, LimitLetter, ShankMark, Suits, TapAdvice, TapJob, TapKind, TapLimit,
     chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark, usual_tap_limit,
 };
 pub use taper_depth::{TaperDepthRequest, TaperDepths, taper_depths};
 pub use text::Text;
-pub use thread::{Hand, Series, Side, Thread};
+pub use thread::{Hand, Side, Thread};
 pub use tolerance_class::ToleranceClass;
 pub use value::Value;

@@ -3,7 +3,8 @@
 use std::collections::BTreeSet;
 
 use threadcalc_core::{
-    Code, Error, Finding, FindingId, Form, Job, Plan, Severity, Side, Value, plan, standard_threads,
+    Code, Error, Finding, FindingId, Form, Job, Length, NumberKey, Plan, Severity, Side, TapSetOn, ThroughHoleRequest,
+    Value, plan, standard_threads, through_hole,
 };
 
 fn planned(fields: &[(&str, &str)]) -> Plan {
@@ -162,6 +163,78 @@ fn a_plan_that_is_withheld_says_stop_before_any_number() {
     assert_eq!(second, " STOP     no cycle words, do not cut (see Findings): tap-bottoms");
     // A hole that is drilled already is not drilled again.
     assert!(!text.contains("DRILL POINT") && words_of(&plan).contains("DRILLED ALREADY, FULL DIA 20.000"), "{text}");
+}
+
+fn number(finding: &Finding, key: NumberKey) -> Option<f64> {
+    finding.numbers().find(|(held, _)| *held == key).map(|(_, value)| value)
+}
+
+/// What is said to fit a hole that is drilled already leaves the bottom clearance, the tap's centre and the way
+/// that the spindle coasts: planned on, the tap has room. Full threads by hand: drilled − clearance − chamfer −
+/// centre − coasting, in mm.
+#[test]
+fn what_fits_a_drilled_hole_has_room_when_it_is_planned_on() {
+    let hole = [("thread", "M10-6H"), ("chamfer_threads", "3")];
+    let asked: [([&str; 5], f64, Option<&str>); 5] = [
+        // Full thread, drilled, clearance, centre, turns; what fits, and the longest chamfer for the thread asked for.
+        (["16", "20", "4.5", "0", "0"], 11.0, None),
+        (["12", "20", "4.5", "0", "2"], 8.0, None),
+        (["16", "20", "1.6", "0", "0"], 13.9, Some("F")),
+        (["12", "18", "1.6", "0", "0.5"], 11.15, Some("E")),
+        (["10", "18", "1.6", "3", "0"], 8.9, Some("E")),
+    ];
+    let keys = ["full_thread_depth_mm", "drill_depth_mm", "bottom_clearance_mm", "tap_centre_mm", "over_travel_turns"];
+    for (values, fits, form) in asked {
+        let fields: Vec<_> = keys.into_iter().zip(values).chain([("tap_set_on", "front")]).collect();
+        let first: Vec<_> = hole.iter().chain(&fields).copied().collect();
+        let told = finding(&planned(&first), FindingId::TapBottoms).expect("no room for chips");
+        assert_eq!(number(&told, NumberKey::FullThreadMm), Some(fits), "{fields:?}");
+        let suggested = told.suggestion().strip_prefix("drill deeper, or tap less deep").expect("always said");
+        assert_eq!(suggested, form.map_or(String::new(), |form| format!("; chamfer form {form} fits")), "{fields:?}");
+        let depth = fits.to_string();
+        let shallower: Vec<_> = first.iter().copied().chain([("full_thread_depth_mm", &*depth)]).collect();
+        assert!(finding(&planned(&shallower), FindingId::TapBottoms).is_none(), "{fields:?} with {depth} mm");
+        if let Some(form) = form {
+            let mut shorter: Vec<_> = first.iter().copied().filter(|(key, _)| *key != "chamfer_threads").collect();
+            shorter.push(("chamfer_form", form));
+            assert!(finding(&planned(&shorter), FindingId::TapBottoms).is_none(), "{fields:?} with form {form}");
+        }
+    }
+}
+
+/// A through hole of a plan whose thread is as long as its part is thick is that of `through_hole`.
+#[test]
+fn a_through_hole_is_the_same_planned_and_asked_alone() {
+    let mm = |top, bottom| Length::new(top, bottom).unwrap();
+    let plan = planned(&[
+        ("thread", "M8-6H"),
+        ("hole", "through"),
+        ("full_thread_depth_mm", "20"),
+        ("part_thickness_mm", "20"),
+        ("chamfer_threads", "5.5"),
+        ("over_travel_turns", "1"),
+        ("drill_mm", "6.8"),
+        ("point_angle_deg", "118"),
+        ("bottom_clearance_mm", "1"),
+        ("tap_centre_mm", "2"),
+        ("tap_set_on", "centre"),
+    ]);
+    let request = ThroughHoleRequest {
+        part_thickness_mm: mm(20, 1),
+        chamfer_threads: mm(11, 2),
+        over_travel_turns: Length::ONE,
+        drill_mm: mm(34, 5),
+        point_angle_deg: mm(118, 1),
+        drill_clearance_mm: Length::ONE,
+        tap_centre_mm: mm(2, 1),
+        tap_set_on: TapSetOn::Centre,
+    };
+    let alone = through_hole(&plan.thread, &request).unwrap();
+    let told = finding(&plan, FindingId::TapComesOut).expect("it comes out");
+    assert_eq!(number(&told, NumberKey::BelowMm), Some(alone.tap_below_mm.to_f64()));
+    assert_eq!(plan.depths.program_tap_mm, alone.program_tap_mm);
+    assert_eq!(plan.depths.full_diameter_mm, alone.full_diameter_mm);
+    assert_eq!(plan.depths.drill_point_mm, alone.drill_point_mm);
 }
 
 /// The gear by its place, its range and whether a worn tap, at twice the torque, still turns.

@@ -75,6 +75,16 @@ pub struct Depths {
     pub drill_point_mm: f64,
 }
 
+impl Depths {
+    /// No hole yet.
+    pub(crate) const NONE: Self = Self {
+        tap_mm: Length::ZERO,
+        program_tap_mm: Length::ZERO,
+        full_diameter_mm: Length::ZERO,
+        drill_point_mm: 0.0,
+    };
+}
+
 /// The depths of a tapped hole.
 ///
 /// ```text

@@ -6,7 +6,8 @@ use crate::error::{Code, Error, Field};
 use crate::form::Form;
 use crate::length::Length;
 use crate::series;
-use crate::thread::{MOST_STARTS, Series, Thread};
+use crate::series::Series;
+use crate::thread::{MOST_STARTS, Thread};
 
 /// Reads from the M to the end.
 pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {

@@ -8,7 +8,8 @@ use crate::error::{Code, Error, Field};
 use crate::form::{Form, WrittenAs};
 use crate::length::{Length, Rounding};
 use crate::series;
-use crate::thread::{MOST_STARTS, Series, Thread, pitch_of};
+use crate::series::Series;
+use crate::thread::{MOST_STARTS, Thread, pitch_of};
 
 /// Reads from the size, or from a series that stands before it, to the end.
 pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {

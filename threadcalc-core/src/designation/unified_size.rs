@@ -6,7 +6,7 @@ use crate::error::{Code, Error, Field};
 use crate::form::Form;
 use crate::length::Length;
 use crate::series;
-use crate::thread::Series;
+use crate::series::Series;
 
 /// A size as written: what a bare whole number means depends on the pitch.
 pub(super) enum UnifiedSize {

@@ -7,8 +7,9 @@ use crate::error::Error;
 use crate::form::Form;
 use crate::length::{Decimal, Length, Rounding};
 use crate::series;
+use crate::series::Series;
 use crate::text::Text;
-use crate::thread::{Hand, Series, Thread};
+use crate::thread::{Hand, Thread};
 
 /// How the size of a Unified thread is named.
 enum UnifiedSize {

@@ -2,7 +2,7 @@
 
 use core::fmt;
 
-use super::{Decimal, Length, MOST_DECIMALS, power_of_ten};
+use super::{Decimal, Length, power_of_ten};
 use crate::text::digits;
 
 /// The exact text: a decimal where the value is one, else `numerator/denominator`.
@@ -41,15 +41,17 @@ impl Length {
     /// The value as a decimal with the fewest decimals, if it has one of at most 9.
     #[must_use]
     pub fn as_decimal(self) -> Option<Decimal> {
-        let mut bottom = self.denominator();
-        for decimals in 0..=MOST_DECIMALS {
-            let power = power_of_ten(decimals).ok()?;
-            if power.checked_rem(bottom)? == 0 {
-                bottom = power.checked_div(bottom)?;
-                return Decimal::new(self.numerator.checked_mul(bottom)?, decimals).ok();
-            }
+        // A power of ten is a multiple of 2^a 5^b as soon as it is the a-th and the b-th.
+        let bottom = self.denominator();
+        let twos = bottom.trailing_zeros();
+        let (mut rest, mut fives) = (bottom.wrapping_shr(twos), 0_u32);
+        while rest % 5 == 0 {
+            rest /= 5;
+            fives = fives.saturating_add(1);
         }
-        None
+        let decimals = u8::try_from(twos.max(fives)).ok().filter(|_| rest == 1)?;
+        let factor = power_of_ten(decimals).ok()?.checked_div(bottom)?;
+        Decimal::new(self.numerator.checked_mul(factor)?, decimals).ok()
     }
 }
 

@@ -10,7 +10,8 @@ use super::{Confidence, Limits};
 use crate::Unit;
 use crate::error::{Code, Error, Field};
 use crate::length::Length;
-use crate::thread::{Series, Thread};
+use crate::series::Series;
+use crate::thread::Thread;
 
 pub(super) const OVERFLOW: Error = Error::new(Code::Overflow, Field::Diameter);
 

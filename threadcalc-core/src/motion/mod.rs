@@ -47,7 +47,7 @@ pub struct TappingMotion {
 }
 
 /// What tapping a hole comes to.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 #[non_exhaustive]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct TappingTime {

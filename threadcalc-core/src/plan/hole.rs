@@ -1,19 +1,15 @@
-//! The depths of a planned hole, and what of hole and part is in their way.
+//! The depths of a planned hole.
 
-use super::make::Filled;
 use super::notes::{Notes, assume};
+use super::parts::{Filled, Parts};
 use super::{Job, MOST_PLAN_FINDINGS};
-use crate::depth::{
-    BottomVerdict, Countersunk, DepthRequest, DepthRounding, Depths, Hole, RunOut, TapSetOn, countersink, depths,
-    program_depth, run_out_mm,
-};
-use crate::drill::TapDrill;
+use crate::depth::{DepthRequest, DepthRounding, Depths, Hole, TapSetOn, countersink, depths, program_depth};
 use crate::error::{Code, Error, Field};
 use crate::feed::Unit;
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::length::{Length, Rounding};
 use crate::motion::{Holder, least_clearance_mm};
-use crate::tap::{ChamferForm, chamfers_that_fit};
+use crate::tap::ChamferForm;
 use crate::taper_depth::{TaperDepthRequest, TaperDepths, taper_depths};
 use crate::thread::Thread;
 
@@ -26,40 +22,27 @@ const TAPER_CLEARANCE_PITCHES: i64 = 2;
 const USUAL_COUNTERSINK_ANGLE: Length = Length::integer(90);
 /// The usual twist drill's point angle in degrees.
 const USUAL_POINT_ANGLE: Length = Length::integer(118);
-/// Deeper than this many diameters a tapped hole needs care (common practice).
-const DEEP_DIAMETERS: i32 = 3;
 
 /// The deepest hole and the thickest part that are looked at.
 const MOST_MM: i64 = 10_000;
 
-/// Depths of a straight or of a taper hole.
-pub(super) struct HoleDepths {
-    pub straight: Depths,
-    pub taper: Option<TaperDepths>,
-}
-
+/// The depths and the R plane.
 #[inline(never)]
-pub(super) fn plan_depths(
-    thread: &Thread,
-    drill: &TapDrill,
-    job: &Job,
-    filled: &mut Filled,
-    findings: &mut Findings<MOST_PLAN_FINDINGS>,
-    notes: &mut Notes,
-) -> Result<HoleDepths, Error> {
+pub(super) fn plan_depths(parts: &mut Parts<'_>, job: &Job) -> Result<(), Error> {
+    let Parts { thread, drill, depths, taper, findings, filled, notes, .. } = parts;
     let unit = job.unit.unwrap_or(Unit::Mm);
     for (given, field) in [(job.drill_depth_mm, Field::DrillDepth), (job.part_thickness_mm, Field::PartThickness)] {
         given.map_or(Ok(Length::ONE), |given| crate::range::above_zero(given, field, MOST_MM))?;
     }
     let drill_mm = drill.chosen.drill.diameter_mm();
-    let found = if thread.form().is_taper() {
-        let taper = taper(thread, drill_mm, job, filled, notes)?;
-        HoleDepths { straight: first_hole(&taper, unit, job.axis_decimals(unit))?, taper: Some(taper) }
+    if thread.form().is_taper() {
+        let found = taper_hole(thread, drill_mm, job, filled, notes)?;
+        *depths = first_hole(&found, unit, job.axis_decimals(unit))?;
+        *taper = Some(found);
     } else {
-        HoleDepths { straight: straight(thread, drill_mm, job, filled, notes)?, taper: None }
-    };
-    r_plane(thread, job, filled, unit, findings, notes)?;
-    Ok(found)
+        *depths = straight(thread, drill_mm, job, filled, notes)?;
+    }
+    r_plane(thread, job, filled, unit, findings, notes)
 }
 
 fn straight(
@@ -150,7 +133,7 @@ fn chamfer_threads(job: &Job, filled: &mut Filled, notes: &mut Notes) -> Result<
     Ok(threads)
 }
 
-fn taper(
+fn taper_hole(
     thread: &Thread,
     drill_mm: Length,
     job: &Job,
@@ -233,178 +216,19 @@ pub(super) fn depth_in_metal(job: &Job, depths: &Depths) -> Length {
     job.full_thread_depth_mm.unwrap_or(depths.tap_mm)
 }
 
-/// What is doubtful about the depths.
-#[inline(never)]
-pub(super) fn of_depth(
-    findings: &mut Findings<MOST_PLAN_FINDINGS>,
-    thread: &Thread,
-    job: &Job,
-    depths: &HoleDepths,
-) -> Result<(), Error> {
-    let depth = depth_in_metal(job, &depths.straight);
-    if depth.is_more_than((DEEP_DIAMETERS, 1), thread.major_mm()) && depths.taper.is_none() {
-        findings.push(
-            Finding::new(FindingId::DeepThread)
-                .with_evidence("full_thread_depth_mm")
-                .with_number(NumberKey::Diameters, depth.to_f64() / thread.major_mm().to_f64()),
-        );
-    }
-    // How deep the tap's end goes at most: coasting, and for a taper thread the turn kept for trimming.
-    let trim = if depths.taper.is_some() { thread.pitch_mm() } else { Length::ZERO };
-    let tap_end = depths.straight.tap_mm.plus(trim)?.plus(over_travel_mm(job, thread)?)?;
-    match job.hole {
-        Some(Hole::Through) => through(findings, thread, job, tap_end, depth)?,
-        _ => blind(findings, thread, job, tap_end, depths)?,
-    }
-    Ok(())
-}
-
-fn through(
-    findings: &mut Findings<MOST_PLAN_FINDINGS>,
-    thread: &Thread,
-    job: &Job,
-    tap_end: Length,
-    depth: Length,
-) -> Result<(), Error> {
-    if job.drill_depth_mm.is_some() {
-        return Err(Error::new(Code::Contradiction, Field::DrillDepth)
-            .hint_text("a through hole is drilled through: give the part's thickness"));
-    }
-    let below = tap_end.minus(job.part_thickness_mm.unwrap_or(depth))?;
-    // A thread that ends inside a thick part leaves nothing to meet below.
-    if below.is_positive() {
-        let finding = Finding::new(FindingId::TapComesOut).with_evidence("hole");
-        let finding = finding.with_number(NumberKey::BelowMm, below.to_f64());
-        findings.push(if thinner_than_gauge(thread, job)? {
-            finding
-                .with_severity(Severity::Warning)
-                .with_suggestion("the part is thinner than the thread that is tightened by hand: a boss")
-        } else {
-            finding
-        });
-    }
-    Ok(())
-}
-
-/// Whether a taper thread has less part than its gauge goes in.
-fn thinner_than_gauge(thread: &Thread, job: &Job) -> Result<bool, Error> {
-    let Some(thickness) = job.part_thickness_mm.filter(|_| thread.form().is_taper()) else { return Ok(false) };
-    let pipe = thread.pipe()?;
-    Ok(pipe.hand_tight_length_mm.or(pipe.gauge_length_mm).is_some_and(|length| thickness < length))
-}
-
-fn blind(
-    findings: &mut Findings<MOST_PLAN_FINDINGS>,
-    thread: &Thread,
-    job: &Job,
-    tap_end: Length,
-    depths: &HoleDepths,
-) -> Result<(), Error> {
-    if let Some(drilled) = job.drill_depth_mm {
-        bottoms(findings, thread, job, drilled, tap_end, depths)?;
-    }
-    run_out(findings, thread, job, depths)?;
-    let Some(thickness) = job.part_thickness_mm else { return Ok(()) };
-    // A hole that is drilled already has its own end; the height of the drill's point is the same.
-    let planned = depths.straight.full_diameter_mm;
-    let point = depths.straight.drill_point_mm - planned.to_f64();
-    let drilled = job.drill_depth_mm.map_or(depths.straight.drill_point_mm, |drilled| drilled.to_f64() + point);
-    let floor = thickness.to_f64() - drilled;
-    // A floor thinner than a pitch bulges or breaks through: judgement.
-    if floor < thread.pitch_mm().to_f64() {
-        findings.push(
-            Finding::new(FindingId::FloorThin)
-                .with_severity(if floor <= 0.0 { Severity::Error } else { Severity::Warning })
-                .with_evidence("part_thickness_mm")
-                .with_number(NumberKey::RoomMm, floor)
-                .with_number(NumberKey::NeededMm, drilled)
-                .with_suggestion(match job.drill_depth_mm {
-                    Some(_) => "the hole that is drilled already, with its point, leaves no more",
-                    None => "a flatter drill point, a shorter chamfer, or less full thread",
-                }),
-        );
-    }
-    Ok(())
-}
-
-/// A hole that is drilled already: is there room for the tap, and what would fit.
-#[inline(never)]
-fn bottoms(
-    findings: &mut Findings<MOST_PLAN_FINDINGS>,
-    thread: &Thread,
-    job: &Job,
-    drilled: Length,
-    tap_end: Length,
-    depths: &HoleDepths,
-) -> Result<(), Error> {
-    let room = drilled.minus(tap_end)?;
-    let severity = match BottomVerdict::of(room, thread) {
-        BottomVerdict::Fine => return Ok(()),
-        BottomVerdict::Warning => Severity::Warning,
-        BottomVerdict::Error => Severity::Error,
-    };
-    let mut finding = Finding::new(FindingId::TapBottoms)
-        .with_severity(severity)
-        .with_evidence("drill_depth_mm")
-        .with_number(NumberKey::RoomMm, room.to_f64())
-        .with_number(NumberKey::NeededMm, depths.straight.full_diameter_mm.to_f64())
-        .with_suggestion("drill deeper, or tap less deep");
-    if let Some(full_thread) = job.full_thread_depth_mm {
-        let fits = full_thread.plus(room)?;
-        if fits.is_positive() {
-            finding = finding.with_number(NumberKey::FullThreadMm, fits.to_f64());
-        }
-        let room_threads = drilled.minus(full_thread)?.over(thread.pitch_mm())?;
-        if let Some(form) = chamfers_that_fit(Hole::Blind, room_threads).next() {
-            finding = finding.with_suggestion("; chamfer form ").with_suggestion(form.name()).with_suggestion(" fits");
-        }
-    }
-    findings.push(finding);
-    Ok(())
-}
-
-/// The normal run-out of the standard, where it has one for this pitch.
-fn run_out(
-    findings: &mut Findings<MOST_PLAN_FINDINGS>,
-    thread: &Thread,
-    job: &Job,
-    depths: &HoleDepths,
-) -> Result<(), Error> {
-    let (Ok(run_out), Some(full_thread)) = (run_out_mm(thread, RunOut::Normal), job.full_thread_depth_mm) else {
-        return Ok(());
-    };
-    let room = job.drill_depth_mm.unwrap_or(depths.straight.full_diameter_mm).minus(full_thread)?;
-    if room < run_out {
-        findings.push(
-            Finding::new(FindingId::RunOutShort)
-                .with_severity(Severity::Info)
-                .with_evidence("bottom_clearance_mm")
-                .with_number(NumberKey::RoomMm, room.to_f64())
-                .with_number(NumberKey::NeededMm, run_out.to_f64()),
-        );
-    }
-    Ok(())
-}
-
 /// The countersink, if there is one, and what it takes of the full thread.
 #[inline(never)]
-pub(super) fn sunk(
-    thread: &Thread,
-    job: &Job,
-    filled: &mut Filled,
-    drill_mm: Length,
-    findings: &mut Findings<MOST_PLAN_FINDINGS>,
-) -> Result<Option<Countersunk>, Error> {
+pub(super) fn sunk(parts: &mut Parts<'_>, job: &Job) -> Result<(), Error> {
     let Some(diameter) = job.countersink_mm else {
         return match job.countersink_angle_deg {
             Some(_) => Err(Error::new(Code::Missing, Field::Countersink).hint_text("its diameter at the face in mm")),
-            None => Ok(None),
+            None => Ok(()),
         };
     };
-    let angle = *filled.countersink_angle_deg.get_or_insert(USUAL_COUNTERSINK_ANGLE);
-    let found = countersink(thread, diameter, angle, Some(drill_mm))?;
+    let angle = *parts.filled.countersink_angle_deg.get_or_insert(USUAL_COUNTERSINK_ANGLE);
+    let found = countersink(parts.thread, diameter, angle, Some(parts.drill.chosen.drill.diameter_mm()))?;
     let nothing_left = job.full_thread_depth_mm.is_some_and(|depth| found.full_thread_lost_mm >= depth.to_f64());
-    findings.push(
+    parts.findings.push(
         Finding::new(FindingId::CountersinkEatsThread)
             .with_severity(if nothing_left { Severity::Error } else { Severity::Info })
             .with_evidence("countersink_mm")
@@ -413,5 +237,6 @@ pub(super) fn sunk(
             .with_number(NumberKey::FullThreadLostMm, found.full_thread_lost_mm)
             .with_suggestion(if nothing_left { "it takes the whole thread: a smaller countersink" } else { "" }),
     );
-    Ok(Some(found))
+    parts.countersink = Some(found);
+    Ok(())
 }

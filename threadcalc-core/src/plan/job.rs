@@ -226,6 +226,7 @@ impl Job {
     }
 
     /// Refuses numbers that a plan could not be written with.
+    #[inline(never)]
     pub(super) fn check_digits(&self) -> Result<(), Error> {
         let screw = self.screw.unwrap_or_default();
         let check = |number: Option<Length>, field| match number {

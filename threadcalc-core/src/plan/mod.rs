@@ -9,10 +9,13 @@ mod keys;
 mod make;
 mod notes;
 mod page;
+mod parts;
+mod room;
 mod sources;
 mod spindle;
 mod tapping;
 mod text;
+mod together;
 mod tools;
 mod work;
 

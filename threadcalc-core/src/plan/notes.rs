@@ -2,7 +2,7 @@
 
 use super::MOST_PLAN_FINDINGS;
 use crate::drill::DrillSets;
-use crate::finding::{Finding, FindingId, Findings, NumberKey};
+use crate::finding::{FindingId, Findings, NumberKey};
 use crate::length::Length;
 use crate::thread::Thread;
 
@@ -54,13 +54,12 @@ impl Note {
     }
 
     fn tell(&self, thread: &Thread, findings: &mut Findings<MOST_PLAN_FINDINGS>) {
-        let Some(finding) = findings.next(self.id, self.evidence()) else {
-            return findings.push(Finding::new(self.id));
-        };
-        finding.suggest(self.suggestion(thread));
-        if !self.number.is_nan() {
-            finding.add_number(self.key(), self.number);
-        }
+        findings.write(self.id, self.evidence(), |finding| {
+            finding.suggest(self.suggestion(thread));
+            if !self.number.is_nan() {
+                finding.add_number(self.key(), self.number);
+            }
+        });
     }
 }
 

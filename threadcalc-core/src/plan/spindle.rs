@@ -1,8 +1,8 @@
 //! What holder, spindle and axis have to do in a planned hole: speed, torque, power, time.
 
 use super::hole::over_travel_mm;
-use super::make::Filled;
 use super::notes::{Note, Notes};
+use super::parts::{Filled, Parts};
 use super::{Job, MOST_PLAN_FINDINGS};
 use crate::cutting::{
     FORMING_FACTOR, ForceByPitch, GearFit, TAPER_FACTOR, TorqueBand, fit_of, power_kw, spindle_speed,
@@ -21,7 +21,7 @@ use crate::thread::Thread;
 const MOST_HOLDER_MM: i64 = 1000;
 
 /// What holder, spindle and axis have to do for one hole.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
 #[non_exhaustive]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Spindle {
@@ -96,18 +96,23 @@ pub(super) fn holder(filled: &mut Filled, notes: &mut Notes) -> Holder {
 
 /// The lead that the feed follows: below the thread's by what a giving holder is meant to be drawn out.
 #[inline(never)]
-pub(super) fn fed_lead(
-    job: &Job,
-    thread: &Thread,
-    holder: Holder,
-    findings: &mut Findings<MOST_PLAN_FINDINGS>,
-) -> Result<Length, Error> {
-    let Some(underfeed) = job.underfeed_percent.filter(|percent| *percent != Length::ZERO) else {
-        return Ok(thread.lead_mm());
-    };
+pub(super) fn fed_lead(job: &Job, thread: &Thread) -> Result<Length, Error> {
+    let Some(underfeed) = underfeed(job) else { return Ok(thread.lead_mm()) };
     if underfeed.is_negative() || underfeed > Length::integer(20) {
         return Err(Error::new(Code::OutOfRange, Field::Underfeed).got(underfeed.to_f64()).within(0.0, 20.0));
     }
+    let share = Length::integer(100).minus(underfeed)?.over(Length::integer(100))?;
+    thread.lead_mm().times(share)
+}
+
+/// The under-feed asked for, if there is any.
+pub(super) fn underfeed(job: &Job) -> Option<Ratio> {
+    job.underfeed_percent.filter(|percent| *percent != Length::ZERO)
+}
+
+/// What an under-feed does to the holder.
+#[inline(never)]
+pub(super) fn of_underfeed(underfeed: Ratio, holder: Holder, findings: &mut Findings<MOST_PLAN_FINDINGS>) {
     let rigid = holder == Holder::Rigid;
     findings.push(
         Finding::new(FindingId::Underfeed)
@@ -116,41 +121,31 @@ pub(super) fn fed_lead(
             .with_number(NumberKey::UnderfeedPercent, underfeed.to_f64())
             .with_suggestion(if rigid { "a rigid holder gives nothing: feed at the lead" } else { "" }),
     );
-    let share = Length::integer(100).minus(underfeed)?.over(Length::integer(100))?;
-    thread.lead_mm().times(share)
 }
 
 /// Torque, gear, time from the R plane and back, axis feed and holder of one hole, with a finding for each limit that is passed.
 #[inline(never)]
-pub(super) fn spindle(
-    thread: &Thread,
-    job: &Job,
-    rpm: Ratio,
-    holder: Holder,
-    depths: &Depths,
-    r_plane_mm: Length,
-    findings: &mut Findings<MOST_PLAN_FINDINGS>,
-) -> Result<Spindle, Error> {
-    let torque = torque(thread, job, findings)?;
-    let gear = torque.map(|torque| of_gears(job, &torque, rpm, findings)).transpose()?.flatten();
-    let time = of_time(thread, job, rpm, depths, r_plane_mm, findings)?;
-    let retract = job.machine.retract_factor.unwrap_or(Length::ONE);
-    let axis = match job.machine.axis_feed_limit_mm_min {
-        Some(limit) => {
-            let fit = feed_fit(thread.lead_mm(), rpm, retract, limit).map_err(of_job)?;
-            Some(of_axis(fit, limit, findings))
-        }
-        None => None,
-    };
-    Ok(Spindle {
-        torque,
-        power_kw: torque.map(|torque| power_kw(torque.likely_nm, rpm)).transpose()?,
-        gear,
-        time,
-        all_holes_s: job.hole_count.map(|count| all_holes_s(count, &time)).transpose()?,
-        axis,
-        holder_travel: of_holder(thread, job, holder, depths, findings)?,
-    })
+pub(super) fn spindle(parts: &mut Parts<'_>, job: &Job) -> Result<(), Error> {
+    let Parts { thread, fed, holder, depths, findings, spindle, filled, .. } = parts;
+    let (rpm, holder, r_plane_mm) = (fed.programmed_rpm, *holder, filled.r_plane_mm.unwrap_or(Length::ZERO));
+    if let Some(torque) = torque(thread, job, findings)? {
+        spindle.gear = of_gears(job, &torque, rpm, findings)?;
+        spindle.torque = Some(torque);
+    }
+    spindle.time = of_time(thread, job, rpm, depths, r_plane_mm, findings)?;
+    if let Some(limit) = job.machine.axis_feed_limit_mm_min {
+        let retract = job.machine.retract_factor.unwrap_or(Length::ONE);
+        let fit = feed_fit(thread.lead_mm(), rpm, retract, limit).map_err(of_job)?;
+        spindle.axis = Some(of_axis(fit, limit, findings));
+    }
+    spindle.power_kw = spindle.torque.map(|torque| power_kw(torque.likely_nm, rpm)).transpose()?;
+    if let Some(count) = job.hole_count {
+        spindle.all_holes_s = Some(all_holes_s(count, &spindle.time)?);
+    }
+    if let Some(travel) = of_holder(thread, job, holder, depths, findings)? {
+        spindle.holder_travel = Some(travel);
+    }
+    Ok(())
 }
 
 /// Errors of single calculations name the job's own fields.

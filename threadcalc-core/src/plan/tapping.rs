@@ -1,5 +1,6 @@
 //! The tap of a planned hole: its kind, its class under a plating, what its shank says.
 
+use super::parts::Parts;
 use super::{Job, MOST_PLAN_FINDINGS};
 use crate::depth::Hole;
 use crate::drill::{Tap, TapDrill, WithinLimits};
@@ -9,24 +10,19 @@ use crate::form::Form;
 use crate::length::Length;
 use crate::limits::Limits;
 use crate::tap::{
-    IsoTap, Suits, TapJob, TapLimit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark, usual_tap_limit,
+    Suits, TapJob, TapLimit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark, usual_tap_limit,
 };
 use crate::thread::Thread;
 
 /// The class or limit of the tap, and the findings about kind, plating and shank.
 #[inline(never)]
-pub(super) fn of_tap(
-    thread: &Thread,
-    job: &Job,
-    tap: Tap,
-    hole: Hole,
-    findings: &mut Findings<MOST_PLAN_FINDINGS>,
-) -> Result<(Option<IsoTap>, Option<TapLimit>), Error> {
+pub(super) fn of_tap(parts: &mut Parts<'_>, job: &Job, tap: Tap, hole: Hole) -> Result<(), Error> {
+    let Parts { thread, tap_class, tap_limit, findings, .. } = parts;
     of_kind(job, tap, hole, findings)?;
     let plating = crate::range::zero_or_more(job.coating_um.unwrap_or(Length::ZERO), Field::Coating, 1000)?;
     if let Some(mark) = &job.tap_mark {
         let asked = TapJob {
-            thread: *thread,
+            thread: **thread,
             plating_um: plating,
             hole: Some(hole),
             room_threads: room_threads(thread, job)?,
@@ -34,11 +30,11 @@ pub(super) fn of_tap(
         };
         of_mark(mark.as_str(), &asked, findings)?;
     }
-    let of_class = match thread.form() {
+    *tap_class = match thread.form() {
         Form::Metric => Some(iso_tap_class(thread, plating).map_err(of_coating)?),
         _ => None,
     };
-    let limit = match of_class {
+    *tap_limit = match tap_class {
         None if plating.is_positive() && thread.form().is_pipe() => {
             let gauged = "the taps of pipe threads have no limits for it: gauge after plating";
             findings.push(plating_tap(plating).with_severity(Severity::Warning).with_suggestion(gauged));
@@ -48,7 +44,7 @@ pub(super) fn of_tap(
         None => usual_tap_limit(thread).ok(),
         _ => None,
     };
-    if let Some(class) = of_class.filter(|_| plating.is_positive()) {
+    if let Some(class) = tap_class.filter(|_| plating.is_positive()) {
         let finding = plating_tap(plating);
         findings.push(match class.class {
             Some(class) => finding.with_suggestion("ISO 2857 class ").with_suggestion(class.name()),
@@ -58,7 +54,7 @@ pub(super) fn of_tap(
                 .with_suggestion("a special tap, larger by the closing of the plating"),
         });
     }
-    Ok((of_class, limit))
+    Ok(())
 }
 
 #[inline(never)]
@@ -168,8 +164,8 @@ pub(super) fn of_plated_hole(
 /// # Source
 /// DIN 13-50, from memory; ISO 965-1 (7H).
 pub(super) fn formed_minor_mm(thread: &Thread, tap: Tap) -> Result<Option<(Length, Length)>, Error> {
-    let is_6h = thread.tolerance_class().is_some_and(|class| class.as_str() == "6H");
-    if tap != Tap::Form || thread.form() != Form::Metric || !is_6h {
+    let is_6h = || thread.tolerance_class().is_some_and(|class| class.as_str() == "6H");
+    if tap != Tap::Form || thread.form() != Form::Metric || !is_6h() {
         return Ok(None);
     }
     match thread.without_class().with_class(b"7H")?.limits() {

@@ -10,9 +10,10 @@ use crate::feed::{FeedMode, Unit};
 use crate::finding::Severity;
 use crate::form::Form;
 use crate::length::{Length, Rounding};
+use crate::series::Series;
 use crate::taper_depth::TaperDepths;
 use crate::text::{Text, placed};
-use crate::thread::{Hand, Series, Thread};
+use crate::thread::{Hand, Thread};
 
 impl fmt::Display for Plan {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

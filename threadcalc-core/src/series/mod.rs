@@ -7,6 +7,7 @@ mod iso_261;
 mod near;
 mod pipe;
 mod pitches;
+mod token;
 
 pub(crate) use asme_b1_20_1::{InchPipe, e4_inches};
 pub(crate) use iso_228_1::{MetricPipe, minor_tolerance, whitworth_height};
@@ -14,10 +15,11 @@ pub use near::{Near, NearThreads, near};
 pub(crate) use pipe::{PipeSize, inch_pipe, metric_pipe, other_system, pipe_size, pipe_sizes};
 pub(crate) use pitches::{ListedPitch, PITCHES};
 pub use pitches::{PitchSystem, PitchSystems};
+pub use token::Series;
 
 use crate::form::Form;
 use crate::length::Length;
-use crate::thread::{Series, Thread};
+use crate::thread::Thread;
 use asme_b1_1::UnifiedSize;
 use iso_261::MetricSize;
 
