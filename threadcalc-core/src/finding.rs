@@ -19,6 +19,13 @@ named! {
     }
 }
 
+impl Severity {
+    /// An error, or only a warning.
+    pub(crate) const fn error_if(is_error: bool) -> Self {
+        if is_error { Self::Error } else { Self::Warning }
+    }
+}
+
 /// How many numbers a finding can carry.
 const MOST_NUMBERS: usize = 3;
 

@@ -13,7 +13,7 @@ use crate::error::{Code, Error, Field};
 use crate::form::Form;
 use crate::length::Length;
 use crate::named::named;
-use crate::thread::Thread;
+use crate::thread::{Side, Thread};
 
 named! {
     /// How sure a limit of size is.
@@ -120,6 +120,18 @@ impl Thread {
             Form::Unified | Form::Npsm => "2B",
             _ => "",
         }
+    }
+
+    /// The thread as a tapped hole: with its own internal class, or the medium one where the standard has one.
+    pub(crate) fn as_tapped(&self) -> Result<Self, Error> {
+        let medium = self.medium_internal_class();
+        // The hole of an external thread is one of the medium class.
+        let thread = if self.side() == Some(Side::External) { self.without_class() } else { *self };
+        if medium.is_empty() || thread.tolerance_class().is_some() {
+            // R has no internal side: its drill is refused with the reason.
+            return Ok(thread.with_side(Side::Internal).unwrap_or(thread));
+        }
+        thread.with_class(medium.as_bytes())
     }
 }
 

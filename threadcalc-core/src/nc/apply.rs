@@ -1,12 +1,12 @@
 //! One block after the other changes the state, in the order in which a control takes its words.
 
 use super::block::Block;
-use super::codes::{Code, Codes, Meaning};
+use super::codes::{Code, Codes, Meaning, Spindle};
 use super::number::power_of_ten;
 use super::state::{Act, Call, CycleWords, Effects, FeedWord, Found, Held, Mode, Motion, Said, State, letter_bit};
 use super::values::Values;
 use super::word::{Word, WordValue};
-use crate::dialect::{BlockOrder, Dialect, LetterText, NoPoint};
+use crate::dialect::{BlockOrder, Dialect, LetterText, NoPoint, RigidUntil};
 use crate::feed::{FeedMode, Unit};
 use crate::length::Length;
 
@@ -80,7 +80,7 @@ const TURNS: u8 = 12;
 impl State {
     /// Changes the state by a block that is read, and says what the block does.
     pub(super) fn apply(&mut self, block: &Block, context: &Context<'_>) -> Effects {
-        let mut effects = Effects::none(self.motion);
+        let mut effects = Effects::none();
         if let Some(program) = block.program_number() {
             self.program = Some(program);
         }
@@ -183,7 +183,6 @@ impl State {
             self.feed = Some(FeedWord { said, unit: self.unit(), mode, for_tapping: false });
         }
         if let Some(said) = words.get(b'S') {
-            effects.speed_word = true;
             let kept = match (context.dialect.reading.speed_decimals, said.value) {
                 (Some(decimals), Some(value)) => {
                     ten_to(decimals).and_then(|parts| value.down_to_multiple(Length::ONE.over(parts).ok()?).ok())
@@ -205,13 +204,12 @@ impl State {
             matches!(meaning, Meaning::Origin | Meaning::Mirror(_) | Meaning::Scale(_) | Meaning::Rotate(_));
         match meaning {
             Meaning::Units(unit) => {
-                effects.units_changed |= self.unit().is_some_and(|before| before != unit);
                 if self.unit() != Some(unit) {
                     self.units = Some(Held::new(unit, line));
                 }
             }
-            Meaning::FeedMode(mode) => self.set_mode(Mode::Feed(mode), line, effects),
-            Meaning::InverseTime => self.set_mode(Mode::InverseTime, line, effects),
+            Meaning::FeedMode(mode) => self.set_mode(Mode::Feed(mode), line),
+            Meaning::InverseTime => self.set_mode(Mode::InverseTime, line),
             Meaning::SurfaceSpeed(is_on) => self.surface_speed = Some(on(is_on)),
             Meaning::ToolChange => {
                 effects.tool_change = true;
@@ -219,13 +217,11 @@ impl State {
                 self.length_offset = on(false);
                 self.cycle.other_tool = true;
             }
-            Meaning::Spindle(spindle) => {
-                effects.spindle_code = Some(spindle);
-                self.spindle = Held::new(spindle, line);
-            }
+            Meaning::Spindle(spindle) => self.turn(Held::new(spindle, line), context),
             Meaning::RigidTap => {
                 effects.rigid_code = true;
                 self.rigid = Some(Held::new(words.get(b'S').and_then(|said| said.value), line));
+                self.rigid_is_open = context.dialect.reading.rigid_tap_code_until.is_none();
             }
             Meaning::Override(locked) => self.overrides_locked = locked,
             Meaning::Plane { is_xy } => self.plane_is_xy = on(is_xy),
@@ -264,9 +260,15 @@ impl State {
         }
     }
 
-    fn set_mode(&mut self, mode: Mode, line: u32, effects: &mut Effects) {
+    /// The spindle's code, which may end the code for rigid tapping.
+    fn turn(&mut self, spindle: Held<Spindle>, context: &Context<'_>) {
+        let ends_rigid = context.dialect.reading.rigid_tap_code_until == Some(RigidUntil::SpindleCode);
+        self.rigid = self.rigid.filter(|rigid| !ends_rigid || rigid.line == spindle.line);
+        self.spindle = spindle;
+    }
+
+    fn set_mode(&mut self, mode: Mode, line: u32) {
         if self.mode.is_none_or(|before| before.value != mode) {
-            effects.mode_changed = self.mode.is_some();
             self.mode = Some(Held::new(mode, line));
             self.tapped_mode_line = None;
         }
@@ -299,9 +301,12 @@ impl State {
             self.cycle.line = words.line;
             self.cycle.other_tool = false;
         }
-        if !motion.is_cycle() && self.motion.taps() {
-            self.rigid = None;
-        }
+        let ends_rigid = match context.dialect.reading.rigid_tap_code_until {
+            Some(RigidUntil::NextCycle) => self.motion.taps(),
+            Some(RigidUntil::SpindleCode | RigidUntil::ProgramEnd) => false,
+            Some(RigidUntil::CycleCancelled) | None => self.motion.taps() && !motion.is_cycle(),
+        };
+        self.rigid = self.rigid.filter(|rigid| !ends_rigid || rigid.line == words.line);
         self.motion = motion;
     }
 
@@ -345,21 +350,15 @@ fn call(words: &Words, context: &Context<'_>) -> Call {
 }
 
 impl Effects {
-    pub(super) fn none(motion: Motion) -> Self {
+    pub(super) fn none() -> Self {
         Self {
             act: Act::None,
-            motion_before: motion,
             motion_code: None,
             moves_in_cycle: false,
             tool_change: false,
-            spindle_code: None,
-            speed_word: false,
             feed_word: false,
-            units_changed: false,
-            mode_changed: false,
             rigid_code: false,
             repeats: 1,
-            repeats_zero: false,
             moves_across: false,
             origin_moves: false,
             call: None,

@@ -3,7 +3,7 @@
 use super::cut::Cuts;
 use super::declared::Comments;
 use super::drilled::{Drilled, Tapped};
-use super::finding::{EvidenceKind, MOST_CALLS_TOLD, ProgramFinding, ProgramNumberKey as Key};
+use super::finding::{MOST_CALLS_TOLD, ProgramFinding};
 use super::finding_id::ProgramFindingId as Id;
 use super::judge::Judge;
 use super::list::List;
@@ -14,8 +14,6 @@ use super::shadow::Shadow;
 use super::state::{Act, Call, Effects, State};
 use crate::dialect::{Dialect, NumberSpaces};
 use crate::error::{Code, Error, Field};
-use crate::finding::Severity;
-use crate::length::Length;
 
 /// How many programs of one text are known by their numbers.
 const MOST_PROGRAMS: usize = 64;
@@ -24,7 +22,7 @@ const MOST_PROGRAMS: usize = 64;
 /// doubtful or wrong.
 ///
 /// No heap, memory that does not grow with the program. Calls of subprograms are not followed here: a piece that
-/// has gone by cannot be read again; [`check`](super::check) follows them.
+/// has gone by cannot be read again; [`ProgramCheck`](super::ProgramCheck) follows them.
 ///
 /// ```
 /// use threadcalc_core::Dialect;
@@ -240,31 +238,5 @@ fn settings(dialect: &Dialect) -> ReaderSettings {
         max_block_chars: reading.max_block_chars.map_or(usual.max_block_chars, u32::from),
         spaces_are_errors: reading.spaces_in_numbers == Some(NumberSpaces::Error),
         block_delete_inside: usual.block_delete_inside,
-    }
-}
-
-/// What the other position of the switch for block delete changes at a hole.
-pub(super) fn block_delete_finding(
-    cause: (u32, u32, u32),
-    off: Option<Option<Length>>,
-    on: Option<Option<Length>>,
-) -> Option<ProgramFinding> {
-    let (line, column, end_column) = cause;
-    let finding = ProgramFinding::new(Id::BlockDeleteChangesResult, line, column, end_column)
-        .because(EvidenceKind::BlockDelete, line);
-    match (off, on) {
-        (Some(off), Some(on)) if off == on => None,
-        (Some(off), Some(on)) => Some(
-            finding
-                .severe(Severity::Error)
-                .with_some(Key::LeadOffMm, off.map(Length::to_f64))
-                .with_some(Key::LeadOnMm, on.map(Length::to_f64)),
-        ),
-        (None, None) => None,
-        (off, on) => Some(
-            finding
-                .with_some(Key::LeadOffMm, off.flatten().map(Length::to_f64))
-                .with_some(Key::LeadOnMm, on.flatten().map(Length::to_f64)),
-        ),
     }
 }

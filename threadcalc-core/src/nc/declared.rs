@@ -1,7 +1,6 @@
 //! Which thread a hole is to have, and which tool taps it: by the order in which people are trusted.
 
 use super::block::Block;
-use super::finding::EvidenceKind;
 use super::options::{Tool, ToolKind};
 use super::tool_comment::ToolText;
 use crate::comment::read_comment;
@@ -38,12 +37,6 @@ pub(super) struct Declared {
     pub source: ThreadSource,
     /// The line of it; 0 for an input.
     pub line: u32,
-}
-
-impl Declared {
-    pub(super) const fn evidence(&self) -> (EvidenceKind, u32) {
-        (EvidenceKind::Thread, self.line)
-    }
 }
 
 /// What comments have said so far.

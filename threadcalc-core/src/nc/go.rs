@@ -27,10 +27,10 @@ impl State {
                 }
             }
             Motion::Stroke if effects.motion_code.is_some() => {
-                let z = words.get(b'Z').map(|said| Said { value: said.value.and_then(|z| self.in_mm(z)), ..said });
+                let z = words.get(b'Z').map(|said| self.said_in_mm(said));
                 self.cycle = CycleWords { z, line: words.line, ..CycleWords::default() };
                 let lead = words.of(context.dialect.reading.lead_word);
-                self.cycle.lead = lead.map(|said| Said { value: said.value.and_then(|lead| self.in_mm(lead)), ..said });
+                self.cycle.lead = lead.map(|said| self.said_in_mm(said));
                 self.cycle.incremental = self.is_incremental();
                 self.cycle.initial_z = self.position.z;
                 self.cycle.holes = 1;
@@ -62,7 +62,7 @@ impl State {
 
     fn take_cycle_words(&mut self, words: &Words, context: &Context<'_>) {
         let dialect = context.dialect;
-        let in_mm = |said: Said| Said { value: said.value.and_then(|value| self.in_mm(value)), ..said };
+        let in_mm = |said: Said| self.said_in_mm(said);
         let incremental = self.is_incremental();
         let (r, z) = (words.get(b'R').map(in_mm), words.get(b'Z').map(in_mm));
         let peck = words.of(dialect.peck_word).map(in_mm);
@@ -84,10 +84,7 @@ impl State {
         let Some(said) = words.of(reading.repeat_word) else { return };
         let count = said.value.and_then(Length::whole).and_then(|count| u32::try_from(count).ok());
         effects.repeats = match count {
-            Some(0) => {
-                effects.repeats_zero = true;
-                u32::from(reading.repeat_zero_means == Some(RepeatZero::Once))
-            }
+            Some(0) => u32::from(reading.repeat_zero_means == Some(RepeatZero::Once)),
             Some(count) => count,
             None => 1,
         };

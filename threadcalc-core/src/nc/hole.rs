@@ -38,17 +38,9 @@ impl Judge {
             self.drilled.somewhere = true;
             return;
         };
-        let cycle = &self.state.cycle;
-        let (r, z) = (cycle.r.and_then(|said| said.value), cycle.z.and_then(|said| said.value));
-        let z_mm = if cycle.incremental {
-            let from = cycle.initial_z.zip(r).and_then(|(from, r)| from.plus(r).ok());
-            from.zip(z).and_then(|(from, z)| from.plus(z).ok())
-        } else {
-            z
-        };
         let hole = DrilledHole {
             place,
-            z_mm,
+            z_mm: self.state.cycle.heights().1,
             diameter_mm,
             point_angle_deg: tool.and_then(|tool| tool.point_angle_deg),
             is_spot: kind == Some(ToolKind::SpotDrill),
@@ -111,7 +103,7 @@ impl Judge {
             let turns = lead.and_then(|lead| depth.over(lead).ok());
             let finding = self
                 .at_block(Id::DepthImplausible)
-                .severe(self.severity_of(shallow))
+                .severe(Severity::error_if(shallow))
                 .with(Key::ZMm, z.to_f64())
                 .with_some(Key::Turns, turns.map(Length::to_f64));
             self.count(finding, self.state.cycle.line, at.count);
@@ -199,7 +191,7 @@ impl Judge {
         let percent = taps.first().and_then(|tap| judged(*tap)).map(|judged| judged.chosen.percent);
         let mut finding = self
             .at_block(Id::DrillSize)
-            .severe(self.severity_of(diameter >= thread.major_mm()))
+            .severe(Severity::error_if(diameter >= thread.major_mm()))
             .with(Key::DrillMm, diameter.to_f64())
             .with_some(Key::Percent, percent)
             .because(EvidenceKind::Drill, hole.line);
@@ -221,7 +213,6 @@ impl Judge {
         if found.worst() == BottomVerdict::Fine {
             return;
         }
-        let is_error = found.worst() == BottomVerdict::Error;
         // The verdict is exact and on the safe side; what is shown is the cone's own height.
         let room = |angle: Length| {
             let full = point.to_f64() - point_height_mm(diameter, angle);
@@ -230,7 +221,7 @@ impl Judge {
         let (full, clearance) = room(first.point_angle_deg);
         let mut finding = self
             .at_block(Id::TapBottomsHole)
-            .severe(if is_error { Severity::Error } else { Severity::Warning })
+            .severe(Severity::error_if(found.worst() == BottomVerdict::Error))
             .with(Key::TapZMm, tap_z.to_f64())
             .with(Key::DrillZMm, drill_z.to_f64())
             .with(Key::DrillPointMm, point_height_mm(diameter, first.point_angle_deg))

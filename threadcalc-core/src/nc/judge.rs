@@ -16,9 +16,7 @@ use super::state::{Act, Effects, Motion, State};
 use super::values::Values;
 use super::variables::Variables;
 use crate::dialect::Dialect;
-use crate::finding::Severity;
 use crate::length::Length;
-use crate::limits::Limits;
 use crate::motion::Holder;
 use crate::thread::{Hand, Thread};
 
@@ -66,9 +64,6 @@ pub(super) struct Judge {
 /// A hole that is about to be tapped.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Tapping {
-    pub line: u32,
-    pub column: u32,
-    pub end_column: u32,
     pub holder: Holder,
     pub kind: Option<ToolKind>,
     pub tool: Option<Tool>,
@@ -90,25 +85,14 @@ pub(super) struct Tapping {
 impl Tapping {
     /// The tolerance of the pitch diameter of a thread's medium class, or of the one it has.
     pub(super) fn pitch_tolerance_mm(&self, thread: &Thread) -> Option<Length> {
-        let (least, most) = limits_of(thread)?.pitch_diameter_mm;
-        let (least, most) = (least?, most?);
-        most.minus(least).ok().filter(|tolerance| tolerance.is_positive())
+        let (least, most) = as_hole(thread).limits().ok()?.pitch_diameter_mm;
+        most?.minus(least?).ok().filter(|tolerance| tolerance.is_positive())
     }
 }
 
-/// The limits of a thread as a tapped hole.
-pub(super) fn limits_of(thread: &Thread) -> Option<Limits> {
-    as_hole(thread).limits().ok()
-}
-
-/// A thread as a tapped hole: with its own internal class, or the medium one.
+/// A thread as a tapped hole, or as it is where it has no internal side.
 pub(super) fn as_hole(thread: &Thread) -> Thread {
-    let medium = thread.medium_internal_class();
-    let is_internal = thread.side() != Some(crate::thread::Side::External);
-    if (is_internal && thread.tolerance_class().is_some()) || medium.is_empty() {
-        return *thread;
-    }
-    thread.without_class().with_class(medium.as_bytes()).unwrap_or(*thread)
+    thread.as_tapped().unwrap_or(*thread)
 }
 
 impl Judge {
@@ -147,7 +131,7 @@ impl Judge {
         if !block.is_readable() {
             self.lose();
             self.variables.assign(block);
-            return Effects::none(self.state.motion);
+            return Effects::none();
         }
         let values = Values { variables: &self.variables, evaluates: !self.options.leave_macros };
         let context = Context { codes: &self.codes, dialect: &self.dialect, values };
@@ -197,11 +181,17 @@ impl Judge {
     }
 
     /// Sends a finding out.
-    pub(super) fn tell(&mut self, mut finding: ProgramFinding) {
+    pub(super) fn tell(&mut self, finding: ProgramFinding) {
+        let finding = self.stamped(finding);
+        self.queue.push(Event::Finding(finding));
+    }
+
+    /// With the program, the tool and the calls that hold.
+    fn stamped(&self, mut finding: ProgramFinding) -> ProgramFinding {
         finding.program = self.state.program;
         finding.tool = self.state.tool.and_then(|tool| tool.value);
         finding.calls = self.calls;
-        self.queue.push(Event::Finding(finding));
+        finding
     }
 
     /// Sends a finding out the first time only.
@@ -214,10 +204,8 @@ impl Judge {
     }
 
     /// Counts holes to a finding, which goes out when its cause ends.
-    pub(super) fn count(&mut self, mut finding: ProgramFinding, cause_line: u32, holes: u32) {
-        finding.program = self.state.program;
-        finding.tool = self.state.tool.and_then(|tool| tool.value);
-        finding.calls = self.calls;
+    pub(super) fn count(&mut self, finding: ProgramFinding, cause_line: u32, holes: u32) {
+        let mut finding = self.stamped(finding);
         finding.hole = Some(self.holes);
         if let Some(out) = self.open.add(finding, cause_line, holes) {
             self.queue.push(Event::Finding(out));
@@ -239,10 +227,5 @@ impl Judge {
     pub(super) fn tool(&self) -> Option<Tool> {
         let number = self.state.tool.and_then(|tool| tool.value)?;
         self.tools.as_slice().iter().find(|tool| tool.number == number).copied()
-    }
-
-    /// How bad the worst of what is to come may be.
-    pub(super) fn severity_of(&self, is_error: bool) -> Severity {
-        if is_error { Severity::Error } else { Severity::Warning }
     }
 }

@@ -4,6 +4,7 @@ use super::cut::{Basis, Cut};
 use super::declared::Declared;
 use super::finding::{EvidenceKind, ProgramFinding, ProgramNumberKey as Key};
 use super::finding_id::ProgramFindingId as Id;
+use super::identify::LEAD_WITHIN;
 use super::judge::{Judge, Tapping};
 use super::state::FeedWord;
 use crate::feed::{FeedMode, Unit};
@@ -12,8 +13,6 @@ use crate::length::{Length, Rounding};
 use crate::motion::Holder;
 use crate::thread::Thread;
 
-/// Leads this near to each other are the same number: less than half of what parts neighbouring pitches.
-const SAME: Length = Length::parts(7, 2000);
 /// Beyond this no rounding explains an error.
 const ROUNDED: Length = Length::parts(2, 100);
 /// What a ground tap is off by itself: below a fifth of it an error is noise.
@@ -58,7 +57,7 @@ impl Judge {
             .or_else(|| self.other_unit(&compared))
             .or_else(|| self.other_mode(&compared, feed))
             .or_else(|| self.other_point(&compared, feed))
-            .or_else(|| pitch_for_lead(&compared, at))
+            .or_else(|| self.pitch_for_lead(&compared))
             .or_else(|| self.rounded(&compared, feed))
             .or_else(|| self.stale(&compared, feed))
             .unwrap_or_else(|| self.mismatch(&compared));
@@ -69,8 +68,7 @@ impl Judge {
     pub(super) fn with_grounds(&self, mut finding: ProgramFinding, declared: &Declared) -> ProgramFinding {
         finding.thread = Some(declared.thread);
         let state = &self.state;
-        let (kind, line) = declared.evidence();
-        finding = finding.because(kind, line);
+        finding = finding.because(EvidenceKind::Thread, declared.line);
         if let Some(speed) = &state.speed {
             finding = finding.because(EvidenceKind::Speed, speed.line);
         }
@@ -164,6 +162,21 @@ impl Judge {
         Some(self.suggest(finding, compared))
     }
 
+    /// Of a thread with several starts, the pitch where the lead belongs.
+    fn pitch_for_lead(&self, compared: &Compared<'_>) -> Option<ProgramFinding> {
+        let thread = &compared.declared.thread;
+        if thread.starts() < 2 || !is_same(compared.cut.lead_mm, thread.pitch_mm()) {
+            return None;
+        }
+        Some(
+            self.at_block(Id::LeadVsPitch)
+                .with(Key::LeadMm, compared.cut.lead_mm.to_f64())
+                .with(Key::ExpectedLeadMm, compared.expected_mm.to_f64())
+                .with(Key::PitchMm, thread.pitch_mm().to_f64())
+                .with(Key::Starts, f64::from(thread.starts())),
+        )
+    }
+
     /// The feed fitted the speed it was written for; that speed has been changed.
     fn stale(&self, compared: &Compared<'_>, feed: &FeedWord) -> Option<ProgramFinding> {
         let before = self.before_change.filter(|before| before.feed_line == feed.said.line)?;
@@ -207,18 +220,9 @@ impl Judge {
         self.feed_for(finding, compared.expected_mm, compared.basis, compared.unit)
     }
 
-    pub(super) fn feed_decimals(&self, mode: FeedMode, unit: Unit) -> u8 {
-        let most = &self.dialect.reading.max_decimals;
-        match mode {
-            FeedMode::PerMinute => most.feed_per_minute.of(unit).unwrap_or(4),
-            FeedMode::PerRevolution => most.feed_per_revolution.of(unit).unwrap_or(6),
-        }
-    }
-
     /// The decimals of F that the control takes, where the dialect says so.
-    pub(super) fn feed_most_decimals(&self, mode: FeedMode) -> Option<u8> {
+    pub(super) fn feed_decimals(&self, mode: FeedMode, unit: Unit) -> Option<u8> {
         let most = &self.dialect.reading.max_decimals;
-        let unit = self.state.unit()?;
         match mode {
             FeedMode::PerMinute => most.feed_per_minute.of(unit),
             FeedMode::PerRevolution => most.feed_per_revolution.of(unit),
@@ -235,25 +239,10 @@ impl Compared<'_> {
     }
 }
 
-/// Of a thread with several starts, the pitch where the lead belongs.
-fn pitch_for_lead(compared: &Compared<'_>, at: &Tapping) -> Option<ProgramFinding> {
-    let thread = &compared.declared.thread;
-    if thread.starts() < 2 || !is_same(compared.cut.lead_mm, thread.pitch_mm()) {
-        return None;
-    }
-    Some(
-        ProgramFinding::new(Id::LeadVsPitch, at.line, at.column, at.end_column)
-            .with(Key::LeadMm, compared.cut.lead_mm.to_f64())
-            .with(Key::ExpectedLeadMm, compared.expected_mm.to_f64())
-            .with(Key::PitchMm, thread.pitch_mm().to_f64())
-            .with(Key::Starts, f64::from(thread.starts())),
-    )
-}
-
 /// Whether one lead is as good as the other.
 pub(super) fn is_same(lead: Length, other: Length) -> bool {
     let off = lead.over(other).and_then(|ratio| ratio.minus(Length::ONE));
-    off.is_ok_and(|off| off.magnitude() <= SAME)
+    off.is_ok_and(|off| off.magnitude() <= LEAD_WITHIN)
 }
 
 /// By the holder: rigid 0.1 and 0.5 %; one that gives 1 %, and 3 % over or 6 % under (common practice).

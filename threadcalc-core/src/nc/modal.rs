@@ -135,7 +135,7 @@ impl Judge {
     }
 
     /// What the program should have said before its first hole.
-    pub(super) fn at_first_hole(&mut self, at: &Tapping) {
+    pub(super) fn at_first_hole(&mut self) {
         let state = &self.state;
         let missing = [
             (!state.return_stated && matches!(state.motion, Motion::Tap { .. }), Id::ReturnPlaneUnstated),
@@ -145,7 +145,7 @@ impl Judge {
         ];
         for (is_missing, id) in missing {
             if is_missing {
-                let finding = ProgramFinding::new(id, at.line, at.column, at.end_column);
+                let finding = self.at_block(id);
                 self.tell_once(finding);
             }
         }
@@ -196,7 +196,7 @@ impl Judge {
         {
             if is_missing {
                 let finding = self.at_block(Id::CycleWordMissing).with_number(Key::Word, FindingNumber::Text(word));
-                self.count(finding, at.line, at.count);
+                self.count(finding, self.line, at.count);
             }
         }
     }
@@ -253,7 +253,7 @@ impl Judge {
         self.transforms(at);
         self.spindle(at);
         self.rigid(effects, at);
-        self.extras(effects, at);
+        self.extras(at);
         self.tool_against_list(at);
         self.limits(at, declared);
     }
@@ -265,7 +265,7 @@ impl Judge {
         let Some(line) = line else { return };
         let finding = self
             .at_block(Id::MirrorScaleRotationActive)
-            .severe(self.severity_of(state.scale.value))
+            .severe(Severity::error_if(state.scale.value))
             .with(Key::MirroredAxes, f64::from(state.mirrored_axes))
             .with(Key::Scale, if state.scale.value { 1.0 } else { 0.0 })
             .with(Key::SetAtLine, f64::from(line));
@@ -290,7 +290,7 @@ impl Judge {
             let finding = self.at_block(Id::SpindleDirection).write(right);
             self.count(finding, self.state.cycle.line, at.count);
         } else if starts == Some(true) && turning.value != Spindle::Stopped && self.state.cycle.holes == 1 {
-            let finding = ProgramFinding::new(Id::SpindleStartBeforeCycle, self.line, at.column, at.end_column);
+            let finding = self.at_block(Id::SpindleStartBeforeCycle);
             self.count(finding, turning.line, at.count);
         }
     }
@@ -302,6 +302,9 @@ impl Judge {
         }
         let Some(rigid) = self.state.rigid else {
             let finding = self.at_block(Id::RigidTapCodeMissing).write(code.as_str());
+            let is_open = self.state.rigid_is_open;
+            let finding =
+                if is_open { finding.uncertain("the code for rigid tapping ends with its cycle") } else { finding };
             self.count(finding, self.state.cycle.line, at.count);
             return;
         };
@@ -316,7 +319,7 @@ impl Judge {
     }
 
     /// Pecks, dwell, and numbers that count least increments.
-    fn extras(&mut self, _effects: &Effects, at: &Tapping) {
+    fn extras(&mut self, at: &Tapping) {
         let cycle = self.state.cycle;
         let peck = cycle.peck.and_then(|said| said.value).filter(|peck| peck.is_positive());
         let pecks = matches!(self.state.motion, Motion::Tap { pecks: true, .. }) || peck.is_some();

@@ -11,15 +11,9 @@ const MOST_OPEN: usize = 12;
 #[derive(Clone, Copy, Debug)]
 struct Open {
     finding: ProgramFinding,
-    cause: Cause,
+    /// What makes findings one: the id and the line of what caused it.
+    cause: (ProgramFindingId, u32),
     holes: u32,
-}
-
-/// What makes findings one: the id and the line of what caused it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) struct Cause {
-    pub id: ProgramFindingId,
-    pub line: u32,
 }
 
 /// Findings that may still grow.
@@ -35,7 +29,7 @@ impl OpenFindings {
 
     /// Counts holes to a cause, or opens it. What had to make room is given back.
     pub(super) fn add(&mut self, finding: ProgramFinding, line: u32, holes: u32) -> Option<ProgramFinding> {
-        let cause = Cause { id: finding.id(), line };
+        let cause = (finding.id(), line);
         if let Some(open) = self.held.iter_mut().flatten().find(|open| open.cause == cause) {
             open.holes = open.holes.saturating_add(holes);
             return None;

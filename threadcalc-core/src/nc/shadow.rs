@@ -2,13 +2,14 @@
 
 use super::apply::Context;
 use super::block::Block;
-use super::checker::block_delete_finding;
 use super::cut::Cuts;
-use super::finding::ProgramFinding;
+use super::finding::{EvidenceKind, ProgramFinding, ProgramNumberKey as Key};
+use super::finding_id::ProgramFindingId as Id;
 use super::judge::Judge;
 use super::state::{Act, State};
 use super::values::Values;
 use super::variables::Variables;
+use crate::finding::Severity;
 use crate::length::Length;
 
 /// A hole of a branch: None if it taps none, and the lead, None if it is not known.
@@ -68,5 +69,27 @@ impl Shadow {
         let finding = block_delete_finding(self.cause, off, on)?;
         self.told = true;
         Some(finding)
+    }
+}
+
+/// What the other position of the switch for block delete changes at a hole.
+fn block_delete_finding(cause: (u32, u32, u32), off: Hole, on: Hole) -> Option<ProgramFinding> {
+    let (line, column, end_column) = cause;
+    let finding = ProgramFinding::new(Id::BlockDeleteChangesResult, line, column, end_column)
+        .because(EvidenceKind::BlockDelete, line);
+    match (off, on) {
+        (Some(off), Some(on)) if off == on => None,
+        (Some(off), Some(on)) => Some(
+            finding
+                .severe(Severity::Error)
+                .with_some(Key::LeadOffMm, off.map(Length::to_f64))
+                .with_some(Key::LeadOnMm, on.map(Length::to_f64)),
+        ),
+        (None, None) => None,
+        (off, on) => Some(
+            finding
+                .with_some(Key::LeadOffMm, off.flatten().map(Length::to_f64))
+                .with_some(Key::LeadOnMm, on.flatten().map(Length::to_f64)),
+        ),
     }
 }

@@ -101,6 +101,25 @@ pub(super) struct CycleWords {
     pub initial_z: Option<Length>,
 }
 
+impl CycleWords {
+    /// Z of R and of the bottom, in millimetres: under G91 R counts from where the tool stands, and Z from R.
+    pub(super) fn heights(&self) -> (Option<Length>, Option<Length>) {
+        let value = |said: Option<Said>| said.and_then(|said| said.value);
+        let (r, z) = (value(self.r), value(self.z));
+        if !self.incremental {
+            return (r, z);
+        }
+        let r = r.zip(self.initial_z).and_then(|(r, from)| from.plus(r).ok());
+        (r, r.zip(z).and_then(|(r, z)| r.plus(z).ok()))
+    }
+
+    /// The same of a single stroke, which begins where the tool stands.
+    pub(super) fn stroke_heights(&self) -> (Option<Length>, Option<Length>) {
+        let (from, z) = (self.initial_z, self.z.and_then(|said| said.value));
+        (from, if self.incremental { from.zip(z).and_then(|(from, z)| from.plus(z).ok()) } else { z })
+    }
+}
+
 /// A place on the part; None where it is not known.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(super) struct Position {
@@ -135,6 +154,8 @@ pub(super) struct State {
     pub overrides_locked: bool,
     /// The code for rigid tapping and its S.
     pub rigid: Option<Held<Option<Length>>>,
+    /// The code stood in the program, and it is not told how long it holds.
+    pub rigid_is_open: bool,
     pub tool_pending: Option<u32>,
     pub tool: Option<Held<Option<u32>>>,
     pub position: Position,
@@ -167,6 +188,7 @@ impl State {
             rotate: off,
             overrides_locked: false,
             rigid: None,
+            rigid_is_open: false,
             tool_pending: None,
             tool: None,
             position: Position::default(),
@@ -187,6 +209,11 @@ impl State {
         }
     }
 
+    /// A word that is a length, in millimetres.
+    pub(super) fn said_in_mm(&self, said: Said) -> Said {
+        Said { value: said.value.and_then(|value| self.in_mm(value)), ..said }
+    }
+
     /// A single stroke with its lead written in it needs no F.
     pub(super) fn uses_lead_word(&self) -> bool {
         self.motion == Motion::Stroke && self.cycle.lead.is_some()
@@ -201,23 +228,15 @@ impl State {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Effects {
     pub act: Act,
-    /// What held before it.
-    pub motion_before: Motion,
     /// The motion whose code stands in it.
     pub motion_code: Option<Motion>,
     /// A move while the cycle stays: on controls where only G80 ends it.
     pub moves_in_cycle: bool,
     pub tool_change: bool,
-    pub spindle_code: Option<Spindle>,
-    pub speed_word: bool,
     pub feed_word: bool,
-    pub units_changed: bool,
-    pub mode_changed: bool,
     pub rigid_code: bool,
     /// Holes at this block, one behind the other.
     pub repeats: u32,
-    /// The repeats were written as 0.
-    pub repeats_zero: bool,
     /// X or Y stands in it.
     pub moves_across: bool,
     /// Places mean something else behind it.

@@ -7,7 +7,7 @@ use super::finding::{FindingNumber, ProgramFinding, ProgramNumberKey};
 use super::finding_id::ProgramFindingId as Id;
 use super::judge::{BeforeChange, Judge, Tapping};
 use super::report::{Event, Reason, TappedHole};
-use super::state::{Effects, Motion, Said};
+use super::state::{Effects, Motion};
 use crate::dialect::CodeText;
 use crate::length::Length;
 use crate::motion::Holder;
@@ -28,7 +28,7 @@ impl Judge {
         let best = declared.as_ref().and_then(|declared| fits(&declared.thread)).or(cuts.first());
         at.lead_mm = best.map(|cut| cut.lead_mm);
         self.queue.push(Event::Hole(self.hole(&at, declared.as_ref(), best.is_some())));
-        self.at_first_hole(&at);
+        self.at_first_hole();
         self.values_at_hole(effects, &at, &cuts);
         if !left_active {
             self.judge_cuts(&cuts, declared.as_ref(), &at);
@@ -41,24 +41,16 @@ impl Judge {
     fn tapping(&self, effects: &Effects) -> Tapping {
         let state = &self.state;
         let tool = self.tool();
-        let value = |said: Option<Said>| said.and_then(|said| said.value);
-        let (r, z) = (value(state.cycle.r), value(state.cycle.z));
-        // Under G91 R counts from where the tap stands, and Z from R.
-        let (r_mm, z_mm) = if state.cycle.incremental {
-            let r = r.zip(state.cycle.initial_z).and_then(|(r, from)| from.plus(r).ok());
-            (r, r.zip(z).and_then(|(r, z)| r.plus(z).ok()))
-        } else if state.motion == Motion::Stroke {
-            (state.cycle.initial_z, z)
-        } else {
-            (r, z)
-        };
+        let is_stroke = state.motion == Motion::Stroke;
+        let (r_mm, z_mm) = if is_stroke { state.cycle.stroke_heights() } else { state.cycle.heights() };
         let surface = self.options.surface_z_mm.unwrap_or(Length::ZERO);
         let travel = r_mm.zip(z_mm).and_then(|(r, z)| r.minus(z).ok());
-        let travel = travel.or(if state.cycle.incremental { z.map(Length::negative) } else { None });
+        let travel = travel.or(if state.cycle.incremental {
+            state.cycle.z.and_then(|said| Some(said.value?.negative()))
+        } else {
+            None
+        });
         Tapping {
-            line: self.line,
-            column: self.column,
-            end_column: self.end_column,
             holder: tool.and_then(|tool| tool.holder).or(self.options.holder).unwrap_or(Holder::Rigid),
             kind: self.comments.kind(tool.as_ref()).0,
             tool,
@@ -97,7 +89,7 @@ impl Judge {
     fn hole(&self, at: &Tapping, declared: Option<&Declared>, is_known: bool) -> TappedHole {
         let feed = self.state.feed.and_then(|feed| feed.said.value);
         TappedHole {
-            line: at.line,
+            line: self.line,
             number: self.holes,
             lead_mm: at.lead_mm.filter(|_| is_known),
             speed_rpm: self.speed(),

@@ -6,13 +6,14 @@ use super::finding_id::ProgramFindingId as Id;
 use super::identify::{Identification, LEAD_WITHIN, LeadVerdict, Match, identify, identify_rounded};
 use super::judge::{Judge, Tapping};
 use super::report::Reason;
-use crate::feed::Unit;
-use crate::length::{Length, Ratio, Rounding};
+use super::state::Said;
+use crate::feed::{FeedMode, Unit, feed};
+use crate::length::{Length, Ratio};
 
 impl Judge {
     /// The lead alone, under the first reading that is a standard pitch, or under the first.
     pub(super) fn identify(&mut self, cuts: &Cuts, at: &Tapping) {
-        self.not_checked.note(Reason::ThreadNotKnown, at.line);
+        self.not_checked.note(Reason::ThreadNotKnown, self.line);
         let half_digit = self.half_digit().unwrap_or(Length::ZERO);
         let known = |cut: &Cut| {
             let found = identify_rounded(cut.lead_mm, half_digit).ok()?;
@@ -33,16 +34,19 @@ impl Judge {
         self.count(finding, cause, at.count);
     }
 
-    /// Half of the last digit of an F with all the decimals that its control takes, in parts of the F: it may be
-    /// a rounded one.
+    /// Half of the last digits of F and S, in parts of the lead, where they have all the decimals that their control
+    /// takes: they may be rounded ones.
     fn half_digit(&self) -> Option<Ratio> {
-        let feed = self.state.feed?;
         let mode = super::cut::bases(&self.state, &self.dialect).next()?.0.mode();
-        let (written, value) = (feed.said.written?.decimals(), feed.said.value?);
-        if written < self.feed_most_decimals(mode)? {
-            return None;
-        }
-        Length::new(1, super::number::power_of_ten(written)?.checked_mul(2)?).ok()?.over(value).ok()
+        let of = |said: Said, most: Option<u8>| {
+            let (written, value) = (said.written?.decimals(), said.value?);
+            let power = super::number::power_of_ten(written).filter(|_| most.is_some_and(|most| written >= most))?;
+            Length::new(1, power.checked_mul(2)?).ok()?.over(value).ok()
+        };
+        let of_feed = of(self.state.feed?.said, self.feed_decimals(mode, self.state.unit()?));
+        let speed = self.state.speed.filter(|_| mode == FeedMode::PerMinute);
+        let of_speed = speed.and_then(|said| of(said, self.dialect.reading.speed_decimals));
+        of_feed.unwrap_or(Length::ZERO).plus(of_speed.unwrap_or(Length::ZERO)).ok()
     }
 
     fn standard(&self, cut: Cut, found: &Identification) -> ProgramFinding {
@@ -99,15 +103,15 @@ impl Judge {
         basis: Basis,
         unit: Unit,
     ) -> ProgramFinding {
-        let Some(feed) = basis.feed(lead_mm, self.speed(), unit) else { return finding };
-        let decimals = self.feed_decimals(basis.mode(), unit);
-        let rounded = feed.round_to(decimals, Rounding::HalfEven).and_then(crate::length::Decimal::to_length);
-        let Ok(value) = rounded else { return finding };
-        let mut text = crate::text::Text::<48>::new();
-        let point = if value.whole().is_some() { "." } else { "" };
-        let fits = text.push("F") && core::fmt::Write::write_fmt(&mut text, format_args!("{value}{point}")).is_ok();
-        let finding = finding.with(Key::SuggestedFeed, value.to_f64());
-        if fits { finding.write(text.as_str()) } else { finding }
+        let mode = basis.mode();
+        let (rpm, usual) = match mode {
+            FeedMode::PerMinute => (self.speed(), 4),
+            FeedMode::PerRevolution => (None, 6),
+        };
+        let decimals = self.feed_decimals(mode, unit).unwrap_or(usual);
+        let Ok(feed) = feed(lead_mm, rpm, unit, mode, decimals) else { return finding };
+        let value = feed.value().ok().map(Length::to_f64);
+        finding.with_some(Key::SuggestedFeed, value).write(feed.word())
     }
 }
 

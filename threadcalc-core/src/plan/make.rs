@@ -73,7 +73,7 @@ fn given(job: &Job) -> Result<Given<'_>, Error> {
 pub fn plan(job: &Job) -> Result<Plan, Error> {
     let given = given(job)?;
     job.check_digits()?;
-    let thread = internal(given.written)?;
+    let thread = given.written.as_tapped()?;
     let drill_sets = drill_sets(&thread, job);
     // Large parts stay where they were made until the plan is put together: each is copied once.
     let drill = choose_drill(&thread, given.tap, job, drill_sets);
@@ -170,19 +170,6 @@ fn of_feed(parts: &mut Parts<'_>, job: &Job) -> Result<(), Error> {
     let (lead_error, axial_error) = (parts.lead_error, parts.axial_error_mm);
     findings::of_feed(&mut parts.findings, feed.mode(), parts.holder, lead_error, axial_error, limits);
     Ok(())
-}
-
-/// The thread as a tapped hole, with a class where the standard has one.
-fn internal(written: &Thread) -> Result<Thread, Error> {
-    let external = written.side() == Some(Side::External);
-    let medium = written.medium_internal_class();
-    // The hole of an external thread is planned on the medium class all the same; its words are withheld.
-    let thread = if external { written.without_class() } else { *written };
-    if medium.is_empty() || thread.tolerance_class().is_some() {
-        // R has no internal side: its drill is refused with the reason.
-        return Ok(thread.with_side(Side::Internal).unwrap_or(thread));
-    }
-    thread.with_class(medium.as_bytes())
 }
 
 /// The class that had to be put in the place of one of a screw, or of none.
