@@ -5,7 +5,7 @@ use super::finding::ProgramFinding;
 use super::finding_id::ProgramFindingId as Id;
 use super::list::List;
 use super::options::{CheckOptions, Tool};
-use super::reader::{Blocks, ReaderSettings};
+use super::reader::Blocks;
 use super::report::{Event, Unchecked};
 use super::state::{Call, Effects, Motion};
 use crate::dialect::Dialect;
@@ -34,6 +34,7 @@ struct Frame {
     line: u32,
     /// What held at the call.
     motion: Option<Motion>,
+    program: Option<u64>,
 }
 
 /// The check of a whole program: holes and findings in the order in which they are known.
@@ -153,8 +154,8 @@ impl<'a> ProgramCheck<'a> {
         let is_open = self.text.get(self.at.saturating_sub(1)..self.at.saturating_add(1)) == Some(b"\r\n");
         let back = Spot { offset: self.at.saturating_add(usize::from(is_open)), line: self.checker.reader.line() };
         let line = self.checker.reader.block().line();
-        let motion = Some(self.checker.judge.state.motion);
-        let frame = Frame { back, target, left: call.repeats.saturating_sub(1), line, motion };
+        let (motion, program) = (Some(self.checker.judge.state.motion), self.checker.judge.state.program);
+        let frame = Frame { back, target, left: call.repeats.saturating_sub(1), line, motion, program };
         if self.budget == 0 || !self.frames.push(frame) {
             self.tell(Id::RecursionLimit);
             return;
@@ -180,6 +181,7 @@ impl<'a> ProgramCheck<'a> {
             self.go_to(frame.target);
             return;
         }
+        self.checker.judge.state.program = frame.program;
         self.go_to(frame.back);
     }
 
@@ -208,12 +210,6 @@ impl<'a> ProgramCheck<'a> {
                 self.programs.push((number, Spot { offset, line: block.line() }));
             }
         }
-    }
-
-    /// What the settings of a reader are, for those who want to read the same text.
-    #[must_use]
-    pub const fn reader_settings(&self) -> ReaderSettings {
-        self.checker.settings()
     }
 }
 
