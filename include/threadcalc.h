@@ -2682,6 +2682,31 @@
 #define THREADCALC_PROGRAM_NUMBER_Z_MM 58
 
 /**
+ * How far the tap is from true at the bottom.
+ */
+#define THREADCALC_PROGRAM_NUMBER_DRIFT_MM 59
+
+/**
+ * The same in parts of the pitch.
+ */
+#define THREADCALC_PROGRAM_NUMBER_DRIFT_PITCHES 60
+
+/**
+ * The second nearest pitch.
+ */
+#define THREADCALC_PROGRAM_NUMBER_NEXT_PITCH_MM 61
+
+/**
+ * Its threads per inch.
+ */
+#define THREADCALC_PROGRAM_NUMBER_NEXT_TPI 62
+
+/**
+ * How far the lead is from it.
+ */
+#define THREADCALC_PROGRAM_NUMBER_NEXT_LEAD_ERROR 63
+
+/**
  * Not given.
  */
 #define THREADCALC_EVIDENCE_UNSET 0

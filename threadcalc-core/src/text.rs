@@ -2,7 +2,7 @@
 
 use core::fmt;
 
-use crate::length::Length;
+use crate::length::{Length, power_of_ten};
 
 /// A short ASCII or UTF-8 text held inline; what does not fit is an error, never a silent cut.
 #[derive(Clone, Copy)]
@@ -189,18 +189,28 @@ pub(crate) fn digits(buffer: &mut [u8; 32], mut magnitude: u64, decimals: u8, po
     start
 }
 
+/// A number to these decimals without trailing zeros; one too small or too large for them as it is.
+pub(crate) struct Rounded(pub f64, pub u8);
+
+impl fmt::Display for Rounded {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let power = power_of_ten(self.1).unwrap_or(1);
+        let parts = libm::rint(self.0 * power as f64);
+        if parts == 0.0 || libm::fabs(parts) > 1e15 {
+            return write_f64(f, self.0);
+        }
+        match Length::new(parts as i64, power) {
+            Ok(number) => fmt::Display::fmt(&number, f),
+            Err(_) => write_f64(f, self.0),
+        }
+    }
+}
+
 /// A finding's number without trailing zeros, at most six decimals unless it is smaller than these.
 pub(crate) struct Plain(pub f64);
 
 impl fmt::Display for Plain {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let millionths = libm::rint(self.0 * 1e6);
-        if millionths == 0.0 || libm::fabs(millionths) > 1e15 {
-            return write_f64(f, self.0);
-        }
-        match Length::new(millionths as i64, 1_000_000) {
-            Ok(number) => fmt::Display::fmt(&number, f),
-            Err(_) => write_f64(f, self.0),
-        }
+        fmt::Display::fmt(&Rounded(self.0, 6), f)
     }
 }

@@ -122,6 +122,16 @@ pub const THREADCALC_PROGRAM_NUMBER_VALUE: i32 = 56;
 pub const THREADCALC_PROGRAM_NUMBER_WORD: i32 = 57;
 /// Z.
 pub const THREADCALC_PROGRAM_NUMBER_Z_MM: i32 = 58;
+/// How far the tap is from true at the bottom.
+pub const THREADCALC_PROGRAM_NUMBER_DRIFT_MM: i32 = 59;
+/// The same in parts of the pitch.
+pub const THREADCALC_PROGRAM_NUMBER_DRIFT_PITCHES: i32 = 60;
+/// The second nearest pitch.
+pub const THREADCALC_PROGRAM_NUMBER_NEXT_PITCH_MM: i32 = 61;
+/// Its threads per inch.
+pub const THREADCALC_PROGRAM_NUMBER_NEXT_TPI: i32 = 62;
+/// How far the lead is from it.
+pub const THREADCALC_PROGRAM_NUMBER_NEXT_LEAD_ERROR: i32 = 63;
 
 /// What a line contributes to a finding.
 pub type threadcalc_evidence = i32;

@@ -4,9 +4,10 @@ use core::fmt;
 
 use super::finding_id::ProgramFindingId;
 pub use super::finding_keys::{EvidenceKind, ProgramNumberKey};
+pub use super::message::Message;
 use crate::finding::Severity;
 use crate::length::Length;
-use crate::text::{Plain, Text};
+use crate::text::Text;
 use crate::thread::Thread;
 
 /// A line that a finding rests on.
@@ -212,32 +213,7 @@ impl ProgramFinding {
     /// What will happen, in one line.
     #[must_use]
     pub const fn message(&self) -> Message<'_> {
-        Message(self)
-    }
-
-    fn number(&self, name: &str) -> Option<FindingNumber> {
-        self.numbers().find(|(key, _)| key.name() == name).map(|(_, number)| number)
-    }
-}
-
-/// What will happen, in one line.
-#[derive(Clone, Copy, Debug)]
-pub struct Message<'a>(&'a ProgramFinding);
-
-impl fmt::Display for Message<'_> {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let mut rest = self.0.id.message();
-        while let Some((plain, behind)) = rest.split_once('{') {
-            f.write_str(plain)?;
-            let (name, behind) = behind.split_once('}').unwrap_or((behind, ""));
-            match self.0.number(name) {
-                Some(FindingNumber::Double(value)) => fmt::Display::fmt(&Plain(value), f)?,
-                Some(FindingNumber::Text(text)) => f.write_str(text)?,
-                None => f.write_str("?")?,
-            }
-            rest = behind;
-        }
-        f.write_str(rest)
+        Message::of(self)
     }
 }
 

@@ -204,7 +204,9 @@ impl ProgramFindingId {
     /// What will happen, in one line; a name in braces stands for a number of the finding.
     pub(super) const fn message(self) -> &'static str {
         match self {
-            Self::LeadMismatch => "cuts a lead of {lead_mm} mm, the thread has {expected_lead_mm} mm",
+            Self::LeadMismatch => {
+                "cuts a lead of {lead_mm} mm, the thread has {expected_lead_mm} mm[: {drift_mm} mm off at the bottom]"
+            }
             Self::InchMetricMix => {
                 "cuts a lead of {lead_mm} mm; {expected_lead_mm} mm is the same number in the other unit"
             }
@@ -225,7 +227,9 @@ impl ProgramFindingId {
             Self::FeedModeChangeWithoutFeed => {
                 "the feed mode changed without a new F: F{feed} now means something else, or is an alarm"
             }
-            Self::FeedRounded => "F is rounded: the lead is {lead_mm} mm instead of {expected_lead_mm} mm",
+            Self::FeedRounded => {
+                "F is rounded: the lead is {lead_mm} mm instead of {expected_lead_mm} mm[, {drift_mm} mm off at the bottom]"
+            }
             Self::NoSpeed => "no speed: the spindle does not turn, or turns as it did last",
             Self::NoFeed => "no feed: the tap turns without moving, or the control stops",
             Self::WrongHand => "the cycle is {programmed}, the thread is {expected}: the tap breaks on touch",
@@ -252,12 +256,14 @@ impl ProgramFindingId {
             Self::CycleGeometry => "Z {z_mm} mm is not below R {r_mm} mm",
             Self::DepthImplausible => "taps to Z {z_mm} mm: less than a turn, or more than 12 diameters",
             Self::TapBottomsHole => {
-                "the tap's end is {bottom_clearance_mm} mm above the end of the full diameter, at {full_diameter_depth_mm} mm with a {assumed_point_angle_deg} degree drill"
+                "the tap's end is {bottom_clearance_mm+} the end of the drill's full diameter, {full_diameter_depth_mm} mm deep[ with a {assumed_point_angle_deg} degree point]"
             }
             Self::HoleNotDrilled => "nothing is drilled at this place before the tap",
             Self::DrillSize => "the drill of {drill_mm} mm does not suit this thread",
             Self::TaperDepth => "{turns} turns; the nominal depth is {nominal_turns} turns",
-            Self::ClearanceShort => "R leaves {turns} turns above the part",
+            Self::ClearanceShort => {
+                "R leaves {turns} turns above the part: the tap may touch before it is synchronised"
+            }
             Self::SpeedNeverReached => "S{speed_rpm} is never reached in {travel_mm} mm: {reachable_rpm} rpm are",
             Self::SpeedLimit => "S{speed_rpm} is above the machine's {limit_rpm} rpm",
             Self::AxisFeedLimit => {
@@ -276,16 +282,18 @@ impl ProgramFindingId {
             Self::LengthOffsetMissing => "no length offset since the tool was changed",
             Self::MirrorScaleRotationActive => "mirror, scale or rotation is active, set in line {set_at_line}",
             Self::OverrideUnlocked => "feed and speed overrides are not locked on this control: M49 does it",
-            Self::PeckInTap => "taps in {passes} passes: the control has to meet the thread again",
+            Self::PeckInTap => "taps in [{passes} ]passes: the control has to meet the thread again",
             Self::DwellUnit => "the dwell {dwell_word} is {seconds} s",
             Self::RepeatInPlace => "taps the same hole {count} times",
             Self::DuplicateHole => "this hole is tapped again",
             Self::StickyDepthInIncremental => "R or Z of an absolute block is reused under G91",
             Self::OffAxisStroke => "X or Y moves in a synchronised stroke: the tap breaks",
             Self::ToolThreadMismatch => "the tool list and the comment name different threads",
-            Self::ThreadIdentified => "the lead is that of the pitch {pitch_mm} mm",
-            Self::AmbiguousThread => "the lead {lead_mm} mm fits more than one pitch",
-            Self::NonstandardLead => "the lead {lead_mm} mm is that of no standard pitch",
+            Self::ThreadIdentified => "the lead is that of the pitch {pitch}",
+            Self::AmbiguousThread => "the lead {lead_mm} mm fits more than one pitch[: {pitch}][ or {next_pitch}]",
+            Self::NonstandardLead => {
+                "the lead {lead_mm} mm is that of no standard pitch[; the nearest: {pitch}][, {next_pitch}]"
+            }
             Self::BlockDeleteChangesResult => "the switch for block delete changes what is tapped",
             Self::UnresolvedValue => "a value here is not known: not checked",
             Self::SubprogramMissing => "calls a subprogram that is not in this text: not checked",

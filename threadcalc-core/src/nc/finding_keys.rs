@@ -122,6 +122,16 @@ named! {
         Word = 57 "word",
         /// Z.
         ZMm = 58 "z_mm",
+        /// How far the tap is from true at the bottom.
+        DriftMm = 59 "drift_mm",
+        /// The same in parts of the pitch.
+        DriftPitches = 60 "drift_pitches",
+        /// The second nearest pitch.
+        NextPitchMm = 61 "next_pitch_mm",
+        /// Its threads per inch.
+        NextTpi = 62 "next_tpi",
+        /// How far the lead is from it.
+        NextLeadError = 63 "next_lead_error",
     }
 }
 

@@ -35,6 +35,7 @@ struct Compared<'a> {
     level: Level,
     basis: Basis,
     unit: Unit,
+    depth_mm: Option<Length>,
 }
 
 impl Judge {
@@ -50,7 +51,7 @@ impl Judge {
             return None;
         }
         let (basis, unit) = (at.basis, self.state.unit().unwrap_or(Unit::Mm));
-        let compared = Compared { cut, declared, expected_mm, error, level, basis, unit };
+        let compared = Compared { cut, declared, expected_mm, error, level, basis, unit, depth_mm: at.depth_mm };
         let feed = self.state.feed.as_ref()?;
         let named = self
             .units_changed(&compared, feed)
@@ -213,6 +214,8 @@ impl Judge {
             .with(Key::LeadMm, compared.cut.lead_mm.to_f64())
             .with(Key::ExpectedLeadMm, compared.expected_mm.to_f64())
             .with(Key::LeadError, compared.error.to_f64())
+            .with_some(Key::DriftMm, compared.drift_mm().map(Length::to_f64))
+            .with_some(Key::DriftPitches, compared.drift_pitches().map(Length::to_f64))
     }
 
     /// The F that would be right.
@@ -236,6 +239,16 @@ impl Compared<'_> {
             Level::Error => Severity::Error,
             _ => Severity::Warning,
         }
+    }
+
+    /// How far the tap is from true at the bottom.
+    fn drift_mm(&self) -> Option<Length> {
+        let depth = self.depth_mm.filter(|depth| depth.is_positive())?;
+        self.error.magnitude().times(depth).ok()
+    }
+
+    fn drift_pitches(&self) -> Option<Length> {
+        self.drift_mm()?.over(self.declared.thread.pitch_mm()).ok()
     }
 }
 

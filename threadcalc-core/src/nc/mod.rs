@@ -29,6 +29,7 @@ mod lead;
 mod lines;
 mod list;
 mod machine;
+mod message;
 mod modal;
 mod name;
 mod number;

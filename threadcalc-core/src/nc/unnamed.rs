@@ -3,7 +3,7 @@
 use super::cut::{Basis, Cut, Cuts};
 use super::finding::{ProgramFinding, ProgramNumberKey as Key};
 use super::finding_id::ProgramFindingId as Id;
-use super::identify::{Identification, LEAD_WITHIN, LeadVerdict, Match, identify, identify_rounded};
+use super::identify::{Identification, LEAD_WITHIN, LeadVerdict, identify, identify_rounded};
 use super::judge::{Judge, Tapping};
 use super::report::Reason;
 use super::state::Said;
@@ -52,18 +52,12 @@ impl Judge {
     fn standard(&self, cut: Cut, found: &Identification) -> ProgramFinding {
         let id = if found.verdict() == LeadVerdict::Identified { Id::ThreadIdentified } else { Id::AmbiguousThread };
         let finding = self.at_feed(id).with(Key::LeadMm, cut.lead_mm.to_f64());
-        match found.matches().next() {
-            Some(nearest) => with_match(finding, &nearest),
-            None => finding,
-        }
+        with_matches(finding, found)
     }
 
     fn nonstandard(&self, cut: Cut) -> ProgramFinding {
         let finding = self.at_feed(Id::NonstandardLead).with(Key::LeadMm, cut.lead_mm.to_f64());
-        match identify(cut.lead_mm, LEAD_WITHIN, 1).ok().and_then(|found| found.matches().next()) {
-            Some(nearest) => with_match(finding, &nearest),
-            None => finding,
-        }
+        identify(cut.lead_mm, LEAD_WITHIN, 1).map_or(finding, |found| with_matches(finding, &found))
     }
 
     /// No standard pitch as it stands, but one in the other unit or under the other mode.
@@ -115,9 +109,15 @@ impl Judge {
     }
 }
 
-fn with_match(finding: ProgramFinding, found: &Match) -> ProgramFinding {
+/// The nearest pitch, and where it is not the only one or none at all, the next.
+fn with_matches(mut finding: ProgramFinding, found: &Identification) -> ProgramFinding {
+    let is_one = found.verdict() == LeadVerdict::Identified;
+    let keys = [(Key::PitchMm, Key::Tpi, Key::LeadError), (Key::NextPitchMm, Key::NextTpi, Key::NextLeadError)];
+    for ((pitch, per_inch, error), near) in keys.into_iter().zip(found.matches()).take(if is_one { 1 } else { 2 }) {
+        finding = finding
+            .with(pitch, near.pitch_mm.to_f64())
+            .with_some(per_inch, near.tpi.map(Length::to_f64))
+            .with(error, near.lead_error.to_f64());
+    }
     finding
-        .with(Key::PitchMm, found.pitch_mm.to_f64())
-        .with_some(Key::Tpi, found.tpi.map(Length::to_f64))
-        .with(Key::LeadError, found.lead_error.to_f64())
 }

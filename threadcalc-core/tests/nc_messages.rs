@@ -1,0 +1,58 @@
+//! What findings of a program say, as somebody at the machine reads it.
+
+use threadcalc_core::nc::{CheckOptions, Event, ProgramCheck, ProgramFindingId, Tool};
+use threadcalc_core::{Dialect, Value};
+
+const DRILL_AND_TAP: &str = "G17 G21 G90 G94 G54 S500 M3\nT1 M6 (DRILL 5.0)\nG43 H1 Z5.\nG98 G81 X0 Y0 Z-14. R2. F200.\n\
+    G80\nT2 M6 (TAP M6)\nG43 H2 Z5.\nG98 G84 X0 Y0 Z-13. R5. F500.\nG80\nM30\n";
+
+fn message(text: &str, id: ProgramFindingId, tools: &[Tool]) -> String {
+    let (dialect, options) = (Dialect::rs274ngc(), CheckOptions::default());
+    let mut check = ProgramCheck::new(text.as_bytes(), &dialect, &options);
+    tools.iter().for_each(|tool| check.add_tool(tool).unwrap());
+    let mut findings = check.filter_map(|event| match event {
+        Event::Finding(finding) => Some(finding),
+        Event::Hole(_) => None,
+    });
+    findings.find(|finding| finding.id() == id).unwrap().message().to_string()
+}
+
+#[test]
+fn a_tap_below_the_drilled_hole_is_said_to_be_below() {
+    // The cone of 118 degrees is 1.502 mm high: full diameter to 12.498 mm.
+    assert_eq!(
+        message(DRILL_AND_TAP, ProgramFindingId::TapBottomsHole, &[]),
+        "the tap's end is 0.502 mm below the end of the drill's full diameter, 12.498 mm deep with a 118 degree point"
+    );
+}
+
+#[test]
+fn an_angle_that_is_told_is_not_assumed() {
+    let mut drill = Tool::default();
+    for (key, value) in [("number", "1"), ("point_angle_deg", "140")] {
+        drill.set(key, Value::Text(value.as_bytes())).unwrap();
+    }
+    // 0.910 mm high: 13.090 mm.
+    assert_eq!(
+        message(DRILL_AND_TAP, ProgramFindingId::TapBottomsHole, &[drill]),
+        "the tap's end is 0.09 mm above the end of the drill's full diameter, 13.09 mm deep"
+    );
+}
+
+#[test]
+fn both_pitches_of_an_ambiguous_lead_are_named() {
+    let program = "G17 G21 G90 G94 G54 S500 M3\nT2 M6\nG43 H2 Z5.\nG98 G84 X0 Y0 Z-13. R5. F398.45\nG80\nM30\n";
+    assert_eq!(
+        message(program, ProgramFindingId::AmbiguousThread, &[]),
+        "the lead 0.7969 mm fits more than one pitch: 0.8 mm or 32 TPI"
+    );
+}
+
+#[test]
+fn a_wrong_lead_says_how_far_off_the_tap_ends() {
+    let program = DRILL_AND_TAP.replace("F500.", "F495.").replace("Z-13.", "Z-10.");
+    assert_eq!(
+        message(&program, ProgramFindingId::LeadMismatch, &[]),
+        "cuts a lead of 0.99 mm, the thread has 1 mm: 0.1 mm off at the bottom"
+    );
+}
