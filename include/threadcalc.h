@@ -2792,6 +2792,11 @@
 #define THREADCALC_THREAD_SOURCE_PROGRAM_COMMENT 6
 
 /**
+ * A comment that begins with the tool's number, in a list of tools.
+ */
+#define THREADCALC_THREAD_SOURCE_TOOL_LIST_COMMENT 7
+
+/**
  * Not given.
  */
 #define THREADCALC_REASON_UNSET 0

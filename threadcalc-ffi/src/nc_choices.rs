@@ -172,6 +172,8 @@ pub const THREADCALC_THREAD_SOURCE_NEAR_COMMENT: i32 = 4;
 pub const THREADCALC_THREAD_SOURCE_OPERATION_COMMENT: i32 = 5;
 /// The comment of the program's first line.
 pub const THREADCALC_THREAD_SOURCE_PROGRAM_COMMENT: i32 = 6;
+/// A comment that begins with the tool's number, in a list of tools.
+pub const THREADCALC_THREAD_SOURCE_TOOL_LIST_COMMENT: i32 = 7;
 
 /// Why something was not checked.
 pub type threadcalc_reason = i32;

@@ -1,6 +1,7 @@
 //! Which thread a hole is to have, and which tool taps it: by the order in which people are trusted.
 
 use super::block::Block;
+use super::listed_tools::ListedTools;
 use super::options::{Tool, ToolKind};
 use super::tool_comment::ToolText;
 use crate::comment::read_comment;
@@ -27,6 +28,8 @@ named! {
         OperationComment = 5 "operation_comment",
         /// The comment of the program's first line.
         ProgramComment = 6 "program_comment",
+        /// A comment that begins with the tool's number, in a list of tools.
+        ToolListComment = 7 "tool_list_comment",
     }
 }
 
@@ -52,6 +55,8 @@ pub(super) struct Comments {
     pending: Option<(ToolText, Option<Declared>)>,
     /// The lines of nothing but comments that stand right before this block.
     before: Before,
+    /// The list of tools at the head of the program.
+    listed: ListedTools,
 }
 
 /// What lines of comments say of the tool that comes next.
@@ -74,13 +79,15 @@ impl Before {
 }
 
 impl Comments {
-    /// Reads the comments of a block.
-    pub(super) fn read(&mut self, block: &Block, tool_word: bool, tool_change: bool, unit: Option<Unit>) {
+    /// Reads the comments of a block; `tool` is the one that is in the spindle behind it.
+    pub(super) fn read(&mut self, block: &Block, tool_word: bool, change_to: Option<Option<u32>>, unit: Option<Unit>) {
+        let tool_change = change_to.is_some();
         if tool_change {
             (self.tool, self.near, self.operation) = (None, None, None);
             let pending = self.pending.take().filter(|_| !tool_word);
             let before = self.before.said.filter(|_| !self.before.is_list);
-            (self.tool_text, self.tool) = pending.or(before).unwrap_or_default();
+            let listed = || change_to.flatten().and_then(|tool| self.listed.of(tool));
+            (self.tool_text, self.tool) = pending.or(before).or_else(listed).unwrap_or_default();
         }
         for comment in block.comments() {
             self.read_one(comment.text, block, tool_word, tool_change, unit);
@@ -112,11 +119,14 @@ impl Comments {
                 let own = self.tool.filter(|tool| tool.line == block.line());
                 (self.tool_text, self.tool) = (tool_text, own.or(declared));
             }
-            self.tool = self.tool.or(declared);
+            let of_list = self.tool.is_some_and(|tool| tool.source == ThreadSource::ToolListComment);
+            self.tool = if of_list { declared.or(self.tool) } else { self.tool.or(declared) };
         } else if tool_word {
             self.pending = Some((tool_text, declared));
         } else if block.program_number().is_some() {
             self.program = declared.or(self.program);
+        } else if self.listed.read(text, block.line(), unit) {
+            // It speaks of that tool, and not of what comes next.
         } else if let Some(declared) = declared {
             self.near = Some(Declared { source: ThreadSource::NearComment, ..declared });
             self.operation = Some(declared);

@@ -138,7 +138,8 @@ impl Judge {
         let before = self.state.motion;
         let effects = self.state.apply(block, &context);
         let tool_word = block.words().iter().any(|word| word.letter() == b'T');
-        self.comments.read(block, tool_word, effects.tool_change, self.state.unit());
+        let change_to = effects.tool_change.then(|| self.state.tool.and_then(|tool| tool.value));
+        self.comments.read(block, tool_word, change_to, self.state.unit());
         if effects.origin_moves {
             self.forget_places();
         }

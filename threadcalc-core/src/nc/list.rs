@@ -23,6 +23,10 @@ impl<T: Copy, const N: usize> List<T, N> {
         self.items.get(..self.length).unwrap_or(&[])
     }
 
+    pub(super) fn iter_mut(&mut self) -> impl Iterator<Item = &mut T> {
+        self.items.iter_mut().take(self.length)
+    }
+
     /// Adds an item; false if there is no room.
     #[inline]
     pub(super) fn push(&mut self, item: T) -> bool {

@@ -28,6 +28,7 @@ mod judge;
 mod lead;
 mod lines;
 mod list;
+mod listed_tools;
 mod machine;
 mod message;
 mod modal;

@@ -32,6 +32,10 @@ const OF_TAPS: [&[u8]; 1] = [b"CHAMFER"];
 const FORMS: [&[u8]; 8] =
     [b"FORM", b"FORMING", b"ROLL", b"ROLLING", b"FLUTELESS", b"FORMER", b"GEWINDEFORMER", b"FURCHER"];
 
+/// Twist drills that make holes to tap, for the guess at a unit.
+const LEAST_DRILL_MM: Length = Length::parts(6, 10);
+const MOST_DRILL_MM: Length = Length::parts(80, 1);
+
 /// What a comment says of its tool.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(super) struct ToolText {
@@ -62,6 +66,21 @@ impl ToolText {
         };
         let drill_mm = if kind == Some(ToolKind::Drill) { diameter(text, unit) } else { None };
         Self { kind, drill_mm }
+    }
+
+    /// Reads a line of a tool list, which may stand before the program says its unit: then a diameter without a mark
+    /// is in the unit in which such a drill exists, and not known where it does in both.
+    pub(super) fn read_listed(text: &[u8], unit: Option<Unit>) -> Self {
+        if unit.is_some() {
+            return Self::read(text, unit);
+        }
+        let (mm, inch) = (Self::read(text, Some(Unit::Mm)), Self::read(text, Some(Unit::Inch)));
+        let exists = |read: &Self| read.drill_mm.filter(|mm| (LEAST_DRILL_MM..=MOST_DRILL_MM).contains(mm));
+        let drill_mm = match (exists(&mm), exists(&inch)) {
+            (Some(mm), Some(inch)) => (mm == inch).then_some(mm),
+            (mm, inch) => mm.or(inch),
+        };
+        Self { drill_mm, ..mm }
     }
 }
 
