@@ -2707,6 +2707,11 @@
 #define THREADCALC_PROGRAM_NUMBER_NEXT_LEAD_ERROR 63
 
 /**
+ * The number of a code.
+ */
+#define THREADCALC_PROGRAM_NUMBER_CODE 64
+
+/**
  * Not given.
  */
 #define THREADCALC_EVIDENCE_UNSET 0

@@ -22,7 +22,7 @@ fn a_tap_below_the_drilled_hole_is_said_to_be_below() {
     // The cone of 118 degrees is 1.502 mm high: full diameter to 12.498 mm.
     assert_eq!(
         message(DRILL_AND_TAP, ProgramFindingId::TapBottomsHole, &[]),
-        "the tap's end is 0.502 mm below the end of the drill's full diameter, 12.498 mm deep with a 118 degree point"
+        "the tap's end is 0.502 mm below the end of the drill's full diameter, 12.498 mm deep"
     );
 }
 
@@ -54,5 +54,31 @@ fn a_wrong_lead_says_how_far_off_the_tap_ends() {
     assert_eq!(
         message(&program, ProgramFindingId::LeadMismatch, &[]),
         "cuts a lead of 0.99 mm, the thread has 1 mm: 0.1 mm off at the bottom"
+    );
+}
+
+#[test]
+fn what_is_assumed_and_what_depends_on_the_control_is_said() {
+    let shown = |text: &str, dialect: &Dialect, id: ProgramFindingId| {
+        let options = CheckOptions::default();
+        let findings = ProgramCheck::new(text.as_bytes(), dialect, &options).filter_map(|event| match event {
+            Event::Finding(finding) => Some(finding),
+            Event::Hole(_) => None,
+        });
+        findings.filter(|finding| finding.id() == id).map(|finding| finding.to_string()).collect::<Vec<_>>()
+    };
+    let mill = Dialect::rs274ngc();
+    let bottom = shown(DRILL_AND_TAP, &mill, ProgramFindingId::TapBottomsHole);
+    assert!(bottom[0].ends_with("12.498 mm deep (if the drill's point has 118 degrees)"), "{bottom:?}");
+    let no_unit = DRILL_AND_TAP.replace("G21 ", "");
+    let open = shown(&no_unit, &mill, ProgramFindingId::DialectUnset);
+    assert_eq!(
+        open,
+        ["warning dialect-unset, line 8, column 1: wrong where the control starts in inches; the dialect does not say"]
+    );
+    let left = DRILL_AND_TAP.replace("G84", "G74");
+    assert_eq!(
+        shown(&left, &mill, ProgramFindingId::CodeNotOnControl),
+        ["error code-not-on-control, line 8, column 5: the dialect has no G74"]
     );
 }

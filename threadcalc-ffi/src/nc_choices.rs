@@ -132,6 +132,8 @@ pub const THREADCALC_PROGRAM_NUMBER_NEXT_PITCH_MM: i32 = 61;
 pub const THREADCALC_PROGRAM_NUMBER_NEXT_TPI: i32 = 62;
 /// How far the lead is from it.
 pub const THREADCALC_PROGRAM_NUMBER_NEXT_LEAD_ERROR: i32 = 63;
+/// The number of a code.
+pub const THREADCALC_PROGRAM_NUMBER_CODE: i32 = 64;
 
 /// What a line contributes to a finding.
 pub type threadcalc_evidence = i32;

@@ -229,6 +229,11 @@ impl fmt::Display for ProgramFinding {
         fmt::Display::fmt(&Length::integer(i64::from(self.column)), f)?;
         f.write_str(": ")?;
         fmt::Display::fmt(&self.message(), f)?;
+        if !self.reading.is_empty() && self.id != ProgramFindingId::DialectUnset {
+            f.write_str(" (if ")?;
+            f.write_str(self.reading)?;
+            f.write_str(")")?;
+        }
         if !self.suggestion.is_empty() {
             f.write_str(": write ")?;
             f.write_str(self.suggestion())?;

@@ -256,7 +256,7 @@ impl ProgramFindingId {
             Self::CycleGeometry => "Z {z_mm} mm is not below R {r_mm} mm",
             Self::DepthImplausible => "taps to Z {z_mm} mm: less than a turn, or more than 12 diameters",
             Self::TapBottomsHole => {
-                "the tap's end is {bottom_clearance_mm+} the end of the drill's full diameter, {full_diameter_depth_mm} mm deep[ with a {assumed_point_angle_deg} degree point]"
+                "the tap's end is {bottom_clearance_mm+} the end of the drill's full diameter, {full_diameter_depth_mm} mm deep"
             }
             Self::HoleNotDrilled => "nothing is drilled at this place before the tap",
             Self::DrillSize => "the drill of {drill_mm} mm does not suit this thread",
@@ -308,8 +308,8 @@ impl ProgramFindingId {
             Self::NonAscii => "bytes above 127",
             Self::MissingEnd => "neither M2, M30 nor a closing % ends the program",
             Self::FullThreadShort => "full thread to {full_thread_mm} mm only",
-            Self::CodeNotOnControl => "the dialect has no such code",
-            Self::DialectUnset => "what this does depends on the control, and the dialect does not say",
+            Self::CodeNotOnControl => "the dialect has no {word}{code}",
+            Self::DialectUnset => "wrong where {reading}; the dialect does not say",
             Self::MoreFindings => "{count} further findings here, not listed",
         }
     }

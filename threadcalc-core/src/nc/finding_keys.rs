@@ -132,6 +132,8 @@ named! {
         NextTpi = 62 "next_tpi",
         /// How far the lead is from it.
         NextLeadError = 63 "next_lead_error",
+        /// The number of a code.
+        Code = 64 "code",
     }
 }
 

@@ -124,7 +124,7 @@ impl Judge {
         let Some(full) = full.ok().filter(|full| *full < wanted) else { return };
         let mut finding = self.at_block(Id::FullThreadShort).with(Key::FullThreadMm, full.to_f64());
         if chamfer.is_none() {
-            finding = finding.uncertain("a chamfer of three threads");
+            finding = finding.uncertain("the chamfer has three threads");
         }
         self.count(finding, self.state.cycle.line, at.count);
     }
@@ -233,7 +233,7 @@ impl Judge {
                 .with(Key::AssumedPointAngleDeg, first.point_angle_deg.to_f64())
                 .with(Key::BottomClearance130DegMm, room(Length::integer(130)).1)
                 .with(Key::BottomClearance140DegMm, room(Length::integer(140)).1)
-                .uncertain("a drill point of 118 degrees");
+                .uncertain("the drill's point has 118 degrees");
         }
         finding.thread = Some(*thread);
         self.tell_hole(finding);

@@ -51,6 +51,7 @@ impl Message<'_> {
 
     fn value(&self, name: &str, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match name {
+            "reading" => f.write_str(self.0.reading()),
             "pitch" => self.pitch(ProgramNumberKey::Tpi, ProgramNumberKey::PitchMm, f),
             "next_pitch" => self.pitch(ProgramNumberKey::NextTpi, ProgramNumberKey::NextPitchMm, f),
             _ => match (self.number(name.trim_end_matches('+')), name.ends_with('+')) {

@@ -82,7 +82,11 @@ impl Judge {
         let alarms = self.dialect.reading.unlisted_codes_alarm == Some(true);
         let stops = alarms || matches!(found.tenths, 740 | 840);
         if stops {
-            self.tell(self::at(Id::CodeNotOnControl, self.line, &found));
+            let letter = if found.letter == b'M' { "M" } else { "G" };
+            let finding = self::at(Id::CodeNotOnControl, self.line, &found)
+                .with_number(Key::Word, FindingNumber::Text(letter))
+                .with(Key::Code, f64::from(found.tenths) / 10.0);
+            self.tell(finding);
             self.state.motion = Motion::Unknown;
         }
         stops

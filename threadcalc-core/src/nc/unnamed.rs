@@ -77,7 +77,9 @@ impl Judge {
                 let finding = finding(Id::InchMetricMix)
                     .with(Key::ExpectedLeadMm, found.pitch_mm.to_f64())
                     .with(Key::Factor, factor.to_f64());
-                return Some(self.feed_for(finding, found.pitch_mm, at.basis, unit).uncertain("no thread is named"));
+                return Some(
+                    self.feed_for(finding, found.pitch_mm, at.basis, unit).uncertain("a standard pitch is meant"),
+                );
             }
         }
         let other = at.basis.other().lead_mm(feed, self.speed(), unit)?;
@@ -86,7 +88,7 @@ impl Judge {
             .with(Key::ExpectedLeadMm, found.pitch_mm.to_f64())
             .with(Key::LeadIfOtherModeMm, other.to_f64())
             .with(Key::Feed, feed.to_f64());
-        Some(self.feed_for(finding, found.pitch_mm, at.basis, unit).uncertain("no thread is named"))
+        Some(self.feed_for(finding, found.pitch_mm, at.basis, unit).uncertain("a standard pitch is meant"))
     }
 
     /// The F that cuts a lead, as word and as number.
