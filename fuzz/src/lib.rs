@@ -7,3 +7,5 @@
 pub mod calls;
 pub mod check;
 pub mod job;
+pub mod nc;
+pub mod storm;

@@ -127,7 +127,10 @@ impl Judge {
         let first = block.words().first();
         self.column = first.map_or(1, |word| word.column());
         self.end_column = block.words().last().map_or(self.column, |word| word.end_column());
-        self.faults(block);
+        let not_read = self.faults(block);
+        if not_read || !block.is_readable() {
+            self.not_checked.note(Reason::BlockNotRead, self.line);
+        }
         if !block.is_readable() {
             self.lose();
             self.variables.assign(block);
@@ -165,7 +168,6 @@ impl Judge {
         self.close();
         self.state.motion = Motion::Unknown;
         self.state.position = super::state::Position::default();
-        self.not_checked.note(Reason::BlockNotRead, self.line);
     }
 
     /// Places of the program are other places of the part from here on.

@@ -21,8 +21,9 @@ use crate::thread::Hand;
 const MOST_MM_A_TURN: i64 = 5;
 
 impl Judge {
-    /// What is wrong with a block as it is written.
-    pub(super) fn faults(&mut self, block: &Block) {
+    /// What is wrong with a block as it is written. True if it is told to be one that could not be read.
+    pub(super) fn faults(&mut self, block: &Block) -> bool {
+        let mut not_read = false;
         for fault in block.faults() {
             let id = match fault.kind {
                 FaultKind::UnclosedComment => Id::UnclosedComment,
@@ -41,8 +42,10 @@ impl Judge {
                 FaultKind::LineTooLong => finding = finding.with(Key::Chars, block_chars(block)),
                 _ => {}
             }
+            not_read |= id == Id::BlockNotRead;
             self.tell(finding);
         }
+        not_read
     }
 
     /// What a block leaves behind or changes, whatever it moves.
