@@ -131,6 +131,6 @@ pub fn event(event: &Event, lines: &Lines) {
 /// A finding whose text has no gap.
 pub fn text(event: &Event) {
     if let Event::Finding(finding) = event {
-        assert!(!finding.to_string().contains(['{', '}']), "{finding}");
+        assert!(!finding.to_string().contains(['{', '}', '[', ']', '?']), "{finding}");
     }
 }

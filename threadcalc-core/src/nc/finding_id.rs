@@ -214,7 +214,7 @@ impl ProgramFindingId {
                 "cuts a lead of {lead_mm} mm; under the other feed mode F{feed} is {lead_if_other_mode_mm} mm"
             }
             Self::DecimalPoint => "cuts a lead of {lead_mm} mm; with the point elsewhere it is {expected_lead_mm} mm",
-            Self::ImplicitDecimalUsed => "a word without a point counts least increments here: it is {value}",
+            Self::ImplicitDecimalUsed => "a word without a point counts least increments here[: it is {value}]",
             Self::LeadVsPitch => {
                 "feeds by the pitch {pitch_mm} mm; with {starts} starts the lead is {expected_lead_mm} mm"
             }
@@ -222,7 +222,7 @@ impl ProgramFindingId {
                 "S changed {speed_before_rpm} to {speed_after_rpm} in the active cycle, F{feed} stayed: the lead is now {lead_after_mm} mm"
             }
             Self::UnitsChangedAfterFeed => {
-                "F was set in line {set_at_line}, the unit changed in line {changed_at_line}: the lead is {lead_mm} mm, or {lead_if_converted_mm} mm where the control converts F"
+                "F was set in line {set_at_line}, the unit changed in line {changed_at_line}: the lead is {lead_mm} mm[, or {lead_if_converted_mm} mm where the control converts F]"
             }
             Self::FeedModeChangeWithoutFeed => {
                 "the feed mode changed without a new F: F{feed} now means something else, or is an alarm"
@@ -248,9 +248,9 @@ impl ProgramFindingId {
             Self::AxisWordsWithoutMotion => {
                 "axis words with no motion code: a rapid move or an alarm, as the control has it"
             }
-            Self::FeedCarriedOver => "no F since tapping: moves at {feed_mm_min} mm/min, set in line {set_at_line}",
+            Self::FeedCarriedOver => "no F since tapping: [moves at {feed_mm_min} mm/min, ]set in line {set_at_line}",
             Self::FeedModeLeftActive => {
-                "feed per revolution is still active: F{feed} at S{speed_rpm} is {feed_mm_min} mm/min"
+                "feed per revolution is still active: F{feed}[ at S{speed_rpm} is {feed_mm_min} mm/min]"
             }
             Self::CycleWordMissing => "the cycle has no {word}",
             Self::CycleGeometry => "Z {z_mm} mm is not below R {r_mm} mm",

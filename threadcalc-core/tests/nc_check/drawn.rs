@@ -95,36 +95,6 @@ fn every_finding_lies_in_the_text_and_speaks() {
     }
 }
 
-/// What a message would say of a number that is not known, it leaves out.
-#[test]
-fn messages_have_no_gaps() {
-    let mill = dialect(&format!("{MILL} feed_mode_default=per_minute F_converted_on_units_change=unknown peck_word=Q"));
-    for (text, message) in [
-        ("G21 G90 G95\nG84 X1. Y1. Z-9. R5. F1.25\nG80\nG1 X5.", "feed per revolution is still active: F1.25"),
-        (
-            "G21 G90 G95 S500\nG84 X1. Y1. Z-9. R5. F1.25\nG80\nG1 X5.",
-            "feed per revolution is still active: F1.25 at S500 is 625 mm/min",
-        ),
-        (
-            "G21 G90 G94 S500\nG84 X1. Y1. Z-9. R5. Q2. F500.",
-            "taps in 7 passes: the control has to meet the thread again",
-        ),
-        (
-            "G21 G90 G94 S500\nG84 X1. Y1. Z-9. R#5 Q2. F500.",
-            "taps in passes: the control has to meet the thread again",
-        ),
-    ] {
-        let told: Vec<_> = events(text.as_bytes(), &mill)
-            .iter()
-            .filter_map(|event| match event {
-                Event::Finding(finding) => Some(finding.message().to_string()),
-                Event::Hole(_) => None,
-            })
-            .collect();
-        assert!(told.iter().any(|one| one == message), "{message} is not in {told:#?}");
-    }
-}
-
 /// A block that is told to be one that could not be read counts as one that was not checked, whatever of it was
 /// followed.
 #[test]

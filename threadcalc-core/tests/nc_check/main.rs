@@ -1,9 +1,11 @@
 //! Programs that are checked: the samples with what is expected of them, and what holds of every program.
 
 mod bounds;
+mod calls;
 mod cycles;
 mod drawn;
 mod faults;
+mod messages;
 mod samples;
 mod told;
 

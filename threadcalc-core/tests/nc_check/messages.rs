@@ -3,6 +3,8 @@
 use threadcalc_core::nc::{CheckOptions, Event, ProgramCheck, ProgramFindingId, Tool};
 use threadcalc_core::{Dialect, Value};
 
+use super::told::{MILL, dialect, events};
+
 const DRILL_AND_TAP: &str = "G17 G21 G90 G94 G54 S500 M3\nT1 M6 (DRILL 5.0)\nG43 H1 Z5.\nG98 G81 X0 Y0 Z-14. R2. F200.\n\
     G80\nT2 M6 (TAP M6)\nG43 H2 Z5.\nG98 G84 X0 Y0 Z-13. R5. F500.\nG80\nM30\n";
 
@@ -81,4 +83,26 @@ fn what_is_assumed_and_what_depends_on_the_control_is_said() {
         shown(&left, &mill, ProgramFindingId::CodeNotOnControl),
         ["error code-not-on-control, line 8, column 5: the dialect has no G74"]
     );
+}
+
+#[test]
+fn what_is_not_known_is_left_out() {
+    let told = |text: &str, id, fields: &str| {
+        let mill = dialect(&format!("{MILL} {fields}"));
+        let findings = events(text.as_bytes(), &mill).into_iter().filter_map(|event| match event {
+            Event::Finding(finding) if finding.id() == id => Some(finding.message().to_string()),
+            _ => None,
+        });
+        findings.collect::<Vec<_>>().join("; ")
+    };
+    let milling =
+        "G17 G21 G90 G95 G54\nT1 M6 (TAP M8)\nG43 H1 Z5. S500 M3\nG98 G84 X0. Y0. Z-9. R5. F1.25\nG80\nG1 X5.\n";
+    let left = |text: &str| told(text, ProgramFindingId::FeedModeLeftActive, "");
+    assert_eq!(left(milling), "feed per revolution is still active: F1.25 at S500 is 625 mm/min");
+    assert_eq!(left(&milling.replace(" S500", "")), "feed per revolution is still active: F1.25");
+    let tapping = "G17 G21 G90 G94 G54\nT1 M6 (TAP M8)\nG43 H1 Z5.\nG98 G84 X0. Y0. Z-9000 R5. F625.\nG80\n";
+    let counted = |fields: &str| told(tapping, ProgramFindingId::ImplicitDecimalUsed, fields);
+    let count = "a word without a point counts least increments here";
+    assert_eq!(counted("no_point=least_increment least_increment.axis.mm=0.001"), format!("{count}: it is -9"));
+    assert_eq!(counted("no_point=least_increment"), count);
 }
