@@ -53,6 +53,13 @@ void reference_exact_text(csv_row *row, const char *column, threadcalc_ratio_t g
 /* Sets a member of a dialect by the name that it has in JSON, dotted where it is inside another. */
 int32_t reference_dialect_set(csv_row *row, threadcalc_dialect_t *mill, const char *key, const char *value);
 
+/* What takes an event of a check. */
+typedef void (*reference_keep)(void *found, const threadcalc_program_event_t *event);
+
+/* Hands a program to a check in pieces of some bytes, and every event to `keep`. */
+int32_t reference_in_pieces(threadcalc_checker_t *checker, const uint8_t *program, size_t length, size_t piece,
+                            reference_keep keep, void *found, threadcalc_error_t *error);
+
 /* A length in mm as an exact number of the row's unit, in lowest terms; 0/0 stays 0/0. */
 threadcalc_ratio_t reference_in_unit(csv_row *row, threadcalc_ratio_t mm);
 

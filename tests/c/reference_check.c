@@ -51,10 +51,7 @@ static int32_t set_dialect(csv_row *row, void *target, const char *key, const ch
         mill->base = strcmp(value, "rs274ngc") == 0 ? THREADCALC_DIALECT_RS274NGC : THREADCALC_DIALECT_OWN;
         return THREADCALC_STATUS_OK;
     }
-    /* The short names of units are for texts. */
-    return reference_dialect_set(row, mill, key, strcmp(value, "s") == 0    ? "seconds"
-                                                 : strcmp(value, "ms") == 0 ? "milliseconds"
-                                                                            : value);
+    return reference_dialect_set(row, mill, key, value);
 }
 
 static int32_t set_option(csv_row *row, void *target, const char *key, const char *value)
@@ -141,8 +138,9 @@ static size_t program_of(csv_row *row, uint8_t *program)
     return to;
 }
 
-static void keep(found_findings *found, const threadcalc_program_event_t *event)
+static void keep(void *place, const threadcalc_program_event_t *event)
 {
+    found_findings *const found = place;
     char word[96];
     if (event->kind == THREADCALC_EVENT_FINDING) {
         if (found->count < MOST_FOUND) {
@@ -158,39 +156,6 @@ static void keep(found_findings *found, const threadcalc_program_event_t *event)
     }
     strcat(word, event->hand == 0 ? "none" : event->hand == THREADCALC_HAND_RIGHT ? "right" : "left");
     reference_join(found->holes, sizeof found->holes, " ", word);
-}
-
-static int32_t take(threadcalc_checker_t *checker, found_findings *found, threadcalc_error_t *error)
-{
-    threadcalc_program_event_t event;
-    int32_t status;
-    do {
-        status = threadcalc_checker_next(checker, &event, sizeof event, error);
-        if (status == THREADCALC_STATUS_OK && event.kind != THREADCALC_EVENT_NONE) {
-            keep(found, &event);
-        }
-    } while (status == THREADCALC_STATUS_OK && event.kind != THREADCALC_EVENT_NONE);
-    return status;
-}
-
-/* Hands the program over in pieces of a few bytes. */
-static int32_t run(threadcalc_checker_t *checker, const uint8_t *program, size_t length, found_findings *found,
-                   threadcalc_error_t *error)
-{
-    size_t at = 0;
-    int32_t status = THREADCALC_STATUS_OK;
-    while (status == THREADCALC_STATUS_OK && at < length) {
-        size_t taken = 0;
-        status = threadcalc_checker_read(checker, program + at, length - at < PIECE ? length - at : PIECE, &taken, error);
-        at += taken;
-        if (status == THREADCALC_STATUS_OK) {
-            status = take(checker, found, error);
-        }
-    }
-    if (status == THREADCALC_STATUS_OK) {
-        status = threadcalc_checker_finish(checker, error);
-    }
-    return status == THREADCALC_STATUS_OK ? take(checker, found, error) : status;
 }
 
 static int by_line(const void *left, const void *right)
@@ -256,7 +221,7 @@ static int32_t check(csv_row *row)
     if (!status && *csv_cell(row, "tools")) {
         status = threadcalc_checker_add_tool(checker, &tool, &row->error);
     }
-    status = status ? status : run(checker, program, program_of(row, program), &found, &row->error);
+    status = status ? status : reference_in_pieces(checker, program, program_of(row, program), PIECE, keep, &found, &row->error);
     if (!status && !has_call(checker)) {
         compare(row, &found);
     }

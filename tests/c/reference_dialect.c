@@ -114,8 +114,25 @@ static threadcalc_ratio_t *number_member(threadcalc_dialect_t *mill, const char 
     return NULL;
 }
 
-int32_t reference_dialect_set(csv_row *row, threadcalc_dialect_t *mill, const char *key, const char *value)
+/* Short names of units and codes for modes are for texts: a number stands for their name. */
+static const char *name_of(const char *key, const char *value)
 {
+    static const char *const names[][3] = {{"dwell_unit", "s", "seconds"},
+                                           {"dwell_unit", "ms", "milliseconds"},
+                                           {"feed_mode_default", "G94", "per_minute"},
+                                           {"feed_mode_default", "G95", "per_revolution"}};
+    size_t place;
+    for (place = 0; place < sizeof names / sizeof names[0]; place++) {
+        if (strcmp(key, names[place][0]) == 0 && strcmp(value, names[place][1]) == 0) {
+            return names[place][2];
+        }
+    }
+    return value;
+}
+
+int32_t reference_dialect_set(csv_row *row, threadcalc_dialect_t *mill, const char *key, const char *given)
+{
+    const char *const value = name_of(key, given);
     threadcalc_ratio_t *number = number_member(mill, key);
     if (number) {
         return threadcalc_read_number((const uint8_t *)value, strlen(value), number, &row->error);

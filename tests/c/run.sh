@@ -17,6 +17,8 @@ c99=(gcc -std=c99 -O1 -g "${warnings[@]}" -Wconversion -Iinclude)
 system=(-lgcc_s -lutil -lrt -lpthread -lm -ldl)
 reference=(tests/c/csv.c tests/c/reference*.c)
 bad_input=(tests/c/bad_*.c)
+samples=(tests/c/samples.c tests/c/reference_pieces.c tests/c/reference_dialect.c)
+expected=(tests/nc/*.expect.json)
 
 rm -rf "$out"
 mkdir -p "$out"
@@ -24,19 +26,28 @@ mkdir -p "$out"
 soname=$(readelf -d "$libraries/libthreadcalc.so" | sed -n 's/.*(SONAME).*\[\(.*\)\].*/\1/p')
 ln -s "$libraries/libthreadcalc.so" "$out/${soname:-libthreadcalc.so}"
 
-# Compiles a program against the shared library and runs it.
-shared() {
+# Compiles a program against the shared library.
+built() {
     local name=$1
     shift
-    "${c99[@]}" "$@" -L"$libraries" -Wl,-rpath,"$PWD/$out" -lthreadcalc -lm -o "$out/$name" && "$out/$name"
+    "${c99[@]}" "$@" -L"$libraries" -Wl,-rpath,"$PWD/$out" -lthreadcalc -lm -o "$out/$name"
+}
+
+# Compiles a program against the shared library and runs it.
+shared() {
+    built "$@" && "$out/$1"
 }
 
 # The same against the static library, with the sanitizers.
-sanitized() {
+built_sanitized() {
     local name=$1
     shift
     "${c99[@]}" -fsanitize=address,undefined -fno-sanitize-recover=all "$@" "$libraries/libthreadcalc.a" \
-        "${system[@]}" -o "$out/$name" && "$out/$name"
+        "${system[@]}" -o "$out/$name"
+}
+
+sanitized() {
+    built_sanitized "$@" && "$out/$1"
 }
 
 # The program of eight threads with ThreadSanitizer, which sees what the C side and the C library's functions touch.
@@ -91,6 +102,16 @@ for fault in leak overflow undefined; do
     refused "a planted $fault, with sanitizers," "$out/planted_sanitized" "$fault"
 done
 
+# What is expected of the samples is read by a library that knows nothing of this one.
+if need /usr/include/cjson/cJSON.h libcjson-dev; then
+    count "samples, built" built samples "${samples[@]}" -lcjson
+    count samples "$out/samples" "${expected[@]}"
+    count "samples with sanitizers, built" built_sanitized samples_sanitized "${samples[@]}" -lcjson
+    count "samples with sanitizers" "$out/samples_sanitized" "${expected[@]}"
+else
+    skip 4 'samples, which need libcjson-dev'
+fi
+
 fixed=()
 if thread_sanitizer; then
     count "shared, built with ThreadSanitizer" racing
@@ -103,6 +124,11 @@ fi
 if command -v valgrind >/dev/null; then
     count "bad_input under valgrind" memcheck --leak-check=full "$out/bad_input"
     count "reference under valgrind" memcheck --leak-check=full "$out/reference"
+    if [ -e "$out/samples" ]; then
+        count "samples under valgrind" memcheck --leak-check=full "$out/samples" "${expected[@]}"
+    else
+        skip 1 'samples under valgrind, which were not built'
+    fi
     count "planted, built for valgrind" shared planted tests/c/planted.c
     count "no fault planted, under valgrind" memcheck --leak-check=full "$out/planted"
     # The overrun is a write of the library's own: no sanitizer is built into that.
@@ -112,7 +138,7 @@ if command -v valgrind >/dev/null; then
     count "shared under helgrind" memcheck --tool=helgrind "$out/shared" 10
     refused "a planted race, under helgrind," memcheck --tool=helgrind "$out/shared" 10 race
 else
-    skip 9 'bad_input, reference, planted faults and shared under valgrind, which is not installed'
+    skip 10 'bad_input, reference, samples, planted faults and shared under valgrind, which is not installed'
 fi
 
 summary c

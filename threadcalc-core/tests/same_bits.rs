@@ -1,15 +1,19 @@
-//! 10,000 random plans hashed: the C and Python doors have to print the same hash.
+//! 10,000 random plans and the reports of the samples hashed: the other doors have to print the same hashes.
 
 #[path = "support/jobs.rs"]
 mod jobs;
 #[path = "support/random.rs"]
 mod random;
+#[path = "support/samples.rs"]
+mod samples;
 
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
 use jobs::{Hash, SEED, draw, write_items};
 use random::Random;
+use samples::{Sample, dialect, options, samples};
+use threadcalc_core::nc::{Event, ProgramCheck, Report};
 use threadcalc_core::{Thread, plan};
 
 const JOBS: usize = 10_000;
@@ -38,10 +42,38 @@ fn ten_thousand_plans_have_the_expected_hash() {
         }
     }
     assert!(planned > JOBS / 2, "only {planned} jobs have a plan");
-    let (got, path) = (format!("{:016x}\n", hash.0), folder().join("expected.txt"));
+    is_expected(&hash, "expected.txt");
+}
+
+#[test]
+fn the_reports_of_the_samples_have_the_expected_hash() {
+    let mut hash = Hash::EMPTY;
+    for Sample { name, program, runs } in samples() {
+        for run in runs {
+            let (dialect, options) = (dialect(&run["dialect"]), options(&run["options"]));
+            let mut check = ProgramCheck::new(&program, &dialect, &options);
+            let (mut tapped_holes, mut findings) = (Vec::new(), Vec::new());
+            for event in check.by_ref() {
+                match event {
+                    Event::Hole(hole) => tapped_holes.push(hole),
+                    Event::Finding(finding) => findings.push(finding),
+                }
+            }
+            findings.sort_by_key(|finding| (finding.line(), finding.column()));
+            let not_checked: Vec<_> = check.not_checked().collect();
+            let report = Report { tapped_holes: &tapped_holes, findings: &findings, not_checked: &not_checked };
+            let json = serde_json::to_string(&report).unwrap_or_else(|error| panic!("{name}: {error}"));
+            writeln!(hash, "{json}").unwrap();
+        }
+    }
+    is_expected(&hash, "reports.txt");
+}
+
+fn is_expected(hash: &Hash, file: &str) {
+    let (got, path) = (format!("{:016x}\n", hash.0), folder().join(file));
     if std::env::var_os("THREADCALC_WRITE_EXPECTED").is_some_and(|wanted| wanted == "1") {
         std::fs::write(&path, &got).unwrap();
     }
     let want = std::fs::read_to_string(&path).unwrap_or_else(|error| panic!("{}: {error}", path.display()));
-    assert_eq!(got, want, "{} of {JOBS} jobs have a plan", planned);
+    assert_eq!(got, want, "{file}");
 }

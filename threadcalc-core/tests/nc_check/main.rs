@@ -9,5 +9,7 @@ mod messages;
 mod samples;
 mod told;
 
+#[path = "../support/samples.rs"]
+mod programs;
 #[path = "../support/random.rs"]
 mod random;

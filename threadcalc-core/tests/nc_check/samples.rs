@@ -1,48 +1,12 @@
 //! Whole programs of `tests/nc` with what a check has to say of each.
 
 use std::collections::BTreeMap;
-use std::fs;
 
 use serde_json::Value as Json;
 use threadcalc_core::nc::{CheckOptions, Checker, Event, FindingNumber, ProgramFinding, TappedHole};
-use threadcalc_core::{Dialect, Length, Value};
+use threadcalc_core::{Dialect, Length};
 
-fn set(dialect: &mut Dialect, key: &str, value: &Json) {
-    let set = |dialect: &mut Dialect, value: Value<'_>| {
-        dialect.set(key, value).unwrap_or_else(|error| panic!("{key}: {error}"));
-    };
-    match value {
-        Json::Null => set(dialect, Value::Absent),
-        Json::Bool(flag) => set(dialect, Value::Flag(*flag)),
-        Json::Number(number) => set(dialect, Value::Double(number.as_f64().unwrap())),
-        Json::String(text) => set(dialect, Value::Text(text.as_bytes())),
-        Json::Array(list) => {
-            let texts: Vec<_> = list.iter().map(|item| item.as_str().unwrap()).collect();
-            set(dialect, Value::Text(texts.join(" ").as_bytes()));
-        }
-        Json::Object(object) => {
-            for (inner, value) in object {
-                self::set(dialect, &format!("{key}.{inner}"), value);
-            }
-        }
-    }
-}
-
-fn dialect(fields: &Json) -> Dialect {
-    let mut dialect = Dialect::unset();
-    for (key, value) in fields.as_object().unwrap() {
-        set(&mut dialect, key, value);
-    }
-    dialect
-}
-
-fn options(fields: &Json) -> CheckOptions {
-    let mut options = CheckOptions::default();
-    options.surface_z_mm = Some(Length::from_f64(fields["surface_z_mm"].as_f64().unwrap()).unwrap());
-    options.block_delete = fields["block_delete"].as_bool().unwrap();
-    options.leave_macros = !fields["evaluate_macros"].as_bool().unwrap();
-    options
-}
+use super::programs::{Sample, dialect, options, samples};
 
 fn checked(program: &[u8], dialect: &Dialect, options: &CheckOptions) -> (Vec<TappedHole>, Vec<ProgramFinding>) {
     let (mut holes, mut findings) = (Vec::new(), Vec::new());
@@ -130,16 +94,9 @@ fn findings_agree(run: &Json, found: &[ProgramFinding]) -> Result<(), String> {
 
 #[test]
 fn programs_are_judged_as_expected() {
-    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../tests/nc");
-    let mut names: Vec<_> = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
-    names.retain(|path| path.to_str().unwrap().ends_with(".expect.json"));
-    names.sort();
     let (mut runs, mut wrong) = (0, Vec::new());
-    for path in names {
-        let expected: Json = serde_json::from_slice(&fs::read(&path).unwrap()).unwrap();
-        let name = expected["program"].as_str().unwrap();
-        let program = fs::read(format!("{folder}/{name}")).unwrap();
-        for run in expected["runs"].as_array().unwrap() {
+    for Sample { name, program, runs: expected } in samples() {
+        for run in &expected {
             let (holes, findings) = checked(&program, &dialect(&run["dialect"]), &options(&run["options"]));
             let agreed = holes_agree(&run["tapped_holes"], &holes).and_then(|()| findings_agree(run, &findings));
             if let Err(why) = agreed {
