@@ -3,7 +3,11 @@
 mod exact;
 mod formulas;
 mod numbers;
+mod peer;
 mod pieces;
 mod programs;
 mod rules;
 mod show;
+
+#[path = "../support/random.rs"]
+mod random;
