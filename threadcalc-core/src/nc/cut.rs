@@ -64,9 +64,7 @@ pub(super) struct Cuts(List<Cut, MOST_READINGS>);
 impl Cuts {
     pub(super) fn of(state: &State, dialect: &Dialect) -> Self {
         let mut cuts = Self(List::new(Cut { lead_mm: Length::ZERO, reading: "" }));
-        let basis = dialect.reading.feed_basis;
-        let by_word = basis.is_none() && state.cycle.lead.is_some();
-        if basis == Some(FeedBasis::LeadWord) || by_word || state.uses_lead_word() {
+        if is_by_lead_word(state, dialect) {
             if let Some(lead_mm) = state.cycle.lead.and_then(|said| said.value) {
                 cuts.add(lead_mm, "");
             }
@@ -103,6 +101,15 @@ impl Cuts {
     /// Whether nothing was open that matters.
     pub(super) fn is_one(&self) -> bool {
         self.0.len() == 1
+    }
+}
+
+/// Whether the lead is a word of its own, and F cuts nothing.
+pub(super) fn is_by_lead_word(state: &State, dialect: &Dialect) -> bool {
+    match dialect.reading.feed_basis {
+        Some(FeedBasis::LeadWord) => true,
+        Some(_) => state.uses_lead_word(),
+        None => state.cycle.lead.is_some(),
     }
 }
 

@@ -219,13 +219,13 @@ impl ProgramFindingId {
                 "feeds by the pitch {pitch_mm} mm; with {starts} starts the lead is {expected_lead_mm} mm"
             }
             Self::StaleFeedAfterSpeedChange => {
-                "S changed {speed_before_rpm} to {speed_after_rpm} in the active cycle, F{feed} stayed: the lead is now {lead_after_mm} mm"
+                "S changed {speed_before_rpm} to {speed_after_rpm} in the active cycle, F[{feed}] stayed: the lead is now {lead_after_mm} mm"
             }
             Self::UnitsChangedAfterFeed => {
                 "F was set in line {set_at_line}, the unit changed in line {changed_at_line}: the lead is {lead_mm} mm[, or {lead_if_converted_mm} mm where the control converts F]"
             }
             Self::FeedModeChangeWithoutFeed => {
-                "the feed mode changed without a new F: F{feed} now means something else, or is an alarm"
+                "the feed mode changed without a new F: F[{feed}] now means something else, or is an alarm"
             }
             Self::FeedRounded => {
                 "F is rounded: the lead is {lead_mm} mm instead of {expected_lead_mm} mm[, {drift_mm} mm off at the bottom]"

@@ -2,7 +2,7 @@
 
 use super::block::Block;
 use super::codes::Spindle;
-use super::cut::{Basis, Cuts};
+use super::cut::{Basis, Cuts, is_by_lead_word};
 use super::declared::Declared;
 use super::fault::FaultKind;
 use super::finding::{EvidenceKind, FindingNumber, ProgramFinding, ProgramNumberKey as Key};
@@ -98,7 +98,7 @@ impl Judge {
     /// F is used under another mode than the one that it was given under.
     pub(super) fn feed_kept_under_other_mode(&mut self, at: &Tapping) {
         let (Some(feed), Some(now)) = (self.state.feed, self.state.mode) else { return };
-        if self.state.uses_lead_word() || feed.mode.is_none_or(|then| then == now.value) {
+        if is_by_lead_word(&self.state, &self.dialect) || feed.mode.is_none_or(|then| then == now.value) {
             return;
         }
         let finding = self
@@ -161,7 +161,7 @@ impl Judge {
     /// The values that a hole needs.
     pub(super) fn values_at_hole(&mut self, effects: &Effects, at: &Tapping, cuts: &Cuts) {
         let cycle = &self.state.cycle;
-        let feed = self.state.feed.map(|feed| feed.said).filter(|_| !self.state.uses_lead_word());
+        let feed = self.state.feed.map(|feed| feed.said).filter(|_| !is_by_lead_word(&self.state, &self.dialect));
         let needed = [self.state.speed, feed, cycle.r, cycle.z];
         let open = |said: &&Said| said.value.is_none();
         let axes = effects.unknown & (letter_bit(b'X') | letter_bit(b'Y')) != 0;

@@ -5,6 +5,7 @@ mod calls;
 mod cycles;
 mod drawn;
 mod faults;
+mod lead_word;
 mod messages;
 mod samples;
 mod told;
