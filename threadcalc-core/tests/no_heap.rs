@@ -1,10 +1,8 @@
 //! The core asks nothing of the heap: counted in this thread by the allocator itself.
 
-use std::alloc::{GlobalAlloc, Layout, System};
-use std::cell::Cell;
 use std::fmt::Write;
 
-use threadcalc_core::nc::{identify, threads_of_pitch};
+use threadcalc_core::nc::{Blocks, ReaderSettings, Variables, evaluate, identify, threads_of_pitch};
 use threadcalc_core::{
     BlindHole, DepthRounding, DrillSets, DrilledTo, Error, FeedMode, ForceByChipArea, GaugeResult, Gear, Length, Tap,
     TapDrillRequest, TapJob, TapSetOn, TaperDepthRequest, TappingMotion, Text, Thread, TorquePoint, Unit, bottoming,
@@ -13,38 +11,12 @@ use threadcalc_core::{
     spindle_speed, tap_drill, taper_depths, tapping_time, torque_by_chip_area,
 };
 
+#[path = "support/counting.rs"]
+mod counting;
 #[path = "support/job.rs"]
 mod job;
 
-thread_local! {
-    static ASKED: Cell<usize> = const { Cell::new(0) };
-}
-
-struct Counting;
-
-// SAFETY: every call is handed to the system's allocator unchanged.
-unsafe impl GlobalAlloc for Counting {
-    unsafe fn alloc(&self, layout: Layout) -> *mut u8 {
-        ASKED.with(|asked| asked.set(asked.get() + 1));
-        // SAFETY: the caller's promise for `layout` is the one System asks for.
-        unsafe { System.alloc(layout) }
-    }
-
-    unsafe fn dealloc(&self, place: *mut u8, layout: Layout) {
-        // SAFETY: `place` came from `alloc` above with the same layout.
-        unsafe { System.dealloc(place, layout) }
-    }
-}
-
-#[global_allocator]
-static COUNTING: Counting = Counting;
-
-/// What a call returns, and how often it asked for memory.
-fn counted<T>(call: impl FnOnce() -> T) -> (T, usize) {
-    let before = ASKED.with(Cell::get);
-    let result = call();
-    (result, ASKED.with(Cell::get) - before)
-}
+use counting::counted;
 
 /// A buffer on the stack that a plan writes its text into.
 struct Page {
@@ -59,12 +31,6 @@ impl Write for Page {
         self.length = end;
         Ok(())
     }
-}
-
-#[test]
-fn the_counter_counts() {
-    let (held, asked) = counted(|| Box::new([1_u8; 100]));
-    assert_eq!((held[99], asked), (1, 1));
 }
 
 #[test]
@@ -206,4 +172,23 @@ fn depths_allocate_nothing() {
         Ok::<_, threadcalc_core::Error>((forms, bottom, mouth.tip_mm > 5.0, word.text.is_empty()))
     });
     assert_eq!((asked, times), (Ok((5, 4, true, false)), 0));
+}
+
+#[test]
+fn reading_a_program_allocates_nothing() {
+    let program =
+        b"%\nO1 (TAP M8)\n#101=1.5 #102=[#101*400]\n/N10 G84 X10. Y-5.5 Z-SQRT[2] F#102\nIF [#1] GOTO 5\nX1,5\n";
+    let (found, asked) = counted(|| {
+        let (mut words, mut values, mut comments) = (0, 0, 0);
+        let mut variables = Variables::new();
+        let mut blocks = Blocks::new(program, ReaderSettings::default());
+        while let Some(block) = blocks.next() {
+            words += block.words().len();
+            values += block.words().iter().filter(|word| evaluate(block, word.value(), &variables).is_ok()).count();
+            comments += block.comments().count();
+            variables.assign(block);
+        }
+        (words, values, comments)
+    });
+    assert_eq!((found, asked), ((6, 4, 1), 0));
 }
