@@ -84,6 +84,25 @@ header_windows() {
         [ "$(windows_words -DTHREADCALC_STATIC cdecl_word)" = "$functions" ]
 }
 
+# instructions NUMBER BYTES: how many the program of one piece over and over takes.
+instructions() {
+    valgrind --tool=callgrind --callgrind-out-file=/dev/null "$out/linear" "$1" "$2" 2>&1 |
+        sed -n 's/.*Collected : //p'
+}
+
+# Twice the bytes are twice the work, for any piece: instructions are counted, not time.
+linear() {
+    local number none one two slow=0
+    for ((number = 0; number < $("$out/linear"); number++)); do
+        none=$(instructions "$number" 0) one=$(instructions "$number" 30000) two=$(instructions "$number" 60000)
+        if [ -z "$two" ] || [ $(((two - none) * 10)) -gt $(((one - none) * 22)) ]; then
+            echo "piece $number: $((one - none)) instructions for 30000 bytes, $((two - none)) for 60000"
+            slow=1
+        fi
+    done
+    return "$slow"
+}
+
 for standard in 99 11 17; do
     count "header_c$standard" "${c99[@]}" -std=c$standard -c tests/c/header_c99.c -o "$out/header_c$standard.o"
 done
@@ -135,10 +154,12 @@ if command -v valgrind >/dev/null; then
     for fault in leak overflow overrun; do
         refused "a planted $fault, under valgrind," memcheck --leak-check=full "$out/planted" "$fault"
     done
+    count "linear, built" built linear tests/c/linear.c
+    count "work that grows as the bytes do" linear
     count "shared under helgrind" memcheck --tool=helgrind "$out/shared" 10
     refused "a planted race, under helgrind," memcheck --tool=helgrind "$out/shared" 10 race
 else
-    skip 10 'bad_input, reference, samples, planted faults and shared under valgrind, which is not installed'
+    skip 12 'bad_input, reference, samples, planted faults, linear and shared under valgrind, which is not installed'
 fi
 
 summary c

@@ -4,8 +4,8 @@
 #![no_main]
 
 use libfuzzer_sys::fuzz_target;
-use threadcalc_core::nc::{Block, Reader, ReaderSettings, Variables, evaluate};
-use threadcalc_fuzz::check;
+use threadcalc_core::nc::{Block, Reader, ReaderSettings, Variables};
+use threadcalc_fuzz::nc;
 
 fuzz_target!(|bytes: &[u8]| {
     let [flags, size, program @ ..] = bytes else { return };
@@ -22,8 +22,8 @@ fuzz_target!(|bytes: &[u8]| {
     }
     let mut variables = Variables::new();
     for block in &whole {
-        is_sound(block, program);
-        values(block, &variables);
+        nc::block(block, program);
+        nc::values(block, &variables);
         variables.assign(block);
     }
 });
@@ -46,36 +46,4 @@ fn blocks(program: &[u8], size: usize, settings: ReaderSettings) -> Vec<Block> {
     }
     assert_eq!(reader.offset(), program.len() as u64);
     blocks
-}
-
-fn is_sound(block: &Block, program: &[u8]) {
-    let line = &program[block.start() as usize..block.end() as usize];
-    assert!(!line.iter().any(|byte| matches!(byte, b'\n' | b'\r')));
-    let end = line.len() as u32 + 1;
-    for word in block.words() {
-        assert_eq!(line[word.column() as usize - 1].to_ascii_uppercase(), word.letter());
-        assert!(word.column() < word.end_column() && word.end_column() <= end);
-    }
-    for comment in block.comments() {
-        assert_eq!(&line[comment.column as usize..][..comment.text.len()], comment.text);
-        assert!(comment.column < comment.end_column && comment.end_column <= end);
-    }
-    for fault in block.faults() {
-        assert!(0 < fault.column && fault.column < fault.end_column && fault.end_column <= end, "{fault:?}");
-        assert!(
-            block.is_readable()
-                || block.more_faults() > 0
-                || block.faults().iter().any(|fault| fault.kind.hides_words())
-        );
-    }
-}
-
-fn values(block: &Block, variables: &Variables) {
-    let assigned = block.assignments().iter().flat_map(|assignment| [assignment.index, assignment.value]);
-    for value in block.words().iter().map(|word| word.value()).chain(assigned) {
-        match evaluate(block, value, variables) {
-            Ok(value) => check::number(value),
-            Err(why) => assert!(!why.to_string().is_empty()),
-        }
-    }
 }

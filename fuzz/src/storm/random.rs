@@ -18,7 +18,7 @@ impl Random {
 
     /// A number below `count`.
     pub const fn below(&mut self, count: usize) -> usize {
-        ((self.next() >> 32) * count as u64 >> 32) as usize
+        (((self.next() >> 32) * count as u64) >> 32) as usize
     }
 
     /// One time in `count`.
