@@ -24,8 +24,12 @@ SYMBOL = re.compile(
 
 def required(library: str) -> set[str]:
     """The operations: free functions, and methods that are more than a look at what is stored (const)."""
-    found = public_rust.methods(library, public_rust.source_texts())
-    return public_rust.functions(library) | {f"{m.type}::{m.name}" for m in found if not m.is_const}
+    required = set()
+    # A room has types of its own, whose names may be those of types elsewhere.
+    for text, sources in [(library, public_rust.source_texts()), *public_rust.rooms(library)]:
+        found = public_rust.methods(text, sources)
+        required |= public_rust.functions(text) | {f"{m.type}::{m.name}" for m in found if not m.is_const}
+    return required
 
 
 def called() -> set[str]:

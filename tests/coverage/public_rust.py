@@ -11,6 +11,7 @@ from typing import NamedTuple
 
 SOURCE = pathlib.Path(__file__).resolve().parents[2] / "threadcalc-core/src"
 EXPORTS = re.compile(r"^pub use [a-z_0-9:]+::(?:\{([^}]*)\}|(\w+));", re.MULTILINE)
+ROOM = re.compile(r"^pub mod (\w+);", re.MULTILINE)
 # An inherent implementation that begins and ends at the margin, as rustfmt writes it.
 IMPLEMENTATION = re.compile(r"^impl(?:<[^\n]*?>)? (\w+)(<[^\n{]*>)? \{\n(.*?)^\}", re.MULTILINE | re.DOTALL)
 METHOD = re.compile(r"^    pub (const )?fn (\w+)", re.MULTILINE)
@@ -52,6 +53,12 @@ def library_text() -> str:
     return (SOURCE / "lib.rs").read_text(encoding="utf-8")
 
 
-def source_texts() -> list[str]:
-    """The texts of all files of the core."""
-    return [path.read_text(encoding="utf-8") for path in sorted(SOURCE.rglob("*.rs"))]
+def source_texts(folder: pathlib.Path = SOURCE) -> list[str]:
+    """The texts of all files of the core, or of one room."""
+    return [path.read_text(encoding="utf-8") for path in sorted(folder.rglob("*.rs"))]
+
+
+def rooms(library: str) -> list[tuple[str, list[str]]]:
+    """The rooms that the text of lib.rs makes public whole: the text of each head, and of all its files."""
+    folders = [SOURCE / name for name in ROOM.findall(library)]
+    return [((folder / "mod.rs").read_text(encoding="utf-8"), source_texts(folder)) for folder in folders]

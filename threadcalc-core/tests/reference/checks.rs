@@ -1,7 +1,9 @@
 //! What a check has to say of programs.
 
 use super::table::{Got, Table};
-use threadcalc_core::nc::{CheckOptions, Event, ProgramCheck, ProgramFindingId, Tool};
+use threadcalc_core::nc::{
+    CheckOptions, Checker, Event, FindingNumber, ProgramCheck, ProgramFinding, ProgramFindingId, Reason, Tool,
+};
 use threadcalc_core::{Dialect, Error, Length, Severity, Value};
 
 /// `key=value; key=value`
@@ -21,7 +23,7 @@ fn dialect(cell: &str) -> Result<Dialect, Error> {
 }
 
 /// ` | ` stands for the end of a line.
-fn lines(cell: &[u8]) -> Vec<u8> {
+pub fn lines(cell: &[u8]) -> Vec<u8> {
     let mut program = Vec::new();
     let mut rest = cell;
     while let Some(at) = rest.windows(3).position(|bytes| bytes == b" | ") {
@@ -40,6 +42,29 @@ fn short(lead: Option<Length>) -> String {
     text.parse::<f64>().unwrap().to_string()
 }
 
+/// The events of a program that comes a few bytes at a time.
+fn in_pieces(checker: &mut Checker, program: &[u8]) -> Vec<Event> {
+    let mut events = Vec::new();
+    for mut piece in program.chunks(7) {
+        while !piece.is_empty() {
+            piece = &piece[checker.read(piece)..];
+            events.extend(std::iter::from_fn(|| checker.next_event()));
+        }
+    }
+    checker.finish();
+    events.extend(std::iter::from_fn(|| checker.next_event()));
+    events
+}
+
+/// What a finding rests on lies in the program, and what it says has no gap.
+fn is_sound(finding: &ProgramFinding, end: u32) {
+    let lines = finding.evidence().map(|evidence| evidence.line).chain(finding.call_path());
+    assert!(lines.chain([finding.line()]).all(|line| line <= end), "{finding:?}");
+    let is_finite = |number| !matches!(number, FindingNumber::Double(value) if !value.is_finite());
+    assert!(finding.numbers().all(|(_, number)| is_finite(number)), "{finding:?}");
+    assert!(!finding.to_string().contains(['{', '}', '?']) && finding.suggestion().is_ascii(), "{finding}");
+}
+
 #[test]
 fn judges_programs() {
     Table::open("nc_check").check(|row| {
@@ -50,15 +75,23 @@ fn judges_programs() {
         }
         let dialect = dialect(row.cell("dialect"))?;
         let mut check = ProgramCheck::new(&program, &dialect, &options);
+        let mut pieces = Checker::new(&dialect, &options);
         for cell in row.cell("tools").split('|').filter(|cell| !cell.trim().is_empty()) {
             let mut tool = Tool::default();
             for (key, value) in pairs(cell.trim()) {
                 tool.set(key, Value::Text(value.as_bytes()))?;
             }
             check.add_tool(&tool)?;
+            pieces.add_tool(&tool)?;
         }
         let (mut holes, mut found) = (Vec::new(), Vec::new());
-        for event in check {
+        let events: Vec<Event> = check.by_ref().collect();
+        let in_pieces = in_pieces(&mut pieces, &program);
+        // A call is followed only where all of the program is at hand.
+        if pieces.not_checked().all(|told| told.reason != Reason::CallNotFollowed) {
+            assert!(events == in_pieces && check.not_checked().eq(pieces.not_checked()), "{}", row.cell("id"));
+        }
+        for event in events {
             match event {
                 Event::Hole(hole) => {
                     let hand = hole.hand.map_or("none", |hand| hand.name());
@@ -67,7 +100,8 @@ fn judges_programs() {
                 Event::Finding(finding) => found.push(finding),
             }
         }
-        assert!(found.iter().all(|finding| !finding.to_string().contains(['{', '}'])), "{found:#?}");
+        let end = 1 + program.iter().filter(|byte| **byte == b'\n').count() as u32;
+        found.iter().for_each(|finding| is_sound(finding, end));
         found.sort_by_key(|finding| (finding.line(), finding.id().name()));
         let wanted = row.cell("findings");
         let is_told = |severity: Severity, id: &str| severity != Severity::Info || wanted.contains(id);

@@ -7,6 +7,7 @@ mod depths;
 mod drilling;
 mod gauging;
 mod jobs;
+mod lines;
 mod lists;
 mod motion;
 mod notes;
