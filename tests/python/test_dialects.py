@@ -7,17 +7,8 @@ from fractions import Fraction
 
 import pytest
 import threadcalc as tc
+from jobs import METRIC
 
-JOB = {
-    "thread": "M8x1.25-6H",
-    "unit": "mm",
-    "mode": "per_minute",
-    "decimals": 3,
-    "rpm": 600,
-    "hole": "blind",
-    "full_thread_depth_mm": 16,
-    "tap": "cut",
-}
 # Two controls that were never built, which differ in what F is in a cycle.
 BY_MODE: dict[str, object] = {
     "name": "neutral-A",
@@ -104,10 +95,10 @@ def test_a_dialect_is_taken_alone_and_in_a_job_and_comes_back(fields: dict[str, 
     mill = tc.Dialect(**fields)
     assert tc.Dialect(mill.to_dict()) == tc.Dialect(**json.loads(mill.to_json())) == tc.Dialect(mill) == mill
     assert mill.name == fields["name"]
-    job = tc.Job(**JOB, dialect=fields)
-    assert job == tc.Job(**JOB, dialect=mill) == tc.Job(**job.to_dict())
+    job = tc.Job(**METRIC, dialect=fields)
+    assert job == tc.Job(**METRIC, dialect=mill) == tc.Job(**job.to_dict())
     assert job.to_dict()["dialect"] == mill.to_dict()
-    plan = tc.plan(JOB | {"dialect": fields})
+    plan = tc.plan(METRIC | {"dialect": fields})
     assert plan.to_dict()["job"]["dialect"] == mill.to_dict()
     assert plan.job == tc.plan(plan.job).job
 

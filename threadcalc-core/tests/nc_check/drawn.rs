@@ -3,10 +3,11 @@
 use std::fs;
 
 use threadcalc_core::Dialect;
-use threadcalc_core::nc::{Event, ProgramCheck, Reason};
+use threadcalc_core::nc::{CheckOptions, Checker, Event, ProgramCheck, Reason};
 
+use super::pieces::in_pieces;
 use super::random::Random;
-use super::told::{MILL, cases, dialect, events, in_pieces, with_calls};
+use super::told::{MILL, cases, dialect, events, with_calls};
 
 const TESTS: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../tests");
 
@@ -49,7 +50,7 @@ fn mutated(random: &mut Random, programs: &[Vec<u8>]) -> Vec<u8> {
 fn is_the_same_in_pieces(text: &[u8], sizes: &[usize], dialect: &Dialect) {
     let whole = events(text, dialect);
     for size in sizes {
-        let pieces = in_pieces(text, *size, dialect);
+        let pieces = in_pieces(&mut Checker::new(dialect, &CheckOptions::default()), text, *size);
         assert!(whole == pieces, "pieces of {size}: {whole:#?}\n{pieces:#?}\n{}", String::from_utf8_lossy(text));
     }
 }
@@ -103,7 +104,7 @@ fn what_could_not_be_read_was_not_checked() {
     {
         let text = format!("G17 G21 G40 G80 G90 G94\nT1 M6 (TAP M6X1)\nG43 H1 Z10. S500\n{line}\nG80\nM30\n");
         let mill = dialect(MILL);
-        let mut check = ProgramCheck::new(text.as_bytes(), &mill, &Default::default());
+        let mut check = ProgramCheck::new(text.as_bytes(), &mill, &CheckOptions::default());
         let told = |event: &Event| matches!(event, Event::Finding(finding) if finding.id().name() == "block-not-read");
         assert_eq!(check.by_ref().filter(told).count(), 1, "{line}");
         let reasons: Vec<_> = check.not_checked().map(|told| (told.reason, told.count, told.first_line)).collect();

@@ -10,6 +10,8 @@ mod messages;
 mod samples;
 mod told;
 
+#[path = "../support/pieces.rs"]
+mod pieces;
 #[path = "../support/samples.rs"]
 mod programs;
 #[path = "../support/random.rs"]

@@ -6,26 +6,17 @@ use serde_json::Value as Json;
 use threadcalc_core::nc::{CheckOptions, Checker, Event, FindingNumber, ProgramFinding, TappedHole};
 use threadcalc_core::{Dialect, Length};
 
+use super::pieces::in_pieces;
 use super::programs::{Sample, dialect, options, samples};
 
 fn checked(program: &[u8], dialect: &Dialect, options: &CheckOptions) -> (Vec<TappedHole>, Vec<ProgramFinding>) {
     let (mut holes, mut findings) = (Vec::new(), Vec::new());
-    let mut checker = Checker::new(dialect, options);
-    let mut take = |checker: &mut Checker| {
-        while let Some(event) = checker.next_event() {
-            match event {
-                Event::Hole(hole) => holes.push(hole),
-                Event::Finding(finding) => findings.push(finding),
-            }
+    for event in in_pieces(&mut Checker::new(dialect, options), program, program.len()) {
+        match event {
+            Event::Hole(hole) => holes.push(hole),
+            Event::Finding(finding) => findings.push(finding),
         }
-    };
-    let mut rest = program;
-    while !rest.is_empty() {
-        rest = &rest[checker.read(rest)..];
-        take(&mut checker);
     }
-    checker.finish();
-    take(&mut checker);
     findings.sort_by_key(|finding| (finding.line(), finding.column()));
     (holes, findings)
 }

@@ -1,6 +1,6 @@
-//! Dialects, and the two ways of checking a program.
+//! Dialects, and what a check says under them.
 
-use threadcalc_core::nc::{CheckOptions, Checker, Event, ProgramCheck, ProgramFindingId};
+use threadcalc_core::nc::{CheckOptions, Event, ProgramCheck, ProgramFindingId};
 use threadcalc_core::{Dialect, Severity, Value};
 
 pub const MILL: &str = "tap_rh=G84 tap_lh=G74 feed_per_revolution=G95 feed_basis=by_mode needs_spindle_running=false";
@@ -21,21 +21,6 @@ pub fn with_calls() -> Dialect {
 
 pub fn events(text: &[u8], dialect: &Dialect) -> Vec<Event> {
     ProgramCheck::new(text, dialect, &CheckOptions::default()).collect()
-}
-
-/// The same, handed over in pieces.
-pub fn in_pieces(text: &[u8], size: usize, dialect: &Dialect) -> Vec<Event> {
-    let mut checker = Checker::new(dialect, &CheckOptions::default());
-    let mut events = Vec::new();
-    for mut piece in text.chunks(size) {
-        while !piece.is_empty() {
-            piece = &piece[checker.read(piece)..];
-            events.extend(std::iter::from_fn(|| checker.next_event()));
-        }
-    }
-    checker.finish();
-    events.extend(std::iter::from_fn(|| checker.next_event()));
-    events
 }
 
 /// The errors and warnings.

@@ -1,5 +1,6 @@
 //! What a check has to say of programs.
 
+use super::pieces::in_pieces;
 use super::table::{Got, Table};
 use threadcalc_core::nc::{
     CheckOptions, Checker, Event, FindingNumber, ProgramCheck, ProgramFinding, ProgramFindingId, Reason, Tool,
@@ -42,20 +43,6 @@ fn short(lead: Option<Length>) -> String {
     text.parse::<f64>().unwrap().to_string()
 }
 
-/// The events of a program that comes a few bytes at a time.
-fn in_pieces(checker: &mut Checker, program: &[u8]) -> Vec<Event> {
-    let mut events = Vec::new();
-    for mut piece in program.chunks(7) {
-        while !piece.is_empty() {
-            piece = &piece[checker.read(piece)..];
-            events.extend(std::iter::from_fn(|| checker.next_event()));
-        }
-    }
-    checker.finish();
-    events.extend(std::iter::from_fn(|| checker.next_event()));
-    events
-}
-
 /// What a finding rests on lies in the program, and what it says has no gap.
 fn is_sound(finding: &ProgramFinding, end: u32) {
     let lines = finding.evidence().map(|evidence| evidence.line).chain(finding.call_path());
@@ -86,10 +73,10 @@ fn judges_programs() {
         }
         let (mut holes, mut found) = (Vec::new(), Vec::new());
         let events: Vec<Event> = check.by_ref().collect();
-        let in_pieces = in_pieces(&mut pieces, &program);
+        let piecewise = in_pieces(&mut pieces, &program, 7);
         // A call is followed only where all of the program is at hand.
         if pieces.not_checked().all(|told| told.reason != Reason::CallNotFollowed) {
-            assert!(events == in_pieces && check.not_checked().eq(pieces.not_checked()), "{}", row.cell("id"));
+            assert!(events == piecewise && check.not_checked().eq(pieces.not_checked()), "{}", row.cell("id"));
         }
         for event in events {
             match event {

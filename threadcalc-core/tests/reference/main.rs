@@ -11,6 +11,8 @@ mod lines;
 mod lists;
 mod motion;
 mod notes;
+#[path = "../support/pieces.rs"]
+mod pieces;
 mod pipes;
 mod programs;
 mod table;
