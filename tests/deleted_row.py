@@ -1,5 +1,5 @@
 """Deletes one row of each reference table in a copy: all three runners have to fail on that copy,
-and of the tables for C alone the runner of C.
+and of the tables for one language alone the runner of that one.
 
 The runners read the folder that THREADCALC_REFERENCE names.
 """
@@ -17,6 +17,9 @@ RUNNERS = {
     "C": ["build/c/reference"],
     "Python": ["build/venv/bin/python", "-m", "pytest", "-q", "-x", "tests/python/test_reference.py"],
 }
+
+# Folders of tables that one runner reads.
+ALONE = {"c": ["C"], "rust": ["Rust"]}
 
 
 def fails(command: list[str], folder: pathlib.Path) -> bool:
@@ -39,7 +42,7 @@ def main() -> int:
             lines = table.read_text().splitlines(keepends=True)
             name = table.relative_to(ROOT / "tests/reference")
             (copy / name).write_text("".join(lines[:-1]))
-            readers = ["C"] if name.parent.name == "c" else list(RUNNERS)
+            readers = ALONE.get(name.parent.name, list(RUNNERS))
             for language, command in ((reader, RUNNERS[reader]) for reader in readers):
                 if fails(command, copy):
                     passed += 1
