@@ -76,7 +76,7 @@ impl Lines {
     }
 }
 
-/// A block whose places lie in its line; says what its faults and words are made of.
+/// A block whose places lie in its line, and which is unreadable only where a fault says why.
 pub fn block(block: &Block, program: &[u8]) {
     let line = &program[block.start() as usize..block.end() as usize];
     assert!(!line.iter().any(|byte| matches!(byte, b'\n' | b'\r')));
@@ -99,7 +99,7 @@ pub fn block(block: &Block, program: &[u8]) {
     }
 }
 
-/// Every value of a block is a number that holds what numbers hold, or there is a reason.
+/// Every value of a block is a sound number, or there is a reason why it is none.
 pub fn values(block: &Block, variables: &Variables) {
     let assigned = block.assignments().iter().flat_map(|assignment| [assignment.index, assignment.value]);
     for value in block.words().iter().map(|word| word.value()).chain(assigned) {

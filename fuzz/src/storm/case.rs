@@ -24,7 +24,7 @@ pub struct Tally {
     pub bytes: u64,
     /// Tapped holes.
     pub holes: u64,
-    /// Programs that were checked in pieces as well, and written as JSON.
+    /// Programs that were checked in pieces as well.
     pub in_pieces: u64,
     /// Programs whose report was written as JSON.
     pub written: u64,

@@ -229,9 +229,9 @@ impl State {
             Meaning::LengthOffset(is_on) => self.length_offset = on(is_on),
             Meaning::WorkOffset(offset) => {
                 // Of G54.1, P says which.
-                let extended = whole(words.get(b'P')).filter(|_| offset == EXTENDED_OFFSET).unwrap_or(0);
-                let extended = u32::try_from(extended).unwrap_or(0).saturating_mul(1000);
-                let offset = offset.saturating_add(extended);
+                let extended = if offset == EXTENDED_OFFSET { whole(words.get(b'P')) } else { None };
+                let extended = extended.and_then(|number| u32::try_from(number).ok()).unwrap_or(0);
+                let offset = offset.saturating_add(extended.saturating_mul(1000));
                 if self.work_offset != offset {
                     self.work_offset = offset;
                     self.position = super::state::Position::default();
