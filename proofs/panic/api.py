@@ -28,6 +28,7 @@ EXEMPT_WHEN_DERIVED = {"Clone", "Debug"}
 CALLS = {
     "Clone": ("this: &{0}", "this.clone()"),
     "Debug": ("this: &{0}, out: &mut Formatter<'_>", "Debug::fmt(this, out)"),
+    "Deserialize": ("", "{0}::deserialize(Spring)"),
     "Default": ("", "<{0}>::default()"),
     "Display": ("this: &{0}, out: &mut Formatter<'_>", "Display::fmt(this, out)"),
     "Error": ("this: &{0}", "core::error::Error::source(this).is_some()"),

@@ -11,6 +11,7 @@
 
 mod by_hand;
 mod sink;
+mod spring;
 
 /// One exported function of this name, whose arguments nobody knows at compile time.
 macro_rules! entry {
@@ -37,12 +38,13 @@ mod from_list {
     use core::fmt::{Debug, Display, Formatter, Write};
     use core::hash::Hash;
 
-    use serde::Serialize;
+    use serde::{Deserialize, Serialize};
     use threadcalc_core::nc::*;
     use threadcalc_core::*;
 
     use crate::all;
     use crate::sink::Sink;
+    use crate::spring::Spring;
 
     include!(env!("THREADCALC_ENTRIES"));
 }

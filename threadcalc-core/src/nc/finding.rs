@@ -28,10 +28,10 @@ pub enum FindingNumber {
     Text(&'static str),
 }
 
-const MOST_NUMBERS: usize = 9;
+pub(super) const MOST_NUMBERS: usize = 9;
 /// How many of the calls that lead to a line are told.
 pub(super) const MOST_CALLS_TOLD: usize = 4;
-const MOST_EVIDENCE: usize = 6;
+pub(super) const MOST_EVIDENCE: usize = 6;
 
 /// Something doubtful or wrong in a program.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -19,6 +19,8 @@ mod finding;
 mod finding_id;
 mod finding_keys;
 mod formula;
+#[cfg(feature = "serde")]
+mod from_json;
 mod go;
 mod hole;
 mod identify;

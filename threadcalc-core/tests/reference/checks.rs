@@ -1,5 +1,7 @@
 //! What a check has to say of programs.
 
+use std::fmt::Debug;
+
 use super::pieces::in_pieces;
 use super::table::{Got, Table};
 use threadcalc_core::nc::{
@@ -52,6 +54,12 @@ fn is_sound(finding: &ProgramFinding, end: u32) {
     assert!(!finding.to_string().contains(['{', '}', '?']) && finding.suggestion().is_ascii(), "{finding}");
 }
 
+/// Its data makes the same again.
+fn comes_back<T: serde::Serialize + serde::de::DeserializeOwned + PartialEq + Debug>(one: &T) {
+    let data = serde_json::to_string(one).unwrap();
+    assert_eq!(serde_json::from_str::<T>(&data).unwrap_or_else(|error| panic!("{error}: {data}")), *one);
+}
+
 #[test]
 fn judges_programs() {
     Table::open("nc_check").check(|row| {
@@ -81,6 +89,7 @@ fn judges_programs() {
         for event in events {
             match event {
                 Event::Hole(hole) => {
+                    comes_back(&hole);
                     let hand = hole.hand.map_or("none", |hand| hand.name());
                     holes.push(format!("{}:{}:{hand}", hole.line, short(hole.lead_mm)));
                 }
@@ -89,6 +98,8 @@ fn judges_programs() {
         }
         let end = 1 + program.iter().filter(|byte| **byte == b'\n').count() as u32;
         found.iter().for_each(|finding| is_sound(finding, end));
+        found.iter().for_each(comes_back);
+        check.not_checked().for_each(|one| comes_back(&one));
         found.sort_by_key(|finding| (finding.line(), finding.id().name()));
         let wanted = row.cell("findings");
         let is_told = |severity: Severity, id: &str| severity != Severity::Info || wanted.contains(id);
@@ -99,6 +110,29 @@ fn judges_programs() {
             .collect();
         Ok(vec![("holes", Got::TextOrNone(holes.join(" "))), ("findings", Got::TextOrNone(shown.join(" ")))])
     });
+}
+
+/// Readings of the control's own defaults, which no row of the table has.
+#[test]
+fn findings_under_other_readings_come_back() {
+    for (fields, program, reading) in [
+        ("tap_rh=G84", "G94 S500 M3 | G84 X0 Y0 Z-12. R5. F500. | M30", "the control starts in mm"),
+        (
+            "tap_rh=G84; feed_basis=by_mode",
+            "G21 S500 M3 | G84 X0 Y0 Z-12. R5. F500. | M30",
+            "the control starts per minute",
+        ),
+    ] {
+        let (program, dialect) = (lines(program.as_bytes()), dialect(fields).unwrap());
+        let mut readings = Vec::new();
+        for event in ProgramCheck::new(&program, &dialect, &CheckOptions::default()) {
+            if let Event::Finding(finding) = event {
+                comes_back(&finding);
+                readings.push(finding.reading());
+            }
+        }
+        assert!(readings.contains(&reading), "{reading}: {readings:?}");
+    }
 }
 
 #[test]
