@@ -18,9 +18,9 @@ use crate::thread::Thread;
 /// What a check has to say of a program.
 #[pyclass(module = "threadcalc", frozen)]
 pub struct Report {
-    holes: Vec<core::nc::TappedHole>,
-    findings: Vec<core::nc::ProgramFinding>,
-    not_checked: Vec<Unchecked>,
+    pub holes: Vec<core::nc::TappedHole>,
+    pub findings: Vec<core::nc::ProgramFinding>,
+    pub not_checked: Vec<Unchecked>,
 }
 
 #[pymethods]
@@ -78,16 +78,26 @@ pub fn check(
     tools: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<Report> {
     let dialect = dialect_of(dialect)?;
-    let mut asked = CheckOptions::default();
-    set_all(options, "", &mut |key, value| asked.set(key, value))?;
-    set_all(machine, "machine.", &mut |key, value| asked.set(key, value))?;
-    let tools = tools.map_or(Ok(Vec::new()), list_of_tools)?;
+    let (asked, tools) = told_of(options, machine, tools)?;
     let text = text_of(program)?;
     let report = py.detach(|| run(&text, &dialect, &asked, &tools));
     report.map_err(raise)
 }
 
-fn run(text: &[u8], dialect: &core::Dialect, options: &CheckOptions, tools: &[Tool]) -> Result<Report, Error> {
+/// What a check is told beside the program and its dialect.
+pub fn told_of(
+    options: Option<&Bound<'_, PyDict>>,
+    machine: Option<&Bound<'_, PyDict>>,
+    tools: Option<&Bound<'_, PyAny>>,
+) -> PyResult<(CheckOptions, Vec<Tool>)> {
+    let mut asked = CheckOptions::default();
+    set_all(options, "", &mut |key, value| asked.set(key, value))?;
+    set_all(machine, "machine.", &mut |key, value| asked.set(key, value))?;
+    Ok((asked, tools.map_or(Ok(Vec::new()), list_of_tools)?))
+}
+
+/// Checks bytes; fails only for more tools than a check takes.
+pub fn run(text: &[u8], dialect: &core::Dialect, options: &CheckOptions, tools: &[Tool]) -> Result<Report, Error> {
     let mut check = ProgramCheck::new(text, dialect, options);
     tools.iter().try_for_each(|tool| check.add_tool(tool))?;
     let (mut holes, mut findings) = (Vec::new(), Vec::new());

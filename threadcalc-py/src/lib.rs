@@ -10,6 +10,7 @@
 #![deny(clippy::float_arithmetic, clippy::arithmetic_side_effects)]
 
 mod answer;
+mod audit;
 #[cfg(feature = "bench")]
 mod bench;
 mod blind_hole;
@@ -48,6 +49,8 @@ mod through_hole;
 
 #[pyo3::pymodule(gil_used = false)]
 mod _threadcalc {
+    #[pymodule_export]
+    use crate::audit::{Audit, AuditSummary, AuditedProgram, audit, write_baseline};
     #[cfg(feature = "bench")]
     #[pymodule_export]
     use crate::bench::{core_plans_ns, empty_feed, empty_plan};

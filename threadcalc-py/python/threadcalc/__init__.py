@@ -5,6 +5,9 @@ Exact numbers are ``fractions.Fraction``; lengths are millimetres unless a name 
 
 from threadcalc._threadcalc import (
     Alternative,
+    Audit,
+    AuditSummary,
+    AuditedProgram,
     BlindThread,
     BottomReading,
     Bottoming,
@@ -60,6 +63,7 @@ from threadcalc._threadcalc import (
     ThroughHole,
     TorqueBand,
     UsualCountersink,
+    audit,
     best_wire_mm,
     bottoming,
     chamfers_for_full_thread,
@@ -132,11 +136,15 @@ from threadcalc._threadcalc import (
     turns_to_speed,
     usual_countersink,
     usual_tap_limit,
+    write_baseline,
 )
 from threadcalc.errors import DesignationError, ThreadcalcError
 
 __all__ = [
     "Alternative",
+    "Audit",
+    "AuditSummary",
+    "AuditedProgram",
     "BlindThread",
     "BottomReading",
     "Bottoming",
@@ -194,6 +202,7 @@ __all__ = [
     "ThroughHole",
     "TorqueBand",
     "UsualCountersink",
+    "audit",
     "best_wire_mm",
     "bottoming",
     "chamfers_for_full_thread",
@@ -266,4 +275,5 @@ __all__ = [
     "turns_to_speed",
     "usual_countersink",
     "usual_tap_limit",
+    "write_baseline",
 ]

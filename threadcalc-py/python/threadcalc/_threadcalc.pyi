@@ -6,15 +6,19 @@ int, Fraction, Decimal, str or float goes in. A float stands for its shortest de
 ``TypeError``, every bad value is ``ThreadcalcError``.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from decimal import Decimal
 from fractions import Fraction
 from os import PathLike
+from pathlib import Path
 from typing import Any, Literal, TypeAlias, final
 from typing_extensions import Self
 
 __all__ = [
     "Alternative",
+    "Audit",
+    "AuditSummary",
+    "AuditedProgram",
     "BlindThread",
     "BottomReading",
     "Bottoming",
@@ -70,6 +74,7 @@ __all__ = [
     "ThroughHole",
     "TorqueBand",
     "UsualCountersink",
+    "audit",
     "best_wire_mm",
     "bottoming",
     "chamfers_for_full_thread",
@@ -142,6 +147,7 @@ __all__ = [
     "turns_to_speed",
     "usual_countersink",
     "usual_tap_limit",
+    "write_baseline",
 ]
 
 _Exact: TypeAlias = int | Fraction | Decimal | str | float
@@ -3883,5 +3889,190 @@ def check(
 
     Source: RS274/NGC, NISTIR 6556 (format, modal groups, order, cycles); ISO 6983-1; where controls differ, the
     dialect.
+    """
+
+@final
+class AuditedProgram:
+    """What an audit says of a file. ``str`` of it is a list, the worst first."""
+
+    @property
+    def path(self) -> Path:
+        """The file, below the path that was named."""
+    @property
+    def report(self) -> Report | None:
+        """What the check has to say; None if it was skipped."""
+    @property
+    def skipped(self) -> str | None:
+        """Why it was not checked: the name of the reason, a colon, and what there is to know. None if it was.
+
+        The reasons are ``symbolic-link``, ``no-regular-file``, ``not-readable`` with the system's words,
+        ``no-dialect``, ``too-large`` with both sizes, ``empty``, ``utf-16``, ``binary`` (a NUL among its first 8192
+        bytes), ``not-a-program`` (no line with a G, M, T or O word) and ``changed-while-read``.
+        """
+    @property
+    def findings(self) -> list[ProgramFinding]:
+        """What the baseline did not know: errors, then warnings, then the rest, each by line."""
+    @property
+    def silenced(self) -> list[ProgramFinding]:
+        """What the baseline knew, in the same order."""
+
+@final
+class AuditSummary:
+    """What the files of an audit come to. ``str`` of it is a table."""
+
+    @property
+    def total(self) -> int:
+        """The files of the audit."""
+    @property
+    def done(self) -> int:
+        """The files so far."""
+    @property
+    def checked(self) -> int:
+        """The programs that were checked."""
+    @property
+    def with_findings(self) -> int:
+        """The programs with a finding that the baseline did not know."""
+    @property
+    def skipped(self) -> dict[str, int]:
+        """The files that were not checked, by the name of the reason."""
+    @property
+    def left_out(self) -> int:
+        """The files whose names are no program's, as ``suffixes`` has it."""
+    @property
+    def findings(self) -> dict[tuple[str, str], int]:
+        """How many findings the baseline did not know, by severity and id."""
+    @property
+    def severities(self) -> dict[str, int]:
+        """How many findings the baseline did not know, by severity."""
+    @property
+    def silenced(self) -> dict[str, int]:
+        """How many findings the baseline knew, by severity."""
+    @property
+    def known_left(self) -> int | None:
+        """How many findings of the baseline did not occur so far; None without a baseline.
+
+        At the end of an audit of everything they are mended: write the baseline anew, or it will silence them again.
+        """
+    @property
+    def tapping_blocks(self) -> int:
+        """The blocks that tap."""
+    @property
+    def without_lead(self) -> int:
+        """Those of them whose lead could not be computed, and so was not checked."""
+    @property
+    def not_checked(self) -> dict[str, int]:
+        """How often something was not checked, by reason."""
+
+@final
+class Audit:
+    """The files of an audit, one after the other: an iterator of ``AuditedProgram``. ``str`` of it is its summary.
+
+    They come in the order of the files, whichever is checked first, and no more than a few wait to be taken. Workers
+    end with the last file, or when nobody holds the audit any more.
+    """
+
+    def __iter__(self) -> Self: ...
+    def __next__(self) -> AuditedProgram: ...
+    def __len__(self) -> int: ...
+    @property
+    def total(self) -> int:
+        """The files of the audit, known before the first is checked."""
+    @property
+    def done(self) -> int:
+        """How many of them were given."""
+    @property
+    def summary(self) -> AuditSummary:
+        """What the files so far come to."""
+
+def audit(
+    paths: str | PathLike[str] | Iterable[str | PathLike[str]],
+    *,
+    dialect: _DialectLike | Mapping[str | PathLike[str], _DialectLike],
+    options: dict[str, Any] | None = None,
+    machine: dict[str, Any] | None = None,
+    tools: Iterable[dict[str, Any]] | None = None,
+    workers: int | None = None,
+    suffixes: Iterable[str] | None = None,
+    largest_bytes: int = 67108864,
+    baseline: str | PathLike[str] | None = None,
+    resume: str | PathLike[str] | None = None,
+    part: tuple[int, int] | None = None,
+) -> Audit:
+    """Checks files, and folders with all that is in them, as ``check`` does. It only reads them.
+
+    Every file has its item, with a report or with the reason why it has none; no file is checked twice. Symbolic
+    links below a folder are not followed. No findings does not mean safe: ``Report`` says what no check sees.
+
+    Args:
+        paths: A file or a folder, or several. Files come in the order of the paths, those of a folder by name.
+        dialect: As in ``check``, for all files; or a dict from folder to dialect, where the deepest folder counts
+            and a file in none of them is skipped.
+        options: As in ``check``, for all files.
+        machine: As in ``check``, for all files.
+        tools: As in ``check``, for all files.
+        workers: How many files are checked at once; None for as many as there are processors. What comes out does
+            not depend on it.
+        suffixes: How the names of programs below a folder end, such as ``[".nc", ".tap", ""]``; the empty one stands
+            for names without a point, case does not matter. None: every file is looked at. A file that is named
+            itself needs no suffix.
+        largest_bytes: Larger files are skipped: a worker holds a program whole. 64 MiB.
+        baseline: A file that ``write_baseline`` wrote. A finding is known by its file's name below the folder that
+            was named, what it says but for line numbers, and the text of its block and of the blocks it rests on:
+            without case, blanks and N number, with comments. Lines may move; what is changed comes back. Every known
+            finding silences one: of two where one was known, the later in the file is shown. Errors are silenced as
+            well; the summary counts them.
+        resume: A journal, begun if it is not there. A file that stands in it with the same size and time of change is
+            not read again. A last line that was torn off is dropped. Journal and baseline are never audited.
+        part: For several machines: ``(number, parts)`` takes those files whose names below the folder fall into the
+            part with this number, from 0, of so many. Every file falls into one part, on every machine, even if
+            others come and go. Each part has a journal of its own.
+
+    Raises:
+        ThreadcalcError: As ``check``, for the dialect, the options, the machine and the tools.
+        ValueError: A baseline or a journal of another schema, a journal of another version, dialect, options, machine
+            or tools, no workers, no such part.
+        OSError: A path that is not there, a baseline or a journal that cannot be opened; while it runs, a journal that
+            cannot be written.
+
+    >>> import pathlib, tempfile
+    >>> folder = tempfile.TemporaryDirectory()
+    >>> program = pathlib.Path(folder.name, "cover.nc")
+    >>> written = program.write_text(
+    ...     "G17 G21 G90 G94\\nT1 M6 (TAP M6)\\nG43 H1\\nS500 M3\\nG98 G84 X0 Y0 Z-12. R5. F800.\\nG80\\nM30\\n"
+    ... )
+    >>> programs = list(audit(folder.name, dialect="rs274ngc", workers=2))
+    >>> [(one.path.name, one.skipped, [found.id for found in one.findings]) for one in programs]
+    [('cover.nc', None, ['lead-mismatch'])]
+
+    The same again, but for what is known:
+
+    >>> known = pathlib.Path(folder.name, "known.jsonl")
+    >>> write_baseline(programs, known)
+    1
+    >>> again = audit(folder.name, dialect="rs274ngc", baseline=known)
+    >>> [(one.findings, [found.id for found in one.silenced]) for one in again]
+    [([], ['lead-mismatch'])]
+    >>> again.summary.silenced
+    {'error': 1}
+    >>> folder.cleanup()
+    """
+
+def write_baseline(programs: Iterable[AuditedProgram], path: str | PathLike[str]) -> int:
+    """Writes all findings of these programs as known ones, silenced or not; says how many.
+
+    A line of JSON for each finding that differs from the others, sorted: file, id, block, key, severity and how often
+    it occurs. An older file is replaced in one step.
+
+    Args:
+        programs: What an audit gave; the audit itself, if nobody has taken of it yet.
+        path: The file.
+
+    Raises:
+        OSError: If the file cannot be written.
+
+    >>> import os, tempfile
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     write_baseline([], os.path.join(folder, "known.jsonl"))
+    0
     """
 
