@@ -6052,6 +6052,15 @@ typedef struct {
      * What will happen, in words.
      */
     char message[256];
+    /**
+     * Of a finding: 1 if the suggestion takes the place of what stands from column to end_column; else it is to be
+     * added, or stands for a word of another block.
+     */
+    int32_t replaces;
+    /**
+     * Unused, 0.
+     */
+    int32_t reserved;
 } threadcalc_program_event_t;
 
 /**

@@ -37,12 +37,12 @@ fn same_letters(known: &str, prefix: &str, name: &str) -> bool {
 }
 
 macro_rules! named {
-    ($(#[$meta:meta])* pub enum $name:ident { $($(#[$variant_meta:meta])* $variant:ident = $number:literal $text:literal),+ $(,)? }) => {
+    ($(#[$meta:meta])* pub enum $name:ident { $($(#[doc = $doc:literal])+ $variant:ident = $number:literal $text:literal),+ $(,)? }) => {
         $(#[$meta])*
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
         #[repr(u8)]
         #[non_exhaustive]
-        pub enum $name { $($(#[$variant_meta])* $variant = $number),+ }
+        pub enum $name { $($(#[doc = $doc])+ $variant = $number),+ }
 
         impl $name {
             /// Every choice, in the order of its number.
@@ -54,6 +54,12 @@ macro_rules! named {
             #[must_use]
             pub const fn name(self) -> &'static str {
                 match self { $(Self::$variant => $text),+ }
+            }
+
+            /// What it means, in the words of these pages.
+            #[must_use]
+            pub const fn meaning(self) -> &'static str {
+                match self { $(Self::$variant => concat!($($doc),+).trim_ascii_start()),+ }
             }
 
             /// The stable number, the same in every language; 0 is never used.

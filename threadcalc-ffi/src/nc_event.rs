@@ -97,6 +97,11 @@ pub struct threadcalc_program_event_t {
     pub reading: [c_char; 96],
     /// What will happen, in words.
     pub message: [c_char; 256],
+    /// Of a finding: 1 if the suggestion takes the place of what stands from column to end_column; else it is to be
+    /// added, or stands for a word of another block.
+    pub replaces: i32,
+    /// Unused, 0.
+    pub reserved: i32,
 }
 
 // SAFETY: integers, doubles and arrays of these.
@@ -167,6 +172,7 @@ impl threadcalc_program_event_t {
             suggestion: fixed_text(finding.suggestion()),
             reading: fixed_text(finding.reading()),
             message: display_text(finding.message()),
+            replaces: i32::from(finding.replaces()),
             ..or_zeros(None)
         }
     }

@@ -2,7 +2,7 @@
 
 use core::ffi::c_char;
 
-use threadcalc_core::nc::{CheckOptions, Event, ProgramCheck, Report, Tool};
+use threadcalc_core::nc::{CheckOptions, Event, ProgramCheck, ProgramFinding, Report, Tool};
 use threadcalc_core::{Code, Dialect, Error, Field, Job, Value};
 
 use crate::codes::threadcalc_status;
@@ -68,7 +68,7 @@ impl CheckRequest {
                 Event::Finding(finding) => checked.findings.push(finding),
             }
         }
-        checked.findings.sort_by_key(|finding| (finding.line(), finding.column()));
+        checked.findings.sort_by_key(ProgramFinding::place);
         checked.not_checked = check.not_checked().collect();
         Ok(checked)
     }
@@ -131,7 +131,7 @@ impl Filled for CheckRequest {
 #[derive(Default)]
 pub(crate) struct Checked {
     holes: Vec<threadcalc_core::nc::TappedHole>,
-    findings: Vec<threadcalc_core::nc::ProgramFinding>,
+    findings: Vec<ProgramFinding>,
     not_checked: Vec<threadcalc_core::nc::Unchecked>,
 }
 

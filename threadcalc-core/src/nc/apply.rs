@@ -271,6 +271,10 @@ impl State {
         if self.mode.is_none_or(|before| before.value != mode) {
             self.mode = Some(Held::new(mode, line));
             self.tapped_mode_line = None;
+        } else if let Some(before) = self.mode.as_mut().filter(|before| before.line == 0) {
+            // The control's own default, which the program states now.
+            before.line = line;
+            self.tapped_mode_line = self.tapped_mode_line.map(|_| line);
         }
     }
 

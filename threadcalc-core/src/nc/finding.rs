@@ -4,6 +4,7 @@ use core::fmt;
 
 use super::finding_id::ProgramFindingId;
 pub use super::finding_keys::{EvidenceKind, ProgramNumberKey};
+pub use super::grounds::Grounds;
 pub use super::message::Message;
 use crate::finding::Severity;
 use crate::length::Length;
@@ -48,6 +49,7 @@ pub struct ProgramFinding {
     pub(super) calls: [u32; MOST_CALLS_TOLD],
     pub(super) certain: bool,
     pub(super) reading: &'static str,
+    replaces: bool,
     numbers: [Option<(ProgramNumberKey, FindingNumber)>; MOST_NUMBERS],
     evidence: [Option<Evidence>; MOST_EVIDENCE],
     suggestion: Text<48>,
@@ -68,6 +70,7 @@ impl ProgramFinding {
             calls: [0; MOST_CALLS_TOLD],
             certain: true,
             reading: "",
+            replaces: false,
             numbers: [None; MOST_NUMBERS],
             evidence: [None; MOST_EVIDENCE],
             suggestion: Text::new(),
@@ -114,6 +117,12 @@ impl ProgramFinding {
     /// What to write instead; what does not fit is left out whole.
     pub(super) fn write(mut self, text: &str) -> Self {
         let _fits = self.suggestion.push(text);
+        self
+    }
+
+    /// The same for a word that stands where the finding is.
+    pub(super) fn write_over(mut self, text: &str) -> Self {
+        self.replaces = self.suggestion.push(text);
         self
     }
 
@@ -198,6 +207,13 @@ impl ProgramFinding {
         self.suggestion.as_str()
     }
 
+    /// Whether the suggestion takes the place of what stands from column to end column; else it is to be added, or
+    /// stands for a word of another block.
+    #[must_use]
+    pub const fn replaces(&self) -> bool {
+        self.replaces
+    }
+
     /// Which reading of an unset dialect or of an unknown fact it holds under; empty if under every one.
     #[must_use]
     pub const fn reading(&self) -> &'static str {
@@ -208,6 +224,18 @@ impl ProgramFinding {
     #[must_use]
     pub const fn certain(&self) -> bool {
         self.certain
+    }
+
+    /// Where a report lists it: by line and column, and findings of one place by their ids.
+    #[must_use]
+    pub const fn place(&self) -> (u32, u32, i32) {
+        (self.line, self.column, self.id.number())
+    }
+
+    /// What it rests on, in one line; empty if on nothing but its own block.
+    #[must_use]
+    pub const fn grounds(&self) -> Grounds<'_> {
+        Grounds::of(self)
     }
 
     /// What will happen, in one line.

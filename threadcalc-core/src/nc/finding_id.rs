@@ -201,8 +201,10 @@ impl ProgramFindingId {
         }
     }
 
-    /// What will happen, in one line; a name in braces stands for a number of the finding.
-    pub(super) const fn message(self) -> &'static str {
+    /// What will happen, in one line; a name in braces stands for a number of the finding, and what stands in square
+    /// brackets is left out where a finding lacks a number of it.
+    #[must_use]
+    pub const fn message(self) -> &'static str {
         match self {
             Self::LeadMismatch => {
                 "cuts a lead of {lead_mm} mm, the thread has {expected_lead_mm} mm[: {drift_mm} mm off at the bottom]"

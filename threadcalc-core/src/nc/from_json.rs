@@ -218,6 +218,7 @@ impl<'de> Deserialize<'de> for ProgramFinding {
             numbers: Numbers,
             evidence: UpTo<Evidence, MOST_EVIDENCE>,
             suggestion: Read<Text<48>>,
+            replaces: bool,
             reading: Read<&'static str>,
             certain: bool,
         }
@@ -236,7 +237,9 @@ impl<'de> Deserialize<'de> for ProgramFinding {
         finding.thread = of(read.thread);
         finding.reading = read.reading.0;
         finding.certain = read.certain;
-        Ok(finding.write(read.suggestion.0.as_str()))
+        let suggestion = read.suggestion.0;
+        let put = if read.replaces { Self::write_over } else { Self::write };
+        Ok(put(finding, suggestion.as_str()))
     }
 }
 

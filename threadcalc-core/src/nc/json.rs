@@ -54,7 +54,9 @@ impl Serialize for ProgramFinding {
             "message": Shown(self.message()),
             "numbers": Numbers(self),
             "evidence": Lines(self),
+            "grounds": Shown(self.grounds()),
             "suggestion": self.suggestion(),
+            "replaces": self.replaces(),
             "reading": self.reading(),
             "certain": self.certain(),
         )
@@ -98,7 +100,7 @@ impl Serialize for Lines<'_> {
 
 impl Serialize for Evidence {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serialize_fields!(serializer, "Evidence", "kind": self.kind, "line": self.line)
+        serialize_fields!(serializer, "Evidence", "kind": self.kind, "line": self.line, "text": Shown(self))
     }
 }
 

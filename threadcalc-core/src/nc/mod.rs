@@ -22,6 +22,7 @@ mod formula;
 #[cfg(feature = "serde")]
 mod from_json;
 mod go;
+mod grounds;
 mod hole;
 mod identify;
 #[cfg(feature = "serde")]
@@ -43,6 +44,7 @@ mod postfix;
 mod program;
 mod reader;
 mod report;
+mod report_text;
 mod scan;
 mod shadow;
 mod state;
@@ -60,7 +62,7 @@ pub use checker::Checker;
 pub use comments::BlockComment;
 pub use declared::ThreadSource;
 pub use fault::{Fault, FaultKind};
-pub use finding::{Evidence, EvidenceKind, FindingNumber, Message, ProgramFinding, ProgramNumberKey};
+pub use finding::{Evidence, EvidenceKind, FindingNumber, Grounds, Message, ProgramFinding, ProgramNumberKey};
 pub use finding_id::ProgramFindingId;
 pub use formula::{Unresolved, evaluate};
 pub use identify::{

@@ -107,7 +107,12 @@ impl Judge {
         let decimals = self.feed_decimals(mode, unit).unwrap_or(usual);
         let Ok(feed) = feed(lead_mm, rpm, unit, mode, decimals) else { return finding };
         let value = feed.value().ok().map(Length::to_f64);
-        finding.with_some(Key::SuggestedFeed, value).write(feed.word())
+        let finding = finding.with_some(Key::SuggestedFeed, value);
+        let is_at_feed = self.state.feed.is_some_and(|feed| {
+            (feed.said.line, feed.said.column, feed.said.end_column)
+                == (finding.line(), finding.column(), finding.end_column())
+        });
+        if is_at_feed { finding.write_over(feed.word()) } else { finding.write(feed.word()) }
     }
 }
 

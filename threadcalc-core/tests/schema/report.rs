@@ -53,7 +53,9 @@ fn finding() -> Vec<Key> {
         must("message", text(), "What will happen, in words."),
         must("numbers", some_of(&names(ProgramNumberKey::ALL), json!({ "type": ["number", "string", "null"] })), "Its numbers, derived, with their units in the names; some are a letter or a hand."),
         must("evidence", list(object(&evidence())), "The lines that it rests on."),
+        must("grounds", text(), "What it rests on, in words; may be empty."),
         must("suggestion", text(), "What to write instead; may be empty."),
+        must("replaces", flag(), "Whether the suggestion takes the place of what stands from column to end_column; else it is to be added, or stands for a word of another block."),
         must("reading", text(), "Which reading of an unknown fact it holds under; may be empty."),
         must("certain", flag(), "False if it rests on something assumed."),
     ]
@@ -64,6 +66,7 @@ fn evidence() -> Vec<Key> {
     vec![
         must("kind", choice(EvidenceKind::ALL), "What the line did."),
         must("line", whole(0), "The line, from 1; 0: the control's own default or an input of the check."),
+        must("text", text(), "The same in words."),
     ]
 }
 
