@@ -3,17 +3,18 @@
 use std::borrow::Cow;
 
 use pyo3::prelude::*;
-use pyo3::types::{PyBool, PyBytes, PyDict, PyFloat, PyString};
+use pyo3::types::{PyBytes, PyDict, PyString};
 use threadcalc_core as core;
 use threadcalc_core::nc::{CheckOptions, Event, ProgramCheck, Tool, Unchecked};
-use threadcalc_core::{Error, Field, Value};
+use threadcalc_core::{Error, Field};
 
 use crate::cycle::dialect_of;
-use crate::error::{raise, raise_key};
-use crate::number::{exact, wrong_type};
+use crate::error::raise;
+use crate::fields::set_all;
+use crate::job::{json_of, parsed};
+use crate::number::wrong_type;
 use crate::program_finding::{ProgramFinding, TappedHole};
 use crate::text::bytes_of;
-use crate::thread::Thread;
 
 /// What a check has to say of a program.
 #[pyclass(module = "threadcalc", frozen)]
@@ -40,29 +41,32 @@ impl Report {
     /// What was not checked and why: what this program left open, and what no text shows.
     #[getter]
     fn not_checked(&self) -> Vec<String> {
-        let open = self.not_checked.iter().map(|one| match one.count {
-            1 => format!("line {}: {}", one.first_line, one.reason.text()),
-            count => format!("from line {} on, {count} times: {}", one.first_line, one.reason.text()),
-        });
-        open.chain(core::nc::NEVER_CHECKED.iter().map(|what| (*what).to_owned())).collect()
+        let never = core::nc::NEVER_CHECKED.iter().map(|what| (*what).to_owned());
+        self.not_checked.iter().map(Unchecked::to_string).chain(never).collect()
     }
 
-    /// The worst first, then the holes, then what was not checked.
+    /// The report as the text of its JSON.
+    fn to_json(&self) -> PyResult<String> {
+        json_of(serde_json::to_string(&self.whole()))
+    }
+
+    /// The report as a dict.
+    fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        parsed(py, &self.to_json()?)
+    }
+
     fn __str__(&self) -> String {
-        let mut worst: Vec<_> = self.findings.iter().collect();
-        worst.sort_by_key(|finding| (finding.severity().number(), finding.line()));
-        let mut lines: Vec<String> = worst.iter().map(|finding| format!("{finding}")).collect();
-        if lines.is_empty() {
-            lines.push(String::from("no findings"));
-        }
-        lines.push(format!("{} tapping blocks were checked", self.holes.len()));
-        lines.push(String::from("not checked:"));
-        lines.extend(self.not_checked().into_iter().map(|what| format!("  {what}")));
-        lines.join("\n")
+        self.whole().to_string()
     }
 
     fn __repr__(&self) -> String {
         format!("<Report: {} tapping blocks, {} findings>", self.holes.len(), self.findings.len())
+    }
+}
+
+impl Report {
+    fn whole(&self) -> core::nc::Report<'_> {
+        core::nc::Report { tapped_holes: &self.holes, findings: &self.findings, not_checked: &self.not_checked }
     }
 }
 
@@ -91,8 +95,9 @@ pub fn told_of(
     tools: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<(CheckOptions, Vec<Tool>)> {
     let mut asked = CheckOptions::default();
-    set_all(options, "", &mut |key, value| asked.set(key, value))?;
-    set_all(machine, "machine.", &mut |key, value| asked.set(key, value))?;
+    for (fields, prefix) in [(options, ""), (machine, "machine.")] {
+        fields.map_or(Ok(()), |fields| set_all(&mut asked, prefix, fields))?;
+    }
     Ok((asked, tools.map_or(Ok(Vec::new()), list_of_tools)?))
 }
 
@@ -107,7 +112,7 @@ pub fn run(text: &[u8], dialect: &core::Dialect, options: &CheckOptions, tools: 
             Event::Finding(finding) => findings.push(finding),
         }
     }
-    findings.sort_by_key(|finding| (finding.line(), finding.column(), finding.id().number()));
+    findings.sort_by_key(core::nc::ProgramFinding::place);
     Ok(Report { holes, findings, not_checked: check.not_checked().collect() })
 }
 
@@ -129,55 +134,8 @@ fn list_of_tools(tools: &Bound<'_, PyAny>) -> PyResult<Vec<Tool>> {
         let tool = tool?;
         let fields = tool.cast::<PyDict>().map_err(|_| wrong_type(&tool, Field::Tool, "a dict for each tool"))?;
         let mut made = Tool::default();
-        set_all(Some(fields), "", &mut |key, value| made.set(key, value))?;
+        set_all(&mut made, "", fields)?;
         Ok(made)
     };
     tools.try_iter()?.map(of_one).collect()
-}
-
-/// Hands every field of a dict on, by its name.
-fn set_all(
-    fields: Option<&Bound<'_, PyDict>>,
-    prefix: &str,
-    set: &mut dyn FnMut(&str, Value<'_>) -> Result<(), Error>,
-) -> PyResult<()> {
-    let Some(fields) = fields else { return Ok(()) };
-    for (key, value) in fields {
-        let Ok(name) = key.cast::<PyString>() else { return Err(wrong_type(&key, Field::Key, "str")) };
-        let key = format!("{prefix}{}", name.to_string_lossy());
-        if key == "machine.gears" && !value.is_none() && !value.is_instance_of::<PyString>() {
-            for gear in value.try_iter()? {
-                let numbers = gear?.try_iter()?.map(|number| exact(&number?, Field::MachineGears));
-                let numbers = numbers.collect::<PyResult<Vec<_>>>()?;
-                set(&key, Value::Numbers(&numbers)).map_err(|error| raise_key(error, &key))?;
-            }
-            continue;
-        }
-        set_one(&key, &value, set)?;
-    }
-    Ok(())
-}
-
-fn set_one(
-    key: &str,
-    value: &Bound<'_, PyAny>,
-    set: &mut dyn FnMut(&str, Value<'_>) -> Result<(), Error>,
-) -> PyResult<()> {
-    let mut apply = |value: Value<'_>| set(key, value).map_err(|error| raise_key(error, key));
-    if value.is_none() {
-        return apply(Value::Absent);
-    }
-    if let Ok(thread) = value.cast::<Thread>() {
-        return apply(Value::Text(crate::thread::designation(&thread.get().0)?.as_bytes()));
-    }
-    if value.is_instance_of::<PyString>() {
-        return apply(Value::Text(&bytes_of(value, Field::Key)?));
-    }
-    if value.is_instance_of::<PyBool>() {
-        return apply(Value::Flag(value.extract()?));
-    }
-    if let Ok(double) = value.cast::<PyFloat>() {
-        return apply(Value::Double(double.extract()?));
-    }
-    apply(Value::Exact(exact(value, Field::Key)?))
 }

@@ -1,15 +1,13 @@
 //! `Job`: what a plan is asked for.
 
-use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::types::{PyBool, PyBytes, PyDict, PyFloat, PyList, PyMapping, PySet, PyString, PyTuple};
-use threadcalc_core::{self as core, Code, Field, Value};
+use pyo3::types::{PyDict, PyMapping};
+use threadcalc_core::{self as core, Code, Field};
 
-use crate::cycle::Dialect;
-use crate::error::{ThreadcalcError, raise_key};
-use crate::number::{exact, wrong_type, wrong_type_of};
-use crate::text::bytes_of;
-use crate::thread::{Thread, designation};
+use crate::error::ThreadcalcError;
+use crate::fields::set_all;
+use crate::number::wrong_type;
+use crate::thread::designation;
 
 /// One tapped hole, by the fields of a job.
 #[pyclass(module = "threadcalc", frozen, eq)]
@@ -34,117 +32,6 @@ fn from_dict(fields: &Bound<'_, PyDict>) -> PyResult<core::Job> {
     let mut job = core::Job::default();
     set_all(&mut job, "", fields)?;
     Ok(job)
-}
-
-/// Sets every field of a dict; the fields of `machine`, `screw` and `dialect` are dotted.
-pub fn set_all(job: &mut core::Job, prefix: &str, fields: &Bound<'_, PyDict>) -> PyResult<()> {
-    for (key, value) in fields {
-        let Ok(name) = key.cast::<PyString>() else { return Err(wrong_type(&key, Field::Key, "str")) };
-        let key = format!("{prefix}{}", name.to_string_lossy());
-        match value.cast::<PyDict>() {
-            Ok(inner) if core::Job::is_group(&key) => set_all(job, &format!("{key}."), inner)?,
-            _ => set(job, &key, &value)?,
-        }
-    }
-    Ok(())
-}
-
-fn set(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>) -> PyResult<()> {
-    match key {
-        "thread" => {
-            if let Ok(thread) = value.cast::<Thread>() {
-                job.thread = Some(thread.get().0);
-                return Ok(());
-            }
-        }
-        "dialect" => {
-            if let Ok(dialect) = value.cast::<Dialect>() {
-                job.dialect = Some(dialect.get().0);
-                return Ok(());
-            }
-        }
-        "drill_sets" | "drill_list" if is_collection(value) => {
-            return value.try_iter()?.try_for_each(|name| set_value(job, key, &name?));
-        }
-        _ if is_collection(value) && key.strip_prefix("dialect.").is_some_and(core::Dialect::takes_codes) => {
-            let field = Field::from_name(key.as_bytes()).unwrap_or(Field::Dialect);
-            let codes = value.try_iter()?.map(|code| bytes_of(&code?, field).map(|code| code.to_vec()));
-            return apply(job, key, Value::Text(&codes.collect::<PyResult<Vec<_>>>()?.join(&b' ')));
-        }
-        _ if !value.is_none() && core::Job::is_group(key) => return Err(wrong_type_of(value, key, "a dict")),
-        "machine.gears" if is_collection(value) => return set_gears(job, key, value),
-        _ => {}
-    }
-    set_value(job, key, value)
-}
-
-/// A list of gears, each a list of numbers.
-fn set_gears(job: &mut core::Job, key: &str, gears: &Bound<'_, PyAny>) -> PyResult<()> {
-    for gear in gears.try_iter()? {
-        let gear = gear?;
-        if !is_collection(&gear) {
-            return Err(wrong_type(&gear, Field::MachineGears, "a list of numbers for each gear"));
-        }
-        let numbers = gear.try_iter()?.map(|number| exact(&number?, Field::MachineGears));
-        let numbers = numbers.collect::<PyResult<Vec<_>>>()?;
-        apply(job, key, Value::Numbers(&numbers))?;
-    }
-    Ok(())
-}
-
-fn is_collection(value: &Bound<'_, PyAny>) -> bool {
-    value.is_instance_of::<PyList>() || value.is_instance_of::<PyTuple>() || value.is_instance_of::<PySet>()
-}
-
-fn set_value(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>) -> PyResult<()> {
-    let field = Field::from_name(key.as_bytes()).unwrap_or(Field::Key);
-    if value.is_none() {
-        return apply(job, key, Value::Absent);
-    }
-    if value.is_instance_of::<PyString>() || value.is_instance_of::<PyBytes>() {
-        let text = bytes_of(value, field)?;
-        return apply(job, key, Value::Text(&text));
-    }
-    if let Ok(double) = value.cast::<PyFloat>() {
-        return apply(job, key, Value::Double(double.extract()?));
-    }
-    if value.is_instance_of::<PyBool>() {
-        return set_flag(job, key, value, field);
-    }
-    match exact(value, field) {
-        Ok(number) => apply(job, key, Value::Exact(number)),
-        // An unknown key is the first thing to say, whatever stands behind it.
-        Err(error) => core::Job::default()
-            .set(key, Value::Absent)
-            .map_err(|unknown| raise_key(unknown, key))
-            .and(Err(wanted(key, value, field, error))),
-    }
-}
-
-/// Of a value whose type no number has: what the field takes, if that is no number.
-fn wanted(key: &str, value: &Bound<'_, PyAny>, field: Field, error: PyErr) -> PyErr {
-    match core::Job::default().set(key, Value::Numbers(&[])) {
-        Err(wanted)
-            if wanted.code() == Code::UnknownValue
-                && wanted.hint() != "a number"
-                && error.is_instance_of::<PyTypeError>(value.py()) =>
-        {
-            wrong_type(value, field, wanted.hint())
-        }
-        _ => error,
-    }
-}
-
-/// A bool is a flag; where a number or a text is asked for, its type is wrong.
-fn set_flag(job: &mut core::Job, key: &str, value: &Bound<'_, PyAny>, field: Field) -> PyResult<()> {
-    match job.set(key, Value::Flag(value.extract()?)) {
-        Err(error) if error.code() == Code::UnknownValue => Err(wrong_type(value, field, error.hint())),
-        answer => answer.map_err(|error| raise_key(error, key)),
-    }
-}
-
-fn apply(job: &mut core::Job, key: &str, value: Value<'_>) -> PyResult<()> {
-    job.set(key, value).map_err(|error| raise_key(error, key))
 }
 
 /// The text of a JSON, or the exception of what could not be written.

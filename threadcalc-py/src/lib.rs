@@ -25,6 +25,7 @@ mod drill;
 mod engagement;
 mod error;
 mod feed;
+mod fields;
 mod finding;
 mod gauge;
 mod gear;
@@ -113,7 +114,7 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::program_depth::{ProgramDepth, program_depth, program_depth_of_derived};
     #[pymodule_export]
-    use crate::program_finding::{ProgramFinding, TappedHole};
+    use crate::program_finding::{ProgramFinding, ProgramFindingKind, TappedHole, program_finding_kinds};
     #[pymodule_export]
     use crate::reading::Reading;
     #[pymodule_export]

@@ -160,6 +160,12 @@ impl ProgramFinding {
         self.0.message().to_string()
     }
 
+    /// The same with the reading it holds under and with what to write.
+    #[getter]
+    fn text(&self) -> String {
+        self.0.text().to_string()
+    }
+
     /// The numbers, by name; a hand or a letter is a str.
     #[getter]
     fn numbers<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
@@ -180,10 +186,22 @@ impl ProgramFinding {
         self.0.evidence().map(|evidence| (evidence.kind.name(), evidence.line)).collect()
     }
 
+    /// What it rests on, in one line; may be empty.
+    #[getter]
+    fn grounds(&self) -> String {
+        self.0.grounds().to_string()
+    }
+
     /// What to write instead; may be empty.
     #[getter]
     fn suggestion(&self) -> &str {
         self.0.suggestion()
+    }
+
+    /// Whether the suggestion takes the place of what stands from column to end column.
+    #[getter]
+    fn replaces(&self) -> bool {
+        self.0.replaces()
     }
 
     /// Which reading of what is not known it holds under; empty if under every one.
@@ -205,4 +223,52 @@ impl ProgramFinding {
     fn __repr__(&self) -> String {
         format!("<ProgramFinding {}>", self.0)
     }
+}
+
+/// What a finding of a program means, by its id.
+#[pyclass(module = "threadcalc", frozen, eq)]
+#[derive(Clone, Copy, PartialEq)]
+pub struct ProgramFindingKind(nc::ProgramFindingId);
+
+#[pymethods]
+impl ProgramFindingKind {
+    /// The stable id.
+    #[getter]
+    fn id(&self) -> &'static str {
+        self.0.name()
+    }
+
+    /// The stable number of the id, as in C.
+    #[getter]
+    fn number(&self) -> i32 {
+        self.0.number()
+    }
+
+    /// The severity unless the numbers say otherwise.
+    #[getter]
+    fn severity(&self) -> &'static str {
+        self.0.severity().name()
+    }
+
+    /// What it means, in one sentence.
+    #[getter]
+    fn meaning(&self) -> &'static str {
+        self.0.meaning()
+    }
+
+    /// What a finding of it says, with the names of its numbers in braces.
+    #[getter]
+    fn message(&self) -> &'static str {
+        self.0.message()
+    }
+
+    fn __repr__(&self) -> String {
+        format!("<ProgramFindingKind {}>", self.0)
+    }
+}
+
+/// Every kind of finding that a check can have.
+#[pyfunction]
+pub fn program_finding_kinds() -> Vec<ProgramFindingKind> {
+    nc::ProgramFindingId::ALL.iter().copied().map(ProgramFindingKind).collect()
 }

@@ -238,6 +238,12 @@ impl ProgramFinding {
         Grounds::of(self)
     }
 
+    /// What will happen, under which reading, and what to write, in one line.
+    #[must_use]
+    pub const fn text(&self) -> FindingText<'_> {
+        FindingText(self)
+    }
+
     /// What will happen, in one line.
     #[must_use]
     pub const fn message(&self) -> Message<'_> {
@@ -256,15 +262,27 @@ impl fmt::Display for ProgramFinding {
         f.write_str(", column ")?;
         fmt::Display::fmt(&Length::integer(i64::from(self.column)), f)?;
         f.write_str(": ")?;
-        fmt::Display::fmt(&self.message(), f)?;
-        if !self.reading.is_empty() && self.id != ProgramFindingId::DialectUnset {
+        fmt::Display::fmt(&self.text(), f)
+    }
+}
+
+/// What will happen, under which reading, and what to write, in one line.
+#[derive(Clone, Copy, Debug)]
+pub struct FindingText<'a>(&'a ProgramFinding);
+
+/// `cuts a lead of 2 mm, the thread has 1 mm (if F is per minute): write F350.`
+impl fmt::Display for FindingText<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let finding = self.0;
+        fmt::Display::fmt(&finding.message(), f)?;
+        if !finding.reading.is_empty() && finding.id != ProgramFindingId::DialectUnset {
             f.write_str(" (if ")?;
-            f.write_str(self.reading)?;
+            f.write_str(finding.reading)?;
             f.write_str(")")?;
         }
-        if !self.suggestion.is_empty() {
+        if !finding.suggestion.is_empty() {
             f.write_str(": write ")?;
-            f.write_str(self.suggestion())?;
+            f.write_str(finding.suggestion())?;
         }
         Ok(())
     }

@@ -52,6 +52,7 @@ impl Serialize for ProgramFinding {
             "hole": self.hole(),
             "thread": self.thread().map(Shown),
             "message": Shown(self.message()),
+            "text": Shown(self.text()),
             "numbers": Numbers(self),
             "evidence": Lines(self),
             "grounds": Shown(self.grounds()),

@@ -62,7 +62,9 @@ pub use checker::Checker;
 pub use comments::BlockComment;
 pub use declared::ThreadSource;
 pub use fault::{Fault, FaultKind};
-pub use finding::{Evidence, EvidenceKind, FindingNumber, Grounds, Message, ProgramFinding, ProgramNumberKey};
+pub use finding::{
+    Evidence, EvidenceKind, FindingNumber, FindingText, Grounds, Message, ProgramFinding, ProgramNumberKey,
+};
 pub use finding_id::ProgramFindingId;
 pub use formula::{Unresolved, evaluate};
 pub use identify::{

@@ -51,6 +51,7 @@ fn finding() -> Vec<Key> {
         may("hole", whole(1), "Which tapping block of the program, from 1; null if it speaks of none."),
         may("thread", text(), "Designation of the thread that the hole is to have; null if nobody names one."),
         must("message", text(), "What will happen, in words."),
+        must("text", text(), "The same with the reading it holds under and with what to write."),
         must("numbers", some_of(&names(ProgramNumberKey::ALL), json!({ "type": ["number", "string", "null"] })), "Its numbers, derived, with their units in the names; some are a letter or a hand."),
         must("evidence", list(object(&evidence())), "The lines that it rests on."),
         must("grounds", text(), "What it rests on, in words; may be empty."),

@@ -45,6 +45,7 @@ from threadcalc._threadcalc import (
     Profile,
     ProgramDepth,
     ProgramFinding,
+    ProgramFindingKind,
     ReEntry,
     Reading,
     Report,
@@ -106,6 +107,7 @@ from threadcalc._threadcalc import (
     probable_hole_mm,
     program_depth,
     program_depth_of_derived,
+    program_finding_kinds,
     programmed_speed,
     property_classes,
     re_entry_r,
@@ -139,6 +141,7 @@ from threadcalc._threadcalc import (
     write_baseline,
 )
 from threadcalc.errors import DesignationError, ThreadcalcError
+from threadcalc.sarif_log import SarifLog, sarif
 
 __all__ = [
     "Alternative",
@@ -183,9 +186,11 @@ __all__ = [
     "Profile",
     "ProgramDepth",
     "ProgramFinding",
+    "ProgramFindingKind",
     "ReEntry",
     "Reading",
     "Report",
+    "SarifLog",
     "ShankMark",
     "Spindle",
     "StartingForces",
@@ -245,6 +250,7 @@ __all__ = [
     "probable_hole_mm",
     "program_depth",
     "program_depth_of_derived",
+    "program_finding_kinds",
     "programmed_speed",
     "property_classes",
     "re_entry_r",
@@ -254,6 +260,7 @@ __all__ = [
     "read_number",
     "read_shank_mark",
     "run_out_mm",
+    "sarif",
     "speed_after_turns",
     "spindle_speed",
     "spindle_speed_feet",

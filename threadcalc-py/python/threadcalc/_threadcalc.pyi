@@ -56,6 +56,7 @@ __all__ = [
     "Profile",
     "ProgramDepth",
     "ProgramFinding",
+    "ProgramFindingKind",
     "ReEntry",
     "Reading",
     "Report",
@@ -117,6 +118,7 @@ __all__ = [
     "probable_hole_mm",
     "program_depth",
     "program_depth_of_derived",
+    "program_finding_kinds",
     "programmed_speed",
     "property_classes",
     "re_entry_r",
@@ -3814,14 +3816,24 @@ class ProgramFinding:
     def message(self) -> str:
         """What will happen, in one line."""
     @property
+    def text(self) -> str:
+        """The same with the reading it holds under and with what to write."""
+    @property
     def numbers(self) -> dict[str, float | str]:
         """The numbers, by name; a hand or a letter is a str."""
     @property
     def evidence(self) -> list[tuple[str, int]]:
         """The lines that it rests on: what each did, and its number; 0 is no line of the program."""
     @property
+    def grounds(self) -> str:
+        """What it rests on, in one line: the lines that it follows from, the calls, the tool; may be empty."""
+    @property
     def suggestion(self) -> str:
         """What to write instead; may be empty."""
+    @property
+    def replaces(self) -> bool:
+        """Whether the suggestion takes the place of what stands from column to end column; else it is to be added, or
+        stands for a word of another block."""
     @property
     def reading(self) -> str:
         """Which reading of what is not known it holds under; empty if under every one."""
@@ -3832,8 +3844,39 @@ class ProgramFinding:
     def __ne__(self, other: object, /) -> bool: ...
 
 @final
+class ProgramFindingKind:
+    """What a finding of a program means, by its id."""
+
+    @property
+    def id(self) -> str:
+        """The stable id."""
+    @property
+    def number(self) -> int:
+        """The stable number of the id, as in C."""
+    @property
+    def severity(self) -> Literal["error", "warning", "info"]:
+        """The severity unless the numbers say otherwise."""
+    @property
+    def meaning(self) -> str:
+        """What it means, in one sentence."""
+    @property
+    def message(self) -> str:
+        """What a finding of it says: a name in braces stands for a number of the finding, and what stands in square
+        brackets is left out where a finding lacks a number of it."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+def program_finding_kinds() -> list[ProgramFindingKind]:
+    """Every kind of finding that a check can have.
+
+    >>> {kind.id: kind.meaning for kind in program_finding_kinds()}["wrong-hand"]
+    'The cycle is of the other hand than the thread.'
+    """
+
+@final
 class Report:
-    """What a check has to say of a program. ``str`` of it is a list, the worst first.
+    """What a check has to say of a program. ``str`` of it is a list, the worst first with what each rests on; then what
+    was checked and what was not.
 
     No findings does not mean safe: the check sees text, and not the part, the clamps, the offsets, the tool in the
     pocket or the switches. ``not_checked`` says what was left open.
@@ -3848,6 +3891,10 @@ class Report:
     @property
     def not_checked(self) -> list[str]:
         """What was not checked and why: what this program left open, and what no text shows."""
+    def to_json(self) -> str:
+        """The report as the text of its JSON, that of ``schema/report.schema.json`` and of the C door."""
+    def to_dict(self) -> dict[str, Any]:
+        """The report as a dict: its JSON, parsed."""
 
 def check(
     program: bytes | str | PathLike[str],
