@@ -42,6 +42,8 @@ fi
 rm -rf build/wheels
 "$environment/bin/maturin" build --quiet --release -m threadcalc-py/Cargo.toml -i "$python" -o build/wheels || { failed=1; finish; }
 "$python" -m pip install --quiet --disable-pip-version-check --force-reinstall --no-deps build/wheels/*.whl || { failed=1; finish; }
+# What the wheel itself depends on.
+"$python" -m pip install --quiet --disable-pip-version-check build/wheels/*.whl || { failed=1; finish; }
 
 "$python" -m pytest -q tests/python | tee "$log"
 status=${PIPESTATUS[0]}
