@@ -59,7 +59,7 @@ macro_rules! named {
             /// What it means, in the words of these pages.
             #[must_use]
             pub const fn meaning(self) -> &'static str {
-                match self { $(Self::$variant => concat!($($doc),+).trim_ascii_start()),+ }
+                match self { $(Self::$variant => const { concat!($($doc),+).trim_ascii_start() }),+ }
             }
 
             /// The stable number, the same in every language; 0 is never used.
