@@ -45,6 +45,12 @@ impl Report {
         self.not_checked.iter().map(Unchecked::to_string).chain(never).collect()
     }
 
+    /// What stands at the foot of every report.
+    #[getter]
+    fn cautions(&self) -> Vec<&'static str> {
+        core::nc::CHECK_CAUTIONS.to_vec()
+    }
+
     /// The report as the text of its JSON.
     fn to_json(&self) -> PyResult<String> {
         json_of(serde_json::to_string(&self.whole()))

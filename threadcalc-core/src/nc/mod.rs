@@ -77,6 +77,6 @@ pub use options::{CheckOptions, Tool, ToolKind};
 pub use postfix::{Binary, Formula, Operation, Unary};
 pub use program::ProgramCheck;
 pub use reader::{Blocks, Reader, ReaderSettings, Taken};
-pub use report::{Event, NEVER_CHECKED, Reason, Report, TappedHole, Unchecked};
+pub use report::{CHECK_CAUTIONS, Event, NEVER_CHECKED, Reason, Report, TappedHole, Unchecked};
 pub use variables::{Variable, Variables};
 pub use word::{Assignment, InnerDelete, Word, WordValue, code_tenths};

@@ -112,6 +112,12 @@ pub const NEVER_CHECKED: [&str; 6] = [
     "pitch diameter: only the gauge shows it",
 ];
 
+/// What stands at the foot of every report.
+pub const CHECK_CAUTIONS: [&str; 2] = [
+    "No findings means nothing wrong in what was read, not that it is safe.",
+    "Prove out: guards shut, above the part, single block, rapid reduced.",
+];
+
 /// How often something was not checked, and where first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]

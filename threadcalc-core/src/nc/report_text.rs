@@ -3,14 +3,8 @@
 use core::fmt;
 
 use super::grounds::number;
-use super::report::{NEVER_CHECKED, Report, TappedHole, Unchecked};
+use super::report::{CHECK_CAUTIONS, NEVER_CHECKED, Report, TappedHole, Unchecked};
 use crate::finding::Severity;
-
-/// Printed at the foot of every report.
-const CAUTIONS: [&str; 2] = [
-    "No findings means nothing wrong in what was read, not that it is safe.",
-    "Prove out: guards shut, above the part, single block, rapid reduced.",
-];
 
 /// The worst first, each with what it rests on; then what was checked, and what was not.
 impl fmt::Display for Report<'_> {
@@ -35,7 +29,7 @@ impl fmt::Display for Report<'_> {
         f.write_str("never checked, no text shows it:\n")?;
         NEVER_CHECKED.iter().try_for_each(|what| writeln!(f, "  {what}"))?;
         let mut gap = "";
-        CAUTIONS.iter().try_for_each(|caution| {
+        CHECK_CAUTIONS.iter().try_for_each(|caution| {
             f.write_str(core::mem::replace(&mut gap, "\n"))?;
             f.write_str(caution)
         })

@@ -3891,6 +3891,9 @@ class Report:
     @property
     def not_checked(self) -> list[str]:
         """What was not checked and why: what this program left open, and what no text shows."""
+    @property
+    def cautions(self) -> list[str]:
+        """What stands at the foot of every report."""
     def to_json(self) -> str:
         """The report as the text of its JSON, that of ``schema/report.schema.json`` and of the C door."""
     def to_dict(self) -> dict[str, Any]:

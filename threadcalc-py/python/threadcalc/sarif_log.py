@@ -13,16 +13,12 @@ from itertools import zip_longest
 from typing import Any, Protocol
 from urllib.parse import quote_from_bytes
 
-from threadcalc._threadcalc import ProgramFinding, Report, program_finding_kinds
+from threadcalc._threadcalc import ProgramFinding, Report, check, program_finding_kinds
 
 __all__ = ["SarifLog", "sarif"]
 
 _SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 _LEVELS = {"error": "error", "warning": "warning", "info": "note"}
-_CAUTION = (
-    "Prove out every new or edited program: guards shut, above the part, single block, rapid reduced. "
-    "No findings does not mean safe."
-)
 
 
 class _Text(Protocol):
@@ -91,11 +87,12 @@ class SarifLog:
         # Late: only a log needs it, and it takes longer than the rest of the package.
         from importlib.metadata import version
 
+        cautions = " ".join(check(b"", dialect="unset").cautions)
         rules = [
             {
                 "id": kind.id,
                 "shortDescription": {"text": kind.meaning},
-                "help": {"text": f"{kind.meaning} The finding says: {kind.message}. {_CAUTION}"},
+                "help": {"text": f"{kind.meaning} The finding says: {kind.message}. {cautions}"},
                 "defaultConfiguration": {"level": _LEVELS[kind.severity]},
                 "properties": {"number": kind.number},
             }

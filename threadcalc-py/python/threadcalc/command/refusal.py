@@ -9,7 +9,6 @@ from typing import IO, Any
 import click
 
 from threadcalc.command.page import shown
-from threadcalc.errors import ThreadcalcError
 
 __all__ = ["FOUND", "WRONG", "OneLine", "Refusal", "complain", "refused"]
 
@@ -64,7 +63,7 @@ def refused(what: str = "") -> Iterator[None]:
         yield
     except OSError as error:
         raise Refusal(f"{what or shown(error.filename or '')}: {error.strerror or error}") from None
-    except (ThreadcalcError, TypeError) as error:
+    except (ValueError, TypeError) as error:
         raise Refusal(f"{what}: {error}" if what else str(error)) from None
 
 

@@ -97,9 +97,8 @@ def pairs(texts: Iterable[str]) -> dict[str, str]:
 
 
 def checked_under(command: Any) -> Any:
-    """The options of a command that checks programs."""
+    """The options of a command that checks programs, but for the dialect."""
     options = (
-        click.option("--dialect", type=DIALECT, required=True, help="rs274ngc, unset, or a file of JSON."),
         click.option("--option", "options", multiple=True, metavar="KEY=VALUE", help="An option of the check."),
         click.option("--machine", type=INPUT, help="The machine's limits, a file of JSON, as in a job."),
         click.option("--tools", type=INPUT, help="The tool list, a file of JSON: a list of objects."),
