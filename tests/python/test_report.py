@@ -1,11 +1,10 @@
-"""Reports as JSON and as SARIF: against the committed schema, the standard's, and what the JSON-lines program says."""
+"""Reports as JSON and as SARIF: against the committed schema, and the standard's."""
 
 from __future__ import annotations
 
 import io
 import json
 import pathlib
-import subprocess
 
 import pytest
 import threadcalc as tc
@@ -56,24 +55,6 @@ def test_the_schema_refuses_a_report_with_a_fault() -> None:
     record = tc.check(SMALL, dialect="rs274ngc").to_dict()
     record["findings"][0]["severity"] = "fatal"
     assert faults(REPORT, record)
-
-
-def test_the_json_lines_program_gives_the_same_text() -> None:
-    texts = [text for text in (path.read_bytes() for path in PROGRAMS) if text.isascii()]
-    asked = [(text.decode(), dialect) for text in [*texts, STALE] for dialect in DIALECTS]
-    requests = [json.dumps({"check": {"schema": 1, "dialect": dialect, "program": text}}) for text, dialect in asked]
-    done = subprocess.run(
-        ["cargo", "run", "--quiet", "-p", "threadcalc-ffi", "--bin", "threadcalc-lines"],
-        input="\n".join(requests),
-        cwd=ROOT,
-        capture_output=True,
-        text=True,
-        check=True,
-    )
-    replies = done.stdout.splitlines()
-    assert len(replies) == len(asked) >= 26
-    for reply, (text, dialect) in zip(replies, asked, strict=True):
-        assert tc.check(text, dialect=dialect).to_json() in reply
 
 
 def test_a_suggestion_for_a_word_elsewhere_replaces_nothing() -> None:

@@ -1,7 +1,8 @@
-"""10,000 random plans hashed: Rust and C have to print the same hash. See tests/same_bits/README.md."""
+"""Random plans and the reports of the samples hashed: Rust and C print the same hashes. See tests/same_bits/README.md."""
 
 from __future__ import annotations
 
+import json
 import pathlib
 import struct
 from collections.abc import Callable
@@ -10,6 +11,8 @@ from fractions import Fraction
 import threadcalc as tc
 
 FOLDER = pathlib.Path(__file__).parent.parent / "same_bits"
+SAMPLES = sorted((FOLDER.parent / "nc").glob("*.expect.json"))
+EMPTY = 0xCBF29CE484222325
 WORD = (1 << 64) - 1
 JOBS = 10_000
 FORMS = ("A", "B", "C", "D", "E", "F", "taper", "plug", "semi_bottoming", "bottoming")
@@ -143,10 +146,22 @@ def lines(job: dict[str, object]) -> str:
 def test_ten_thousand_plans_have_the_expected_hash() -> None:
     listed = (FOLDER / "threads.txt").read_text(encoding="utf-8").splitlines()
     threads = [line for line in listed if not line.startswith("#")]
-    random, state, planned = Random(20261125), 0xCBF29CE484222325, 0
+    random, state, planned = Random(20261125), EMPTY, 0
     for _ in range(JOBS):
         text = lines(draw(random, threads))
         planned += not text.startswith("error")
         state = fnv_1a(state, text.encode())
     assert planned > JOBS / 2
     assert f"{state:016x}\n" == (FOLDER / "expected.txt").read_text(encoding="ascii")
+
+
+def test_the_reports_of_the_samples_have_the_expected_hash() -> None:
+    state, checked = EMPTY, 0
+    for path in SAMPLES:
+        sample = json.loads(path.read_bytes())
+        program = (path.parent / sample["program"]).read_bytes()
+        for run in sample["runs"]:
+            report = tc.check(program, dialect=run["dialect"], options=run["options"])
+            state, checked = fnv_1a(state, f"{report.to_json()}\n".encode()), checked + 1
+    assert checked == 17
+    assert f"{state:016x}\n" == (FOLDER / "reports.txt").read_text(encoding="ascii")

@@ -13,7 +13,7 @@ use std::path::{Path, PathBuf};
 use jobs::{Hash, SEED, draw, write_items};
 use random::Random;
 use samples::{Sample, dialect, options, samples};
-use threadcalc_core::nc::{Event, ProgramCheck, Report};
+use threadcalc_core::nc::{Event, ProgramCheck, ProgramFinding, Report};
 use threadcalc_core::{Thread, plan};
 
 const JOBS: usize = 10_000;
@@ -59,7 +59,7 @@ fn the_reports_of_the_samples_have_the_expected_hash() {
                     Event::Finding(finding) => findings.push(finding),
                 }
             }
-            findings.sort_by_key(|finding| (finding.line(), finding.column()));
+            findings.sort_by_key(ProgramFinding::place);
             let not_checked: Vec<_> = check.not_checked().collect();
             let report = Report { tapped_holes: &tapped_holes, findings: &findings, not_checked: &not_checked };
             let json = serde_json::to_string(&report).unwrap_or_else(|error| panic!("{name}: {error}"));

@@ -7,6 +7,7 @@ mod drawn;
 mod faults;
 mod lead_word;
 mod messages;
+mod report;
 mod samples;
 mod told;
 

@@ -1,9 +1,9 @@
 //! A report as somebody at the machine reads it, and what a suggestion replaces.
 
-use std::{fs, path::Path};
-
 use threadcalc_core::nc::{CheckOptions, Event, ProgramCheck, ProgramFinding, Report};
 use threadcalc_core::{Dialect, Severity};
+
+use crate::programs::samples;
 
 const CLEAN: &str =
     "G17 G21 G90 G94 G54\nT1 M6 (TAP M6)\nG43 H1 Z5.\nS500 M3\nG98 G84 X0 Y0 Z-12. R5. F500.\nX9.\nG80\nM30\n";
@@ -86,12 +86,7 @@ fn replaced(program: &[u8], finding: &ProgramFinding) -> (Vec<u8>, Vec<u8>) {
 
 #[test]
 fn a_suggestion_that_replaces_a_word_mends_the_lead() {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../tests/nc");
-    let files = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path());
-    let mut programs: Vec<_> = files
-        .filter(|path| path.extension().is_some_and(|end| end == "nc"))
-        .map(|path| fs::read(path).unwrap())
-        .collect();
+    let mut programs: Vec<_> = samples().into_iter().map(|sample| sample.program).collect();
     programs.push(CLEAN.replace("F500.", "F800.").into_bytes());
     let (mut mended, mut added) = (0, 0);
     for program in programs {
