@@ -11,7 +11,7 @@ import click
 import threadcalc
 from threadcalc.command.page import shown, wrapped
 from threadcalc.command.refusal import FOUND, WRONG, Refusal, complain, refused
-from threadcalc.command.told import DIALECT, INPUT, checked_under, pairs, read_bytes, read_json, read_object
+from threadcalc.command.told import DIALECTS, INPUT, checked_under, dialect_named, pairs, read_bytes, read_json, read_object
 from threadcalc.sarif_log import SarifLog
 
 __all__ = ["asked_of", "check", "has_errors"]
@@ -19,17 +19,19 @@ __all__ = ["asked_of", "check", "has_errors"]
 
 @click.command()
 @click.argument("programs", nargs=-1, required=True, type=INPUT, metavar="PROGRAM...")
-@click.option("--dialect", type=DIALECT, required=True, help="rs274ngc, unset, or a file of JSON.")
+@click.option("--dialect", type=dialect_named, help="rs274ngc, unset, or a file of JSON.")
 @checked_under
 @click.option("--json", "form", flag_value="json", help="A line of JSON for each program.")
 @click.option("--sarif", "form", flag_value="sarif", help="One SARIF 2.1.0 log of all programs.")
-def check(programs: tuple[str, ...], dialect: threadcalc.Dialect, form: str | None, **told: Any) -> None:
+def check(programs: tuple[str, ...], dialect: threadcalc.Dialect | None, form: str | None, **told: Any) -> None:
     """Checks programs before anybody presses cycle start; - is the standard input.
 
     Prints what will happen at each tapped hole that is doubtful or wrong, the worst first, and what was not checked.
     Keys of --option: surface_z_mm, block_delete, evaluate_macros, thread, full_thread_depth_mm, holder,
     underfeed_percent, cutting_force_n_mm2.
     """
+    if dialect is None:
+        raise click.UsageError(f"Missing option '--dialect'. {DIALECTS}")
     asked = asked_of(**told) | {"dialect": dialect}
     write = {"json": _write_json, "sarif": _write_sarif}.get(form or "", _write_text)
     sys.exit(write(programs, asked))

@@ -10,7 +10,7 @@ import click
 import threadcalc
 from threadcalc.command.page import shown
 from threadcalc.command.refusal import FOUND, Refusal, refused
-from threadcalc.command.told import DIALECT, INPUT, pairs, read_json
+from threadcalc.command.told import INPUT, dialect_named, pairs, read_json
 
 __all__ = ["plan"]
 
@@ -28,7 +28,7 @@ __all__ = ["plan"]
 @click.option("--depth-mm", "full_thread_depth_mm", help="Full thread on the drawing (full_thread_depth_mm).")
 @click.option("--tap", help="cut or form.")
 @click.option("--holder", help="rigid, tension_compression or floating.")
-@click.option("--dialect", type=DIALECT, help="rs274ngc, unset, or a file of JSON; without one no words are given.")
+@click.option("--dialect", type=dialect_named, help="rs274ngc, unset, or a file of JSON; without one no words are given.")
 @click.option("--set", "more", multiple=True, metavar="KEY=VALUE", help="Any other key of a job: machine.highest_rpm=6000")
 @click.option("--json", "as_json", is_flag=True, help="A line of JSON for each plan.")
 def plan(job: str | None, more: tuple[str, ...], as_json: bool, **told: Any) -> None:

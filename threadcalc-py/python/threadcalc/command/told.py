@@ -15,33 +15,23 @@ from threadcalc.command.page import shown
 from threadcalc.command.refusal import Refusal, refused
 from threadcalc.errors import ThreadcalcError
 
-__all__ = ["DIALECT", "INPUT", "checked_under", "pairs", "read_bytes", "read_json", "read_object"]
+__all__ = ["DIALECTS", "INPUT", "checked_under", "dialect_named", "pairs", "read_bytes", "read_json", "read_object"]
 
 INPUT = click.Path(allow_dash=True)
+# What a dialect that is missing may be.
+DIALECTS = "rs274ngc, unset (every reading is tried), or a file of JSON with the control's own codes"
 
 
-class _DialectType(click.ParamType[Dialect]):
+def dialect_named(text: str) -> Dialect:
     """A built-in dialect by its name, or one of the shop's own in a file of JSON."""
-
-    name = "dialect"
-
-    def convert(self, value: Any, param: click.Parameter | None, ctx: click.Context | None) -> Dialect:
-        if isinstance(value, Dialect):
-            return value
-        try:
-            return Dialect(value)
-        except ThreadcalcError as error:
-            if not pathlib.Path(value).exists():
-                self.fail(f"{shown(value)!r} is no file, and no built-in dialect: {error.hint}", param, ctx)
-        fields = read_object(value)
-        with refused(shown(value)):
-            return Dialect(**fields)
-
-    def get_missing_message(self, param: click.Parameter, ctx: click.Context | None = None) -> str:
-        return "rs274ngc, unset (every reading is tried), or a file of JSON with the control's own codes"
-
-
-DIALECT = _DialectType()
+    try:
+        return Dialect(text)
+    except ThreadcalcError as error:
+        if not pathlib.Path(text).exists():
+            raise Refusal(f"{shown(text)!r} is no file, and no built-in dialect: {error.hint}") from None
+    fields = read_object(text)
+    with refused(shown(text)):
+        return Dialect(**fields)
 
 
 def read_bytes(path: str) -> bytes:
