@@ -10,6 +10,7 @@ from importlib.metadata import version
 
 import click
 
+from threadcalc.command.audit import audit
 from threadcalc.command.check import check
 from threadcalc.command.explain import explain
 from threadcalc.command.identify import identify
@@ -35,5 +36,5 @@ def main() -> None:
     """
 
 
-for _command in (plan, check, identify, explain):
+for _command in (plan, check, audit, identify, explain):
     main.add_command(_command)
