@@ -4,9 +4,10 @@ use super::block::Block;
 use super::codes::{Code, Codes, Meaning, Spindle};
 use super::number::power_of_ten;
 use super::state::{Act, Call, CycleWords, Effects, FeedWord, Found, Held, Mode, Motion, Said, State, letter_bit};
+use super::turns::{TAKES_F, Words};
 use super::values::Values;
 use super::word::{Word, WordValue};
-use crate::dialect::{BlockOrder, Dialect, LetterText, NoPoint, RigidUntil};
+use crate::dialect::{BlockOrder, Dialect, NoPoint, RigidUntil};
 use crate::feed::{FeedMode, Unit};
 use crate::length::Length;
 
@@ -17,65 +18,8 @@ pub(super) struct Context<'a> {
     pub values: Values<'a>,
 }
 
-/// How many codes of a block are followed; a block has at most four M words, and one G of a group.
-const MOST_CODES: usize = 24;
-
-/// The words of a block by letter, and its codes with their meanings.
-pub(super) struct Words {
-    pub line: u32,
-    said: [Option<Said>; 26],
-    codes: [Option<(Meaning, Found)>; MOST_CODES],
-}
-
-impl Words {
-    pub(super) fn get(&self, letter: u8) -> Option<Said> {
-        let place = usize::from(letter.wrapping_sub(b'A'));
-        self.said.get(place).copied().flatten()
-    }
-
-    pub(super) fn of(&self, letter: Option<LetterText>) -> Option<Said> {
-        let letter = letter?;
-        self.get(*letter.as_str().as_bytes().first()?)
-    }
-
-    pub(super) fn has_axis(&self) -> bool {
-        b"XYZ".iter().any(|axis| self.get(*axis).is_some())
-    }
-
-    fn meanings(&self) -> impl Iterator<Item = (Meaning, Found)> {
-        self.codes.iter().flatten().copied()
-    }
-}
-
-/// When the codes of a block act; F is taken at [`TAKES_F`], S and T behind it (NISTIR 6556 table 8).
-const fn turn(meaning: Meaning, units_first: bool) -> u8 {
-    match meaning {
-        Meaning::Units(_) if units_first => 0,
-        Meaning::FeedMode(_) | Meaning::InverseTime | Meaning::SurfaceSpeed(_) => 1,
-        Meaning::ToolChange => 3,
-        Meaning::Spindle(_) | Meaning::RigidTap => 4,
-        Meaning::Override(_) => 5,
-        Meaning::Plane { .. } => 6,
-        Meaning::Units(_) => 7,
-        Meaning::CutterCompensation(_) | Meaning::LengthOffset(_) | Meaning::WorkOffset(_) => 8,
-        Meaning::Incremental(_) | Meaning::Return => 9,
-        Meaning::Mirror(_)
-        | Meaning::Scale(_)
-        | Meaning::Rotate(_)
-        | Meaning::OwnAxisWords
-        | Meaning::Origin
-        | Meaning::Data => 10,
-        // G80 before the move that stands beside it.
-        Meaning::CancelCycle => 10,
-        Meaning::Call | Meaning::CallReturn | Meaning::Stop | Meaning::ProgramEnd => 12,
-        _ => 11,
-    }
-}
-
-const TAKES_F: u8 = 2;
 /// G54.1 in tenths.
 const EXTENDED_OFFSET: u32 = 541;
-const TURNS: u8 = 12;
 
 impl State {
     /// Changes the state by a block that is read, and says what the block does.
@@ -85,26 +29,28 @@ impl State {
             self.program = Some(program);
         }
         let words = self.words(block, context, &mut effects);
-        let units_first = context.dialect.reading.order_table == Some(BlockOrder::UnitsFirst);
         let mut axis_words_are_own = false;
-        for now in 0..=TURNS {
-            if now == TAKES_F {
+        let mut takes_feed = true;
+        for (turn, meaning) in words.codes() {
+            if takes_feed && turn >= TAKES_F {
+                takes_feed = false;
                 self.take_feed_and_speed(&words, context, &mut effects);
             }
-            for (meaning, _) in words.meanings().filter(|(meaning, _)| turn(*meaning, units_first) == now) {
-                self.switch(meaning, &words, context, &mut effects);
-                let own = matches!(
-                    meaning,
-                    Meaning::OwnAxisWords
-                        | Meaning::Origin
-                        | Meaning::Data
-                        | Meaning::Mirror(_)
-                        | Meaning::Scale(_)
-                        | Meaning::Rotate(_)
-                        | Meaning::Call
-                );
-                axis_words_are_own |= own;
-            }
+            self.switch(meaning, &words, context, &mut effects);
+            let own = matches!(
+                meaning,
+                Meaning::OwnAxisWords
+                    | Meaning::Origin
+                    | Meaning::Data
+                    | Meaning::Mirror(_)
+                    | Meaning::Scale(_)
+                    | Meaning::Rotate(_)
+                    | Meaning::Call
+            );
+            axis_words_are_own |= own;
+        }
+        if takes_feed {
+            self.take_feed_and_speed(&words, context, &mut effects);
         }
         // A turned table holds another side of the part.
         effects.origin_moves |= b"ABC".iter().any(|axis| words.get(*axis).is_some());
@@ -118,7 +64,8 @@ impl State {
 
     /// Reads the words: values once, codes with what they mean.
     fn words(&self, block: &Block, context: &Context<'_>, effects: &mut Effects) -> Words {
-        let mut words = Words { line: block.line(), said: [None; 26], codes: [None; MOST_CODES] };
+        let mut words = Words::of_line(block.line());
+        let units_first = context.dialect.reading.order_table == Some(BlockOrder::UnitsFirst);
         let mut groups = 0_u32;
         for word in block.words() {
             let value = context.values.of(block, word.value());
@@ -126,9 +73,8 @@ impl State {
                 effects.note_unknown(word);
             }
             if !matches!(word.letter(), b'G' | b'M') {
-                let place = usize::from(word.letter().wrapping_sub(b'A'));
-                if let Some(slot @ None) = words.said.get_mut(place) {
-                    *slot = Some(self.said(word, value, block.line(), context));
+                if words.get(word.letter()).is_none() {
+                    words.set(word.letter(), self.said(word, value, block.line(), context));
                 }
                 continue;
             }
@@ -144,15 +90,13 @@ impl State {
                 continue;
             }
             groups |= bit;
-            if let Some(free) = words.codes.iter_mut().find(|slot| slot.is_none()) {
-                *free = Some((meaning, found));
-            }
+            words.push_code(meaning, units_first);
         }
         words
     }
 
     /// A word with its value as the control counts it: a number without a point may count least increments.
-    fn said(&self, word: &Word, value: Option<Length>, line: u32, context: &Context<'_>) -> Said {
+    pub(super) fn said(&self, word: &Word, value: Option<Length>, line: u32, context: &Context<'_>) -> Said {
         let written = word.number();
         let reading = &context.dialect.reading;
         let counts = reading.no_point == Some(NoPoint::LeastIncrement)
@@ -176,7 +120,7 @@ impl State {
         Said { value, written, line, column: word.column(), end_column: word.end_column(), counted: counts, unreadable }
     }
 
-    fn take_feed_and_speed(&mut self, words: &Words, context: &Context<'_>, effects: &mut Effects) {
+    pub(super) fn take_feed_and_speed(&mut self, words: &Words, context: &Context<'_>, effects: &mut Effects) {
         if let Some(said) = words.get(b'F') {
             effects.feed_word = true;
             let mode = self.mode.map(|mode| mode.value);
@@ -322,17 +266,6 @@ impl State {
                 *place = None;
             }
         }
-    }
-}
-
-impl Words {
-    /// The axes of the block, a bit each.
-    fn axes(&self) -> u32 {
-        b"XYZ".iter().filter(|axis| self.get(**axis).is_some()).fold(0, |axes, axis| axes | letter_bit(*axis))
-    }
-
-    pub(super) fn place(&self, axis: u8) -> Option<Option<Length>> {
-        self.get(axis).map(|said| said.value)
     }
 }
 

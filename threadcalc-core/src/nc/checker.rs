@@ -100,6 +100,8 @@ impl Checker {
     pub fn read(&mut self, bytes: &[u8]) -> usize {
         let mut taken = 0_usize;
         while self.judge.queue.is_empty() {
+            let passed = bytes.get(taken..).map_or(0, |rest| self.pass(rest).bytes);
+            taken = taken.saturating_add(passed);
             let Some(rest) = bytes.get(taken..).filter(|rest| !rest.is_empty()) else { break };
             let now = self.reader.read(rest);
             taken = taken.saturating_add(now.bytes);
@@ -135,6 +137,11 @@ impl Checker {
     /// How its reader is set.
     pub(super) const fn settings(&self) -> ReaderSettings {
         self.settings
+    }
+
+    /// Whether blocks are left out, or judged for both positions of the switch for block delete.
+    pub(super) const fn is_skipping(&self) -> bool {
+        self.is_skipping || self.shadow.is_open()
     }
 
     /// The lines of the calls that are being followed, the outermost first.

@@ -93,6 +93,8 @@ pub(super) struct Codes {
     pub taps_by_custom: bool,
     /// What neither the dialect names nor all mills share is an alarm.
     only_own: bool,
+    /// G0 to G3 are the moves that they are on all mills.
+    pub moves_as_usual: bool,
 }
 
 const MOST_OWN: usize = 24;
@@ -130,7 +132,12 @@ impl Codes {
         let mut own = [None; MOST_OWN];
         let known = named.into_iter().filter_map(|(text, meaning)| Some((Code::of(&text?)?, meaning)));
         own.iter_mut().zip(known).for_each(|(place, known)| *place = Some(known));
-        Self { own, taps_by_custom: dialect.is_unset(), only_own: reading.unlisted_codes_alarm == Some(true) }
+        let only_own = reading.unlisted_codes_alarm == Some(true);
+        let mut codes = Self { own, taps_by_custom: dialect.is_unset(), only_own, moves_as_usual: false };
+        let is = |tenths, meaning| codes.meaning(Code { letter: b'G', tenths }) == meaning;
+        codes.moves_as_usual =
+            is(0, Meaning::Rapid) && [10, 20, 30].into_iter().all(|tenths| is(tenths, Meaning::FeedMove));
+        codes
     }
 
     /// What a code means: the dialect's own word first, then what all mills share.

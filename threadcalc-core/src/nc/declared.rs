@@ -100,6 +100,11 @@ impl Comments {
         }
     }
 
+    /// Blocks with words and without comments went by.
+    pub(super) fn pass(&mut self) {
+        self.before = Before::default();
+    }
+
     fn read_one(&mut self, text: &[u8], block: &Block, tool_word: bool, tool_change: bool, unit: Option<Unit>) {
         let of_tool = tool_word || tool_change;
         let tool_text = if of_tool { ToolText::read(text, unit) } else { ToolText::default() };

@@ -1,7 +1,8 @@
 //! The motion of a block: where it goes, and what a cycle keeps for its next holes.
 
-use super::apply::{Context, Words};
+use super::apply::Context;
 use super::state::{Act, CycleWords, Effects, Motion, Said, State};
+use super::turns::Words;
 use crate::dialect::RepeatZero;
 use crate::length::Length;
 
@@ -99,7 +100,7 @@ impl State {
         })
     }
 
-    fn move_across(&mut self, words: &Words, times: u32) {
+    pub(super) fn move_across(&mut self, words: &Words, times: u32) {
         let incremental = self.is_incremental();
         let times = Length::integer(i64::from(times));
         for (axis, is_x) in [(b'X', true), (b'Y', false)] {
@@ -115,7 +116,7 @@ impl State {
         }
     }
 
-    fn move_down(&mut self, words: &Words) {
+    pub(super) fn move_down(&mut self, words: &Words) {
         let Some(place) = words.place(b'Z') else { return };
         let there = place.and_then(|place| self.in_mm(place));
         self.position.z = if self.is_incremental() {

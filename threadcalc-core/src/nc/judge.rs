@@ -175,7 +175,7 @@ impl Judge {
         if self.drilled.forget() {
             self.not_checked.note(Reason::PlaceNotKnown, self.line);
         }
-        self.tapped = Tapped::new();
+        self.tapped.clear();
     }
 
     /// A finding at the block.

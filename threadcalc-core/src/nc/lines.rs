@@ -20,6 +20,10 @@ impl Mark {
         self.read == MARK.len()
     }
 
+    pub(super) const fn is_over(&self) -> bool {
+        self.is_over
+    }
+
     /// Whether the byte belongs to it.
     #[inline]
     pub(super) fn takes(&mut self, byte: u8) -> bool {
@@ -104,14 +108,30 @@ impl LineEnds {
         }
     }
 
-    fn keep(&mut self, end: LineEnd, line: u32) {
+    /// Whether the first line ends with CR and LF; None if it ends with CR alone, or none has ended.
+    pub(super) fn is_crlf(&self) -> Option<bool> {
+        self.first.filter(|first| *first != LineEnd::Cr && self.open.is_none()).map(|first| first == LineEnd::CrLf)
+    }
+
+    /// More lines that end as the first.
+    pub(super) fn note_more(&mut self, lines: u32) {
+        if let Some(first) = self.first {
+            self.add(first, lines);
+        }
+    }
+
+    fn add(&mut self, end: LineEnd, lines: u32) {
         let [lf, crlf, cr] = &mut self.counts;
         let count = match end {
             LineEnd::Lf => lf,
             LineEnd::CrLf => crlf,
             LineEnd::Cr => cr,
         };
-        *count = count.saturating_add(1);
+        *count = count.saturating_add(lines);
+    }
+
+    fn keep(&mut self, end: LineEnd, line: u32) {
+        self.add(end, 1);
         if self.first_other.is_none() && *self.first.get_or_insert(end) != end {
             self.first_other = Some(line);
         }

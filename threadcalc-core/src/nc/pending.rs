@@ -90,6 +90,11 @@ impl<T: Copy> Queue<T> {
         self.next >= self.waiting.len()
     }
 
+    /// Nothing waits, and nothing was lost that has not been told.
+    pub(super) fn is_idle(&self) -> bool {
+        self.is_empty() && self.lost == 0
+    }
+
     /// How many had no room since this was asked last.
     pub(super) fn lost(&mut self) -> u32 {
         core::mem::take(&mut self.lost)

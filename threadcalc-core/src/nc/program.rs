@@ -121,8 +121,13 @@ impl<'a> ProgramCheck<'a> {
             }
             return;
         }
+        let passed = self.checker.pass(rest);
+        if self.frames.len() > 0 {
+            self.budget = self.budget.saturating_sub(u64::from(passed.blocks));
+        }
+        let rest = rest.get(passed.bytes..).unwrap_or(&[]);
         let taken = self.checker.reader.read(rest);
-        self.at = self.at.saturating_add(taken.bytes);
+        self.at = self.at.saturating_add(passed.bytes).saturating_add(taken.bytes);
         if taken.is_block {
             let effects = self.checker.block();
             self.after(effects);

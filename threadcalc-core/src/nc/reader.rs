@@ -3,6 +3,7 @@
 use super::block::Block;
 use super::fault::FaultKind;
 use super::lines::{LineEnd, LineEnds, Mark};
+use super::quick::{Lines, Run};
 use super::scan::Scanner;
 use super::words;
 
@@ -112,9 +113,9 @@ impl Reader {
     pub fn read(&mut self, bytes: &[u8]) -> Taken {
         let mut rest = bytes;
         while let Some(first) = rest.first() {
-            // Of a CRLF at the end of a piece, the LF comes with the next.
-            if !self.is_in_line && self.ends.settle(Some(*first)) {
-                rest = self.skip(rest, 1);
+            let settled = self.settle_line_end(rest);
+            if settled > 0 {
+                rest = rest.get(settled..).unwrap_or(&[]);
                 continue;
             }
             if self.is_ended() {
@@ -140,6 +141,33 @@ impl Reader {
             }
         }
         Taken { bytes: bytes.len(), is_block: false }
+    }
+
+    /// Of a CRLF behind a block or at the end of a piece, the LF comes with the next bytes; how many belong to it.
+    #[inline]
+    pub(super) fn settle_line_end(&mut self, bytes: &[u8]) -> usize {
+        let Some(first) = bytes.first().filter(|_| !self.is_in_line) else { return 0 };
+        let is_settled = self.ends.settle(Some(*first));
+        if is_settled {
+            self.skip(bytes, 1);
+        }
+        usize::from(is_settled)
+    }
+
+    /// A run of lines that only move, if one begins with these bytes.
+    pub(super) fn run<'a>(&self, bytes: &'a [u8]) -> Option<Run<'a>> {
+        let end_with_cr = self.ends.is_crlf()?;
+        if self.is_in_line || !self.mark.is_over() || self.is_ended() {
+            return None;
+        }
+        Run::of(bytes, Lines { end_with_cr, most_chars: self.settings.max_block_chars })
+    }
+
+    /// Goes on behind a run that begins here.
+    pub(super) fn pass(&mut self, run: &Run<'_>) {
+        self.ends.note_more(run.lines());
+        self.line = self.line.saturating_add(run.lines());
+        self.offset = self.offset.saturating_add(run.bytes() as u64);
     }
 
     /// The program ends here: true if with that a last block is complete.

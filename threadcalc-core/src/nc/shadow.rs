@@ -29,6 +29,11 @@ impl Shadow {
         Self { branch: None, cause: (0, 1, 1), told: false }
     }
 
+    /// Whether there are two programs.
+    pub(super) const fn is_open(&self) -> bool {
+        self.branch.is_some()
+    }
+
     /// A block with a `/` comes: from here on there are two programs.
     pub(super) fn begin(&mut self, judge: &Judge) {
         if self.branch.is_none() {
