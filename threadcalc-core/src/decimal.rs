@@ -37,6 +37,17 @@ impl Decimal {
         self.decimals
     }
 
+    /// The same number without zeros at the end of its decimals.
+    pub(crate) const fn without_zeros(self) -> Self {
+        // Of a number with a sign every division would cost more.
+        let (mut units, mut decimals) = (self.units.unsigned_abs(), self.decimals);
+        while decimals > 0 && units % 10 == 0 {
+            (units, decimals) = (units / 10, decimals.saturating_sub(1));
+        }
+        let units = units as i64;
+        Self { units: if self.units < 0 { units.wrapping_neg() } else { units }, decimals }
+    }
+
     /// The exact value.
     ///
     /// # Errors

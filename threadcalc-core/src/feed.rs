@@ -193,13 +193,7 @@ fn product(factors: [i64; 4]) -> Option<i64> {
 
 /// `F914.4`, `F750.`, `F0.05`.
 fn feed_word(value: Decimal) -> Text<24> {
-    let mut units = value.units().unsigned_abs();
-    let mut decimals = value.decimals();
-    while decimals > 0 && units % 10 == 0 {
-        units /= 10;
-        decimals = decimals.saturating_sub(1);
-    }
-    Text::with_letter(b'F', units, decimals)
+    Text::with_letter(b'F', value.without_zeros(), true)
 }
 
 impl Feed {

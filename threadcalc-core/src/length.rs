@@ -9,7 +9,7 @@ use core::num::NonZeroI64;
 
 pub use crate::decimal::Decimal;
 use crate::error::{Code, Error, Field};
-use divisor::{gcd64, gcd128};
+use divisor::{Factor, gcd64, gcd128, rounded_quotient};
 pub(crate) use text::str_from;
 
 /// An exact rational number: a length in millimetres, unless a name says otherwise.
@@ -59,6 +59,9 @@ pub const MOST_DECIMALS: u8 = 9;
 /// 10^0 to 10^9.
 const POWERS: [i64; 10] = [1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000];
 
+/// 5^0 to 5^9.
+const POWERS_OF_FIVE: [i64; 10] = [1, 5, 25, 125, 625, 3_125, 15_625, 78_125, 390_625, 1_953_125];
+
 /// Parts of one that the usual exact numbers are whole numbers of.
 const PICOMETRES: u32 = 1_000_000_000;
 
@@ -73,6 +76,9 @@ const ONE: NonZeroI64 = match NonZeroI64::new(1) {
     Some(one) => one,
     None => NonZeroI64::MAX,
 };
+
+const FIVE: Factor = Factor::of(5);
+const FIVES: Factor = Factor::of(625);
 
 const OVERFLOW: Error = Error::new(Code::Overflow, Field::Length);
 
@@ -94,7 +100,7 @@ impl Length {
     /// # Errors
     /// [`Code::OutOfRange`] if the denominator is 0, [`Code::Overflow`] if the fraction does not fit.
     pub fn new(numerator: i64, denominator: i64) -> Result<Self, Error> {
-        Self::from_wide(i128::from(numerator), i128::from(denominator))
+        Self::from_products((numerator, 1), (denominator, 1))
     }
 
     /// `whole + part / power`, both 0 or more; only the reduced fraction has to fit.
@@ -128,23 +134,28 @@ impl Length {
     pub(crate) fn decimal_parts(units: i64, twos: u32, fives: u32) -> Self {
         let shared = units.trailing_zeros().min(twos);
         let (mut numerator, mut fives) = (units.wrapping_shr(shared), fives);
-        while fives >= 4 && numerator % 625 == 0 {
-            numerator /= 625;
-            fives = fives.wrapping_sub(4);
+        for (factor, count) in [(&FIVES, 4), (&FIVE, 1)] {
+            while fives >= count {
+                let Some(part) = factor.out_of(numerator) else { break };
+                (numerator, fives) = (part, fives.wrapping_sub(count));
+            }
         }
-        while fives > 0 && numerator % 5 == 0 {
-            numerator /= 5;
-            fives = fives.wrapping_sub(1);
-        }
-        Self::of_parts(numerator, 5_i64.wrapping_pow(fives).wrapping_shl(twos.wrapping_sub(shared)))
+        let fives = POWERS_OF_FIVE.get(fives as usize).copied().unwrap_or(0);
+        Self::of_parts(numerator, fives.wrapping_shl(twos.wrapping_sub(shared)))
     }
 
+    /// A product over a product: nearly all fit 64 bits, where everything costs a fraction.
+    fn from_products(top: (i64, i64), bottom: (i64, i64)) -> Result<Self, Error> {
+        match (top.0.checked_mul(top.1), bottom.0.checked_mul(bottom.1)) {
+            (Some(top), Some(bottom)) if bottom != 0 => Self::from_parts(top, bottom),
+            _ => Self::from_wide(wide(top.0, top.1), wide(bottom.0, bottom.1)),
+        }
+    }
+
+    #[inline(never)]
     fn from_wide(numerator: i128, denominator: i128) -> Result<Self, Error> {
         if denominator == 0 {
             return Err(Error::new(Code::OutOfRange, Field::Length).hint_text("a denominator cannot be 0"));
-        }
-        if let (Ok(numerator), Ok(denominator)) = (i64::try_from(numerator), i64::try_from(denominator)) {
-            return Self::from_parts(numerator, denominator);
         }
         let (top, bottom) = (numerator.unsigned_abs(), denominator.unsigned_abs());
         let negative = (numerator < 0) != (denominator < 0);
@@ -247,17 +258,35 @@ impl Length {
         if other.numerator == 0 {
             return Ok(self);
         }
+        // Beside a whole number the other keeps its denominator, and the sum is in lowest terms.
+        let is_whole = self.denominator() == 1 || other.denominator() == 1;
         // Decimals of many places need no search for a common divisor; of few, the search is short.
-        if self.denominator().max(other.denominator()) > 100 {
+        if !is_whole && self.denominator().max(other.denominator()) > 100 {
             if let (Some(left), Some(right)) = (self.picometres(), other.picometres()) {
                 if let Some(sum) = left.checked_add(right) {
                     return Ok(Self::decimal_parts(sum, 9, 9));
                 }
             }
         }
-        let left = wide(self.numerator, other.denominator());
-        let sum = left.checked_add(wide(other.numerator, self.denominator())).ok_or(OVERFLOW)?;
-        Self::from_wide(sum, wide(self.denominator(), other.denominator()))
+        match self.sum_over(other) {
+            Some((sum, bottom)) if is_whole => Self::of_lowest(sum.unsigned_abs(), bottom.unsigned_abs(), sum < 0),
+            Some((sum, bottom)) => Self::from_parts(sum, bottom),
+            None => {
+                let left = wide(self.numerator, other.denominator());
+                let sum = left.checked_add(wide(other.numerator, self.denominator())).ok_or(OVERFLOW)?;
+                Self::from_wide(sum, wide(self.denominator(), other.denominator()))
+            }
+        }
+    }
+
+    /// The sum over one denominator, where both fit 64 bits.
+    fn sum_over(self, other: Self) -> Option<(i64, i64)> {
+        if self.denominator() == other.denominator() {
+            return Some((self.numerator.checked_add(other.numerator)?, self.denominator()));
+        }
+        let left = self.numerator.checked_mul(other.denominator())?;
+        let right = other.numerator.checked_mul(self.denominator())?;
+        Some((left.checked_add(right)?, self.denominator().checked_mul(other.denominator())?))
     }
 
     /// Difference.
@@ -279,7 +308,7 @@ impl Length {
         if self.numerator == 0 || other.numerator == 0 {
             return Ok(Self::ZERO);
         }
-        Self::from_wide(wide(self.numerator, other.numerator), wide(self.denominator(), other.denominator()))
+        Self::from_products((self.numerator, other.numerator), (self.denominator(), other.denominator()))
     }
 
     /// Quotient.
@@ -290,7 +319,7 @@ impl Length {
         if other == Self::ONE {
             return Ok(self);
         }
-        Self::from_wide(wide(self.numerator, other.denominator()), wide(self.denominator(), other.numerator))
+        Self::from_products((self.numerator, other.denominator()), (self.denominator(), other.numerator))
     }
 
     /// The number with the other sign.
@@ -333,18 +362,18 @@ impl Length {
 }
 
 /// `top / bottom` for whole numbers, rounded; `None` if `bottom` is 0.
+#[inline]
 pub(crate) fn divide(top: i128, bottom: i128, rounding: Rounding) -> Option<i128> {
-    let (quotient, rest) = (top.checked_div_euclid(bottom)?, top.checked_rem_euclid(bottom)?);
-    let up = match rounding {
-        Rounding::Down => false,
-        Rounding::Up => rest != 0,
-        Rounding::HalfEven => match rest.cmp(&bottom.checked_sub(rest)?) {
-            Ordering::Less => false,
-            Ordering::Greater => true,
-            Ordering::Equal => quotient & 1 == 1,
-        },
-    };
-    quotient.checked_add(i128::from(up))
+    // Nearly every quotient fits 64 bits, where a division costs a fraction.
+    match (i64::try_from(top), i64::try_from(bottom)) {
+        (Ok(top), Ok(bottom)) => rounded_quotient!(top, bottom, rounding).map(i128::from),
+        _ => divide_wide(top, bottom, rounding),
+    }
+}
+
+#[inline(never)]
+fn divide_wide(top: i128, bottom: i128, rounding: Rounding) -> Option<i128> {
+    rounded_quotient!(top, bottom, rounding)
 }
 
 impl Length {

@@ -2,7 +2,7 @@
 
 use core::fmt;
 
-use crate::length::{Length, power_of_ten};
+use crate::length::{Decimal, Length, power_of_ten};
 
 /// A short ASCII or UTF-8 text held inline; what does not fit is an error, never a silent cut.
 #[derive(Clone, Copy)]
@@ -39,15 +39,10 @@ impl<const N: usize> Text<N> {
     /// Adds `more`, or leaves the text as it is and returns false if it would not fit.
     #[must_use]
     pub fn push(&mut self, more: &str) -> bool {
-        self.push_bytes(more.as_bytes())
-    }
-
-    /// The same of bytes that are UTF-8 already.
-    pub(crate) fn push_bytes(&mut self, more: &[u8]) -> bool {
         let start = usize::from(self.length);
         let Some(end) = start.checked_add(more.len()) else { return false };
         let (Ok(length), Some(room)) = (u8::try_from(end), self.bytes.get_mut(start..end)) else { return false };
-        room.copy_from_slice(more);
+        room.copy_from_slice(more.as_bytes());
         self.length = length;
         true
     }
@@ -83,15 +78,25 @@ impl<const N: usize> Text<N> {
 }
 
 impl Text<24> {
-    /// A letter with a decimal number and a point, `F914.4`: words of a program.
-    pub(crate) fn with_letter(letter: u8, magnitude: u64, decimals: u8) -> Self {
+    /// A letter with a decimal number, `F914.4`: words of a program. A point stands in it where it has decimals,
+    /// behind it if asked.
+    pub(crate) fn with_letter(letter: u8, number: Decimal, point: bool) -> Self {
         // As many zeros behind the digits as a text has bytes, so that one copy takes all of it.
         let mut room = [0; 32 + 24];
-        let start = room.first_chunk_mut().map_or(0, |buffer| digits(buffer, magnitude, decimals, true));
-        let first = start.saturating_sub(1);
-        if let Some(place) = room.get_mut(first) {
-            *place = letter;
+        let (magnitude, decimals) = (number.units().unsigned_abs(), number.decimals());
+        let mut first =
+            room.first_chunk_mut().map_or(0, |buffer| digits(buffer, magnitude, decimals, point || decimals > 0));
+        let mut put = |byte: u8| {
+            first = first.saturating_sub(1);
+            if let Some(place) = room.get_mut(first) {
+                *place = byte;
+            }
+        };
+        if number.units() < 0 {
+            put(b'-');
         }
+        put(letter);
+        // A letter, a sign, 19 digits of 64 bits, a point: it fits.
         let bytes = room.get(first..).and_then(|rest| rest.first_chunk()).copied().unwrap_or([0; 24]);
         Self { bytes, length: 32_u8.saturating_sub(first as u8) }
     }

@@ -116,7 +116,7 @@ pub(crate) fn write_cycle(request: &CycleRequest<'_>, cycle: &mut Cycle) -> Resu
     cycle.code(codes.mode);
     cycle.end_line();
     let turns = dialect.needs_spindle_running || dialect.lh_by_spindle_direction;
-    let speed = |cycle: &mut Cycle| cycle.number("S", request.rpm, false, Field::Rpm);
+    let speed = |cycle: &mut Cycle| cycle.number(b'S', request.rpm, false, Field::Rpm);
     let rigid = dialect.rigid_tap_code.filter(|_| request.holder == Holder::Rigid);
     let speed_in_rigid = rigid.is_some() && dialect.rigid_tap_code_has_s;
     if turns {
@@ -169,15 +169,19 @@ fn tapping_line(cycle: &mut Cycle, request: &CycleRequest<'_>, numbers: &Numbers
     check_letters(own)?;
     cycle.code(codes.return_to);
     cycle.code(codes.tap);
-    cycle.number("Z", numbers.depth.negative(), point, Field::Depth)?;
-    cycle.number("R", numbers.r_plane, point, Field::RPlane)?;
+    cycle.number(b'Z', numbers.depth.negative(), point, Field::Depth)?;
+    cycle.number(b'R', numbers.r_plane, point, Field::RPlane)?;
     for Own { letter, number, point, field } in own {
-        if let (Some(letter), Some(number)) = (letter, number) {
-            cycle.number(letter.as_str(), number, point, field)?;
+        // A letter is a byte long: `check_letters` saw to that.
+        let byte = letter.and_then(|letter| letter.as_str().bytes().next());
+        if let (Some(letter), Some(number)) = (byte, number) {
+            cycle.number(letter, number, point, field)?;
         }
     }
-    let feed = request.feed.word();
-    cycle.word(if point { feed } else { feed.strip_suffix(".").unwrap_or(feed) });
+    match request.feed.word().strip_suffix(".") {
+        Some(whole) if !point => cycle.word(whole),
+        _ => cycle.text(request.feed.word_text()),
+    }
     cycle.end_line();
     Ok(())
 }

@@ -31,10 +31,10 @@ impl Numbers {
         };
         let depth = above_zero(request.depth_mm, Field::Depth, MOST_TRAVEL)?;
         let r_plane = above_zero(request.r_plane_mm, Field::RPlane, MOST_TRAVEL)?;
-        let stroke = depth.plus(r_plane)?;
         let peck = match request.peck_mm {
             None => None,
             Some(peck) => {
+                let stroke = depth.plus(r_plane)?;
                 let rounded = in_words(peck, Rounding::Down)?;
                 if !rounded.is_positive() || peck > stroke {
                     return Err(Error::new(Code::OutOfRange, Field::Peck)

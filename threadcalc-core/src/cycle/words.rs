@@ -3,7 +3,7 @@
 use crate::dialect::CodeText;
 use crate::error::{Code, Error, Field};
 use crate::length::Length;
-use crate::text::{Text, digits};
+use crate::text::Text;
 
 /// A word of a program.
 pub(super) type Word = Text<24>;
@@ -69,25 +69,23 @@ impl Cycle {
 
     /// One more word of the line, made of a code of the dialect.
     pub(super) fn code(&mut self, code: CodeText) {
-        self.put(|place| *place = code.widened());
+        self.text(code.widened());
+    }
+
+    /// One more word of the line as it is.
+    pub(super) fn text(&mut self, word: Word) {
+        self.put(|place| *place = word);
     }
 
     /// One more word: a letter with a number that a control reads, without trailing zeros, a point behind a
     /// whole number if asked.
     #[inline(never)]
-    pub(super) fn number(&mut self, letter: &str, value: Length, point: bool, field: Field) -> Result<(), Error> {
-        let fails = |code| Error::new(code, field).got(value.to_f64()).hint_text("a number of at most 9 decimals");
-        let decimal = value.as_decimal().ok_or_else(|| fails(Code::NotExact))?;
-        let mut buffer = [0; 32];
-        let start = digits(&mut buffer, decimal.units().unsigned_abs(), decimal.decimals(), decimal.decimals() > 0);
-        let sign = if decimal.units() < 0 { "-" } else { "" };
-        let tail = if point && decimal.decimals() == 0 { "." } else { "" };
-        let number = buffer.get(start..).unwrap_or(&[]);
-        let parts = [letter.as_bytes(), sign.as_bytes(), number, tail.as_bytes()];
-        match self.put(|place| parts.into_iter().all(|part| place.push_bytes(part))) {
-            Some(false) => Err(fails(Code::Overflow)),
-            _ => Ok(()),
-        }
+    pub(super) fn number(&mut self, letter: u8, value: Length, point: bool, field: Field) -> Result<(), Error> {
+        let not_exact =
+            || Error::new(Code::NotExact, field).got(value.to_f64()).hint_text("a number of at most 9 decimals");
+        let decimal = value.as_decimal().ok_or_else(not_exact)?;
+        self.text(Text::with_letter(letter, decimal, point));
+        Ok(())
     }
 
     /// Ends the line.

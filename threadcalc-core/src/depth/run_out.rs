@@ -46,6 +46,8 @@ const NORMAL: [(u32, u32); 24] = [
     (600, 240),
 ];
 
+const PICOMETRES_IN_HUNDREDTH: i64 = 10_000_000;
+
 /// The run-out of a blind hole for an ISO metric thread, in millimetres, exact: the hole has to have its full
 /// diameter at least to `full thread + run-out`. By pitch, for coarse and fine threads alike.
 ///
@@ -80,10 +82,10 @@ pub fn run_out_mm(thread: &Thread, run_out: RunOut) -> Result<Length, Error> {
         return Err(Error::new(Code::NotSourced, Field::Form).hint_text("an ISO metric thread"));
     }
     let pitch = thread.pitch_mm();
-    let row = NORMAL.iter().find(|(hundredths, _)| Length::parts(*hundredths, 100) == pitch);
-    row.map(|(_, tenths)| Length::parts(*tenths, 10)).ok_or(
-        Error::new(Code::NotSourced, Field::Pitch)
-            .got(pitch.to_f64())
-            .hint_text("a coarse pitch of ISO 261 up to 6 mm"),
-    )
+    let picometres = pitch.picometres();
+    let in_picometres = |hundredths: u32| i64::from(hundredths).checked_mul(PICOMETRES_IN_HUNDREDTH);
+    let row = NORMAL.iter().find(|(hundredths, _)| picometres.is_some() && in_picometres(*hundredths) == picometres);
+    row.map(|(_, tenths)| Length::parts(*tenths, 10)).ok_or_else(|| {
+        Error::new(Code::NotSourced, Field::Pitch).got(pitch.to_f64()).hint_text("a coarse pitch of ISO 261 up to 6 mm")
+    })
 }

@@ -4,7 +4,7 @@ use core::fmt::Write;
 
 use super::oversize::probable_hole_mm;
 use super::percent::{FullHeight, full_height};
-use super::search::Found;
+use super::search::{Found, Spot};
 use super::{Basis, Drill, Tap, choice, form_hole};
 use crate::error::{Code, Error};
 use crate::finding::{Finding, FindingId, Findings, NumberKey};
@@ -162,10 +162,9 @@ impl<'a> Judge<'a> {
         Ok(Self { thread, tap, full, basis, limits, minor_picometres, oversize })
     }
 
-    /// One drill with its percent and its place in the limits.
-    fn judged(&self, drill: Drill) -> Result<Alternative, Error> {
+    /// One drill with its percent and its place in the limits; its diameter also in picometres, if it is whole.
+    fn judged(&self, drill: Drill, picometres: Option<i64>) -> Result<Alternative, Error> {
         let diameter = drill.diameter_mm();
-        let picometres = diameter.picometres();
         let (within_limits, left_to_limit_mm) = match (self.minor_picometres, picometres, &self.limits) {
             (_, _, None) => (WithinLimits::DoesNotApply, None),
             // In whole numbers nothing has to be brought to one denominator.
@@ -198,7 +197,7 @@ impl<'a> Judge<'a> {
     pub(super) fn answer(self, drill: Drill, found: Option<&Found>, doubts: LimitDoubts) -> Result<TapDrill, Error> {
         let mut findings = Findings::new();
         doubts.tell(&mut findings, self.thread);
-        let chosen = self.judged(drill)?;
+        let chosen = self.judged(drill, drill.diameter_mm().picometres())?;
         let probable = self.probable(&drill)?;
         if chosen.within_limits == WithinLimits::No {
             findings.push(outside_limits(&chosen));
@@ -210,7 +209,8 @@ impl<'a> Judge<'a> {
         {
             findings.push(self.other_taps(&drill));
         }
-        let alternatives = found.map_or([None; 4], |found| found.beside(|drill| self.judged(drill).ok()));
+        let beside = |spot: &Spot| self.judged(spot.drill(), Some(spot.picometres)).ok();
+        let alternatives = found.map_or([None; 4], |found| found.beside(beside));
         Ok(TapDrill { chosen, basis: self.basis, limits: self.limits, alternatives, probable, findings })
     }
 

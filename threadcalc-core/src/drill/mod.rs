@@ -105,25 +105,13 @@ impl Drill {
                 let letter = u8::try_from(self.place).ok().and_then(|place| b'A'.checked_add(place));
                 name.write_char(char::from(letter.unwrap_or(b'?')))
             }
-            Some(DrillSet::Fractional) => write_fraction(&mut name, sixty_fourths(self.place)),
+            Some(DrillSet::Fractional) => {
+                let all = sizes::FRACTIONAL_64THS.get(usize::from(self.place)).copied();
+                write_fraction(&mut name, all.unwrap_or(0))
+            }
         };
         // Listed names fit; a given diameter with more digits than a name holds has no name.
         if written.is_ok() { name } else { Text::new() }
-    }
-
-    fn at(set: DrillSet, place: u16) -> Option<Self> {
-        let index = usize::from(place);
-        let inches = |count: &u16| Length::decimal_parts(i64::from(*count).saturating_mul(127), 4, 5);
-        let diameter = match set {
-            DrillSet::Metric => sizes::METRIC_UM.get(index).map(|um| Length::decimal_parts(i64::from(*um), 3, 3)),
-            DrillSet::Number => sizes::NUMBER_E4_IN.get(index).map(inches),
-            DrillSet::Letter => sizes::LETTER_E4_IN.get(index).map(inches),
-            DrillSet::Fractional if place < FRACTIONS => {
-                Some(Length::decimal_parts(i64::from(sixty_fourths(place)).saturating_mul(127), 6, 1))
-            }
-            DrillSet::Fractional => None,
-        };
-        diameter.map(|diameter| Self { set: Some(set), place, diameter })
     }
 
     /// The drill of exactly this diameter in the sets, else one that is named by its diameter.
@@ -147,20 +135,8 @@ impl Drill {
     }
 }
 
-/// 64ths to 1 3/4, 32nds to 2 1/4, then 16ths to 3 1/2.
-const FRACTIONS: u16 = 112 + 16 + 20;
-
-const fn sixty_fourths(place: u16) -> u16 {
-    let count = place.saturating_add(1);
-    match count {
-        0..=112 => count,
-        113..=128 => count.saturating_mul(2).saturating_sub(112),
-        _ => count.saturating_mul(4).saturating_sub(368),
-    }
-}
-
-fn write_fraction(name: &mut Text<24>, all: u16) -> core::fmt::Result {
-    let (whole, part) = (all / 64, Length::parts(u32::from(all % 64), 64));
+fn write_fraction(name: &mut Text<24>, all: u32) -> core::fmt::Result {
+    let (whole, part) = (all / 64, Length::parts(all % 64, 64));
     match (whole, part.numerator()) {
         (0, _) => write!(name, "{}/{}", part.numerator(), part.denominator()),
         (_, 0) => write!(name, "{whole}"),
@@ -176,7 +152,7 @@ pub fn drills(sets: DrillSets) -> impl Iterator<Item = Drill> + Clone {
     DrillSet::ALL
         .iter()
         .filter(move |set| sets.holds(**set))
-        .flat_map(|set| (0..u16::MAX).map_while(|place| Drill::at(*set, place)))
+        .flat_map(|set| (0..usize::MAX).map_while(|place| set.at_place(place)).map(|spot| spot.drill()))
 }
 
 #[cfg(feature = "serde")]

@@ -135,13 +135,14 @@ impl Drill {
             _ => {}
         }
         if let Some(digits) = number_of(text) {
-            let number = digits.iter().try_fold(0_u16, |number, digit| {
-                let digit = u16::from(digit.checked_sub(b'0').filter(|digit| *digit <= 9)?);
+            let number = digits.iter().try_fold(0_usize, |number, digit| {
+                let digit = usize::from(digit.checked_sub(b'0').filter(|digit| *digit <= 9)?);
                 number.checked_mul(10)?.checked_add(digit)
             });
             let place = number.filter(|_| !digits.is_empty()).and_then(|number| number.checked_sub(1));
             return place
-                .and_then(|place| Self::at(DrillSet::Number, place))
+                .and_then(|place| DrillSet::Number.at_place(place))
+                .map(|spot| spot.drill())
                 .ok_or(Error::new(Code::UnknownValue, Field::Drill).hint_text("#1 to #97"));
         }
         let fraction = text.contains(&b'/');

@@ -6,7 +6,7 @@ use core::cmp::{Ordering, Reverse};
 
 use super::own::MOST_OWN_DRILLS;
 use super::stock::{Drills, Stock};
-use super::{Drill, DrillSet, DrillSets, FRACTIONS, sixty_fourths, sizes};
+use super::{Drill, DrillSet, DrillSets, sizes};
 use crate::length::Length;
 
 /// A drill of a set by its place, with its diameter; or one of another diameter.
@@ -26,8 +26,7 @@ impl Spot {
     }
 
     pub(super) fn drill(&self) -> Drill {
-        let listed = self.set.and_then(|set| Drill::at(set, self.place));
-        listed.unwrap_or(Drill { set: None, place: 0, diameter: Length::decimal_parts(self.picometres, 9, 9) })
+        Drill { set: self.set, place: self.place, diameter: Length::decimal_parts(self.picometres, 9, 9) }
     }
 }
 
@@ -37,65 +36,40 @@ const TEN_THOUSANDTH: i64 = 2_540_000;
 const SIXTY_FOURTH: i64 = 396_875_000;
 
 impl DrillSet {
-    const fn count(self) -> u16 {
+    /// The diameters by name, as counts, and the picometres in one.
+    const fn counts(self) -> (&'static [u32], i64) {
         match self {
-            Self::Metric => sizes::METRIC_UM.len() as u16,
-            Self::Number => sizes::NUMBER_E4_IN.len() as u16,
-            Self::Letter => sizes::LETTER_E4_IN.len() as u16,
-            Self::Fractional => FRACTIONS,
+            Self::Metric => (&sizes::METRIC_UM, MICROMETRE),
+            Self::Number => (&sizes::NUMBER_E4_IN, TEN_THOUSANDTH),
+            Self::Letter => (&sizes::LETTER_E4_IN, TEN_THOUSANDTH),
+            Self::Fractional => (&sizes::FRACTIONAL_64THS, SIXTY_FOURTH),
         }
     }
 
-    /// The place, by name, of the drill counted from the smallest; number drills are named from the largest.
-    const fn ascending(self, place: u16) -> u16 {
-        match self {
-            Self::Number => self.count().saturating_sub(1).saturating_sub(place),
-            _ => place,
-        }
-    }
-
-    /// The diameter at a place by name.
-    fn picometres(self, place: u16) -> Option<i64> {
-        let index = usize::from(place);
-        let ten_thousandths = |count: &u16| i64::from(*count).checked_mul(TEN_THOUSANDTH);
-        match self {
-            Self::Metric => sizes::METRIC_UM.get(index).and_then(|um| i64::from(*um).checked_mul(MICROMETRE)),
-            Self::Number => sizes::NUMBER_E4_IN.get(index).and_then(ten_thousandths),
-            Self::Letter => sizes::LETTER_E4_IN.get(index).and_then(ten_thousandths),
-            Self::Fractional if place < FRACTIONS => i64::from(sixty_fourths(place)).checked_mul(SIXTY_FOURTH),
-            Self::Fractional => None,
-        }
+    /// The drill at a place by name.
+    pub(super) fn at_place(self, place: usize) -> Option<Spot> {
+        let (counts, unit) = self.counts();
+        let picometres = i64::from(*counts.get(place)?).saturating_mul(unit);
+        Some(Spot { picometres, set: Some(self), place: place as u16 })
     }
 
     /// How many drills are smaller than the mark.
-    fn smaller(self, mark: i64) -> u16 {
-        // The first count of the table that is not below the mark; beyond 32 bits it is above every drill.
-        let counts = |unit: i64| {
-            let whole = mark.checked_div(unit).unwrap_or(0);
-            let part = mark.checked_rem(unit).unwrap_or(0);
-            u32::try_from(whole.saturating_add(i64::from(part > 0)).max(0)).unwrap_or(u32::MAX)
-        };
+    fn smaller(self, mark: i64) -> usize {
+        let (counts, unit) = self.counts();
+        let is_smaller = |count: &u32| i64::from(*count).saturating_mul(unit) < mark;
         match self {
-            Self::Metric => {
-                let least = counts(MICROMETRE);
-                sizes::METRIC_UM.partition_point(|um| *um < least) as u16
-            }
-            Self::Number => {
-                let least = counts(TEN_THOUSANDTH);
-                let others = sizes::NUMBER_E4_IN.partition_point(|count| u32::from(*count) >= least) as u16;
-                self.count().saturating_sub(others)
-            }
-            Self::Letter => {
-                let least = counts(TEN_THOUSANDTH);
-                sizes::LETTER_E4_IN.partition_point(|count| u32::from(*count) < least) as u16
-            }
-            Self::Fractional => fractions_to(counts(SIXTY_FOURTH).saturating_sub(1)),
+            // Named from the largest.
+            Self::Number => counts.len().saturating_sub(counts.partition_point(|count| !is_smaller(count))),
+            _ => counts.partition_point(is_smaller),
         }
     }
 
-    fn counted_from_smallest(self, place: u16) -> Option<Spot> {
-        let place = if place < self.count() { self.ascending(place) } else { return None };
-        Some(Spot { picometres: self.picometres(place)?, set: Some(self), place })
+    fn counted_from_smallest(self, index: usize) -> Option<Spot> {
+        let place = match self {
+            Self::Number => self.counts().0.len().checked_sub(1)?.checked_sub(index)?,
+            _ => index,
+        };
+        self.at_place(place)
     }
 
     /// The drill of exactly this diameter.
@@ -104,21 +78,11 @@ impl DrillSet {
     }
 }
 
-/// How many fractional drills have at most this many 64ths.
-fn fractions_to(most: u32) -> u16 {
-    let count = match most {
-        0..=112 => most,
-        113..=144 => (most / 2).saturating_add(56),
-        _ => (most / 4).saturating_add(92),
-    };
-    count.min(u32::from(FRACTIONS)) as u16
-}
-
 /// How many drills of a set are looked at below the mark, and from it on: the chosen one is the first
 /// on either side, and two more are shown beside it.
-const BESIDE: u16 = 3;
+const BESIDE: usize = 3;
 const MOST_SPOTS: usize = MOST_OWN_DRILLS;
-const _: () = assert!(MOST_SPOTS >= 2 * BESIDE as usize * DrillSet::ALL.len());
+const _: () = assert!(MOST_SPOTS >= 2 * BESIDE * DrillSet::ALL.len());
 
 /// A drill and those beside it.
 pub(super) struct Found {
@@ -128,10 +92,10 @@ pub(super) struct Found {
 
 impl Found {
     /// What is made of the drills beside it.
-    pub(super) fn beside<T: Copy>(&self, make: impl Fn(Drill) -> Option<T>) -> [Option<T>; 4] {
+    pub(super) fn beside<T: Copy>(&self, make: impl Fn(&Spot) -> Option<T>) -> [Option<T>; 4] {
         let mut made = [None; 4];
         for (place, spot) in made.iter_mut().zip(&self.beside) {
-            *place = spot.and_then(|spot| make(spot.drill()));
+            *place = spot.as_ref().and_then(&make);
         }
         made
     }
@@ -184,15 +148,15 @@ impl Window {
         away: impl Fn(i64) -> D,
     ) -> Option<Spot> {
         let rank = |spot: &Spot| (Reverse(spot.picometres), spot.set.map(DrillSet::number));
-        let mut best: Option<(Spot, D)> = None;
+        let mut best: Option<(&Spot, D)> = None;
         for spot in self.spots().iter().filter(|spot| usable(spot.picometres)) {
             let distance = away(spot.picometres);
             match best {
-                Some((held, least)) if least < distance || (least == distance && rank(&held) <= rank(spot)) => {}
-                _ => best = Some((*spot, distance)),
+                Some((held, least)) if least < distance || (least == distance && rank(held) <= rank(spot)) => {}
+                _ => best = Some((spot, distance)),
             }
         }
-        best.map(|(spot, _)| spot)
+        best.map(|(spot, _)| *spot)
     }
 
     /// A chosen drill with the two next smaller and the two next larger diameters, smallest first.
@@ -209,26 +173,26 @@ impl Window {
         }
         let [lower, lowest] = smaller;
         let [upper, uppermost] = larger;
-        Found { chosen, beside: [lowest, lower, upper, uppermost] }
+        Found { chosen, beside: [lowest, lower, upper, uppermost].map(Option::<&Spot>::copied) }
     }
 }
 
 /// Keeps the two nearest different diameters, of equal ones the last or the first.
-fn keep_nearest(
-    kept: &mut [Option<Spot>; 2],
-    spot: &Spot,
+fn keep_nearest<'a>(
+    kept: &mut [Option<&'a Spot>; 2],
+    spot: &'a Spot,
     nearer: impl Fn(&Spot, &Spot) -> Ordering,
     last_of_equals: bool,
 ) {
     let [nearest, next] = kept;
-    match nearest.as_ref().map_or(Ordering::Greater, |held| nearer(spot, held)) {
-        Ordering::Greater => (*nearest, *next) = (Some(*spot), *nearest),
-        Ordering::Equal if last_of_equals => *nearest = Some(*spot),
+    match nearest.map_or(Ordering::Greater, |held| nearer(spot, held)) {
+        Ordering::Greater => (*nearest, *next) = (Some(spot), *nearest),
+        Ordering::Equal if last_of_equals => *nearest = Some(spot),
         Ordering::Equal => {}
         Ordering::Less => {
-            let against_next = next.as_ref().map_or(Ordering::Greater, |held| nearer(spot, held));
+            let against_next = next.map_or(Ordering::Greater, |held| nearer(spot, held));
             if against_next.is_gt() || (against_next.is_eq() && last_of_equals) {
-                *next = Some(*spot);
+                *next = Some(spot);
             }
         }
     }

@@ -6,7 +6,7 @@
 
 /// Number drills 1 to 97 in 1/10000 in.
 #[rustfmt::skip]
-pub(super) const NUMBER_E4_IN: [u16; 97] = [
+pub(super) const NUMBER_E4_IN: [u32; 97] = [
     2_280, 2_210, 2_130, 2_090, 2_055, 2_040, 2_010, 1_990, 1_960, 1_935, 1_910, 1_890, 1_850, 1_820, 1_800, 1_770,
     1_730, 1_695, 1_660, 1_610, 1_590, 1_570, 1_540, 1_520, 1_495, 1_470, 1_440, 1_405, 1_360, 1_285, 1_200, 1_160,
     1_130, 1_110, 1_100, 1_065, 1_040, 1_015, 995, 980, 960, 935, 890, 860, 820, 810, 785, 760, 730, 700, 670, 635,
@@ -16,7 +16,7 @@ pub(super) const NUMBER_E4_IN: [u16; 97] = [
 
 /// Letter drills A to Z in 1/10000 in.
 #[rustfmt::skip]
-pub(super) const LETTER_E4_IN: [u16; 26] = [
+pub(super) const LETTER_E4_IN: [u32; 26] = [
     2_340, 2_380, 2_420, 2_460, 2_500, 2_570, 2_610, 2_660, 2_720, 2_770, 2_810, 2_900, 2_950, 3_020, 3_160, 3_230,
     3_320, 3_390, 3_480, 3_580, 3_680, 3_770, 3_860, 3_970, 4_040, 4_130,
 ];
@@ -50,3 +50,20 @@ pub(super) const METRIC_UM: [u32; 379] = [
     83_000, 84_000, 85_000, 86_000, 87_000, 88_000, 89_000, 90_000, 91_000, 92_000, 93_000, 94_000, 95_000, 96_000,
     97_000, 98_000, 99_000, 100_000, 101_000, 102_000, 103_000, 104_000, 105_000, 106_000,
 ];
+
+/// Fractional drills in 1/64 in, ascending: 64ths to 1 3/4, 32nds to 2 1/4, then 16ths to 3 1/2.
+pub(super) const FRACTIONAL_64THS: [u32; 148] = fractions();
+
+const fn fractions() -> [u32; 148] {
+    let (mut counts, mut next) = ([0; 148], 0_u32);
+    let mut rest: &mut [u32] = &mut counts;
+    while let Some((place, others)) = rest.split_first_mut() {
+        next = next.saturating_add(match next {
+            0..112 => 1,
+            112..144 => 2,
+            _ => 4,
+        });
+        (*place, rest) = (next, others);
+    }
+    counts
+}

@@ -27,7 +27,7 @@ pub(super) fn tap_drill(thread: &Thread, request: &TapDrillRequest<Stock<'_>>) -
         chosen: unjudged(found.chosen.drill()),
         basis: None,
         limits: None,
-        alternatives: found.beside(|drill| Some(unjudged(drill))),
+        alternatives: found.beside(|spot| Some(unjudged(spot.drill()))),
         probable: None,
         findings,
     })

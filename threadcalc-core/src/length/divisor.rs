@@ -1,4 +1,4 @@
-//! The greatest common divisor.
+//! The greatest common divisor, and divisions that are cheap.
 
 /// One division first where the numbers are this many bits apart: it takes the place of as many steps.
 const FAR_APART: u32 = 8;
@@ -41,3 +41,56 @@ pub(super) fn gcd128(mut a: u128, mut b: u128) -> u128 {
     }
     a
 }
+
+/// An odd number that is to be divided out of others, by its inverse modulo 2^64: a product in place of a division.
+pub(super) struct Factor {
+    inverse: i64,
+    /// The quotients of all its multiples.
+    quotients: (i64, i64),
+}
+
+impl Factor {
+    pub(super) const fn of(odd: i64) -> Self {
+        // Newton's step doubles the right bits; an odd number is its own inverse in the last three.
+        let mut inverse = odd;
+        let mut bits = 3_u32;
+        while bits < i64::BITS {
+            inverse = inverse.wrapping_mul(2_i64.wrapping_sub(odd.wrapping_mul(inverse)));
+            bits = bits.wrapping_mul(2);
+        }
+        match (i64::MIN.checked_div(odd), i64::MAX.checked_div(odd)) {
+            (Some(least), Some(most)) => Self { inverse, quotients: (least, most) },
+            _ => Self { inverse, quotients: (0, 0) },
+        }
+    }
+
+    /// The quotient, if nothing is left over.
+    pub(super) const fn out_of(&self, value: i64) -> Option<i64> {
+        // Multiples, and only they, come into the range of their quotients.
+        let quotient = value.wrapping_mul(self.inverse);
+        if self.quotients.0 <= quotient && quotient <= self.quotients.1 { Some(quotient) } else { None }
+    }
+}
+
+/// The quotient of two whole numbers of one type, rounded; `None` if the divisor is 0.
+macro_rules! rounded_quotient {
+    ($top:expr, $bottom:expr, $rounding:expr) => {{
+        let (top, bottom) = ($top, $bottom);
+        match (top.checked_div_euclid(bottom), top.checked_rem_euclid(bottom)) {
+            (Some(quotient), Some(rest)) => {
+                let up = match $rounding {
+                    Rounding::Down => false,
+                    Rounding::Up => rest != 0,
+                    Rounding::HalfEven => match rest.cmp(&bottom.wrapping_sub(rest)) {
+                        Ordering::Less => false,
+                        Ordering::Greater => true,
+                        Ordering::Equal => quotient & 1 == 1,
+                    },
+                };
+                quotient.checked_add(up.into())
+            }
+            _ => None,
+        }
+    }};
+}
+pub(super) use rounded_quotient;

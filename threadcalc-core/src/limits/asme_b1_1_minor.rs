@@ -1,7 +1,5 @@
 //! ASME B1.1-2003, tolerance of the internal minor diameter; and the whole-number arithmetic of the rule.
 
-use core::cmp::Ordering;
-
 use super::asme_b1_1::{OVERFLOW, Size};
 use crate::error::Error;
 use crate::length::{Length, Rounding, divide};
@@ -55,18 +53,6 @@ pub(super) fn times(a: i128, b: i128) -> Result<i128, Error> {
 
 /// A quotient to the nearest whole number, ties to the even one.
 pub(super) fn divided(top: i128, bottom: i128) -> Result<i128, Error> {
-    // Nearly every quotient fits 64 bits, where a division costs a fraction.
-    if let (Ok(top), Ok(bottom)) = (i64::try_from(top), i64::try_from(bottom)) {
-        let quotient = top.checked_div(bottom).ok_or(OVERFLOW)?;
-        let rest = top.checked_rem(bottom).ok_or(OVERFLOW)?.unsigned_abs();
-        let up = match rest.cmp(&bottom.unsigned_abs().wrapping_sub(rest)) {
-            Ordering::Less => 0,
-            Ordering::Greater => 1,
-            Ordering::Equal => quotient & 1,
-        };
-        let away = if (top < 0) == (bottom < 0) { up } else { up.wrapping_neg() };
-        return quotient.checked_add(away).map(i128::from).ok_or(OVERFLOW);
-    }
     divide(top, bottom, Rounding::HalfEven).ok_or(OVERFLOW)
 }
 
@@ -78,29 +64,35 @@ pub(super) fn inch_parts(length: Length, parts: i128) -> Result<i128, Error> {
 
 /// The whole cube root, rounded down, of a number from 0.
 pub(super) fn cube_root(value: i128) -> i128 {
-    let cube = |root: u64| u128::from(root).wrapping_mul(u128::from(root)).checked_mul(u128::from(root));
+    let cube = |root: u64| u128::from(root).wrapping_mul(u128::from(root)).wrapping_mul(u128::from(root));
     exact(value, libm::cbrt(value as f64), cube)
 }
 
 /// The whole square root, rounded down, of a number from 0.
 pub(super) fn square_root(value: i128) -> i128 {
-    exact(value, libm::sqrt(value as f64), |root| Some(u128::from(root).wrapping_mul(u128::from(root))))
+    exact(value, libm::sqrt(value as f64), |root| u128::from(root).wrapping_mul(u128::from(root)))
 }
 
 /// The largest whole number whose power is not above `value`. The double only says where to begin to
 /// look; whole numbers decide.
-fn exact(value: i128, near: f64, power: impl Fn(u64) -> Option<u128>) -> i128 {
-    let value = value.max(0).unsigned_abs();
-    let holds = |root: u64| power(root).is_some_and(|power| power <= value);
-    // A root of a number of 127 bits has at most 64.
-    let mut root = near as u64;
-    while root > 0 && !holds(root) {
+fn exact(value: i128, near: f64, power: impl Fn(u64) -> u128) -> i128 {
+    // A root of a number of 127 bits has at most 64; its power, and that of the next number, at most 128.
+    let (value, near) = (value.max(0).unsigned_abs(), near as u64);
+    let is_it = power(near) <= value && value < power(near.wrapping_add(1));
+    i128::from(if is_it { near } else { search(value, near, power) })
+}
+
+/// Apart from the usual case: of a loop the compiler makes a long way in.
+#[inline(never)]
+fn search(value: u128, near: u64, power: impl Fn(u64) -> u128) -> u64 {
+    let mut root = near;
+    while root > 0 && power(root) > value {
         root = root.wrapping_sub(1);
     }
-    while holds(root.wrapping_add(1)) {
+    while power(root.wrapping_add(1)) <= value {
         root = root.wrapping_add(1);
     }
-    i128::from(root)
+    root
 }
 
 #[cfg(test)]

@@ -124,6 +124,9 @@ impl Thread {
 
     /// The thread as a tapped hole: with its own internal class, or the medium one where the standard has one.
     pub(crate) fn as_tapped(&self) -> Result<Self, Error> {
+        if self.side() == Some(Side::Internal) && self.tolerance_class().is_some() {
+            return Ok(*self);
+        }
         let medium = self.medium_internal_class();
         // The hole of an external thread is one of the medium class.
         let thread = if self.side() == Some(Side::External) { self.without_class() } else { *self };

@@ -21,6 +21,9 @@ pub struct CardRow {
 /// How many speeds a card shows.
 pub(super) const MOST_CARD_ROWS: usize = 6;
 
+const HALF: Ratio = Length::parts(1, 2);
+const THREE_QUARTERS: Ratio = Length::parts(3, 4);
+
 /// Half, three quarters and all of the speed, with the exact speeds nearest below and above.
 #[inline(never)]
 pub(super) fn fill(
@@ -34,11 +37,8 @@ pub(super) fn fill(
     let (lowest, highest) = (job.machine.lowest_rpm, job.machine.highest_rpm);
     let (below, above) =
         nearest_exact_speeds(lead_mm, rpm, unit, decimals, step, lowest, highest).unwrap_or((None, None));
-    let slower = |numerator| -> Option<Ratio> {
-        let speed = rpm.times(Length::parts(numerator, 4)).ok()?;
-        programmed_speed(speed, step, lowest, highest).ok()
-    };
-    let (half, three_quarters, below) = (slower(2), slower(3), below.map(Length::integer));
+    let slower = |part| programmed_speed(rpm.times(part).ok()?, step, lowest, highest).ok();
+    let (half, three_quarters, below) = (slower(HALF), slower(THREE_QUARTERS), below.map(Length::integer));
     // All but these two stand in order by themselves: an exact speed is no less than half, which is rounded down.
     let (lower, upper) = if below < three_quarters { (below, three_quarters) } else { (three_quarters, below) };
     let speeds = [half, lower, upper, Some(rpm), above.map(Length::integer)];

@@ -79,7 +79,7 @@ pub(super) fn of_feed(
     // Only where nothing gives does the error go into the flanks.
     let tolerance = limits.and_then(|limits| {
         let (low, high) = limits.pitch_diameter_mm;
-        Some(high?.minus(low?).ok()?.to_f64())
+        high?.minus_to_f64(low?).ok()
     });
     let share = match tolerance {
         Some(tolerance) if holder == Holder::Rigid => axial_error.magnitude().to_f64() * ON_PITCH_DIAMETER / tolerance,

@@ -192,8 +192,11 @@ fn r_plane(
         Unit::Mm => (Length::integer(5), Length::ONE),
         Unit::Inch => (Length::parts(127, 25), Length::parts(127, 100)), // 0.2 and 0.05 in
     };
-    let up = needed.over(step)?.round_to(0, Rounding::Up)?.to_length()?.times(step)?;
-    let r_plane = assume(&mut filled.r_plane_mm, usual.max(up), notes, FindingId::RPlaneAssumed);
+    let enough = match needed > usual {
+        true => needed.over(step)?.round_to(0, Rounding::Up)?.to_length()?.times(step)?,
+        false => usual,
+    };
+    let r_plane = assume(&mut filled.r_plane_mm, enough, notes, FindingId::RPlaneAssumed);
     if !r_plane.is_positive() {
         return Err(Error::new(Code::OutOfRange, Field::RPlane)
             .got(r_plane.to_f64())

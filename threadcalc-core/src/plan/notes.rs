@@ -65,23 +65,25 @@ impl Note {
 
 /// The notes in their order: class, drill sets, holder, chamfer, point angle, clearance and R plane at most.
 pub(super) struct Notes {
-    held: [Option<Note>; 7],
+    held: [Note; 7],
+    count: usize,
 }
 
 impl Notes {
     pub(super) const fn new() -> Self {
-        Self { held: [None; 7] }
+        Self { held: [Note::of(FindingId::ClassAssumed); 7], count: 0 }
     }
 
     pub(super) fn push(&mut self, note: Note) {
-        if let Some(free) = self.held.iter_mut().find(|slot| slot.is_none()) {
-            *free = Some(note);
+        if let Some(free) = self.held.get_mut(self.count) {
+            *free = note;
+            self.count = self.count.saturating_add(1);
         }
     }
 
     #[inline(never)]
     pub(super) fn tell(&self, thread: &Thread, findings: &mut Findings<MOST_PLAN_FINDINGS>) {
-        for note in self.held.iter().flatten() {
+        for note in self.held.iter().take(self.count) {
             note.tell(thread, findings);
         }
     }
