@@ -18,9 +18,9 @@ use crate::thread::Thread;
 /// What a check has to say of a program.
 #[pyclass(module = "threadcalc", frozen)]
 pub struct Report {
-    holes: Vec<core::nc::TappedHole>,
+    pub(crate) holes: Vec<core::nc::TappedHole>,
     findings: Vec<core::nc::ProgramFinding>,
-    not_checked: Vec<Unchecked>,
+    pub(crate) not_checked: Vec<Unchecked>,
 }
 
 #[pymethods]
@@ -77,32 +77,50 @@ pub fn check(
     machine: Option<&Bound<'_, PyDict>>,
     tools: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<Report> {
-    let dialect = dialect_of(dialect)?;
-    let mut asked = CheckOptions::default();
-    set_all(options, "", &mut |key, value| asked.set(key, value))?;
-    set_all(machine, "machine.", &mut |key, value| asked.set(key, value))?;
-    let tools = tools.map_or(Ok(Vec::new()), list_of_tools)?;
+    let told = Told::read(dialect, options, machine, tools)?;
     let text = text_of(program)?;
-    let report = py.detach(|| run(&text, &dialect, &asked, &tools));
-    report.map_err(raise)
+    py.detach(|| told.check(&text)).map_err(raise)
 }
 
-fn run(text: &[u8], dialect: &core::Dialect, options: &CheckOptions, tools: &[Tool]) -> Result<Report, Error> {
-    let mut check = ProgramCheck::new(text, dialect, options);
-    tools.iter().try_for_each(|tool| check.add_tool(tool))?;
-    let (mut holes, mut findings) = (Vec::new(), Vec::new());
-    for event in &mut check {
-        match event {
-            Event::Hole(hole) => holes.push(hole),
-            Event::Finding(finding) => findings.push(finding),
-        }
+/// What a check is told beside the program.
+pub(crate) struct Told {
+    dialect: core::Dialect,
+    options: CheckOptions,
+    tools: Vec<Tool>,
+}
+
+impl Told {
+    pub(crate) fn read(
+        dialect: &Bound<'_, PyAny>,
+        options: Option<&Bound<'_, PyDict>>,
+        machine: Option<&Bound<'_, PyDict>>,
+        tools: Option<&Bound<'_, PyAny>>,
+    ) -> PyResult<Self> {
+        let dialect = dialect_of(dialect)?;
+        let mut asked = CheckOptions::default();
+        set_all(options, "", &mut |key, value| asked.set(key, value))?;
+        set_all(machine, "machine.", &mut |key, value| asked.set(key, value))?;
+        let tools = tools.map_or(Ok(Vec::new()), list_of_tools)?;
+        Ok(Self { dialect, options: asked, tools })
     }
-    findings.sort_by_key(|finding| (finding.line(), finding.column(), finding.id().number()));
-    Ok(Report { holes, findings, not_checked: check.not_checked().collect() })
+
+    pub(crate) fn check(&self, text: &[u8]) -> Result<Report, Error> {
+        let mut check = ProgramCheck::new(text, &self.dialect, &self.options);
+        self.tools.iter().try_for_each(|tool| check.add_tool(tool))?;
+        let (mut holes, mut findings) = (Vec::new(), Vec::new());
+        for event in &mut check {
+            match event {
+                Event::Hole(hole) => holes.push(hole),
+                Event::Finding(finding) => findings.push(finding),
+            }
+        }
+        findings.sort_by_key(|finding| (finding.line(), finding.column(), finding.id().number()));
+        Ok(Report { holes, findings, not_checked: check.not_checked().collect() })
+    }
 }
 
 /// The bytes of a program: given, of a text, or of a file.
-fn text_of<'a>(program: &'a Bound<'_, PyAny>) -> PyResult<Cow<'a, [u8]>> {
+pub(crate) fn text_of<'a>(program: &'a Bound<'_, PyAny>) -> PyResult<Cow<'a, [u8]>> {
     if let Ok(bytes) = program.cast::<PyBytes>() {
         return Ok(Cow::Borrowed(bytes.as_bytes()));
     }
