@@ -111,19 +111,26 @@ fn is_told(value: HoleValue, hole: &TappedHole) -> bool {
 }
 
 fn write_change(f: &mut fmt::Formatter<'_>, value: HoleValue, before: &TappedHole, after: &TappedHole) -> fmt::Result {
-    let (mut old, mut new) = (Shown::of(value, before, after.unit), Shown::of(value, after, after.unit));
+    f.write_str(value.name())?;
+    f.write_str(" ")?;
+    let (old, new) = (Shown::of(value, before, after.unit), Shown::of(value, after, after.unit));
     if old.text() == new.text() {
         // Where the decimals do not show it, the exact numbers do.
-        (old, new) = (Shown::exact(value, before), Shown::exact(value, after));
+        return write_pair(f, &Shown::exact(value, before), &Shown::exact(value, after));
     }
-    for part in [value.name(), " ", old.text(), " -> ", new.text(), new.unit()] {
-        f.write_str(part)?;
-    }
+    write_pair(f, &old, &new)?;
     if value == HoleValue::Lead && after.unit == Some(Unit::Inch) {
+        // A pitch in millimetres is not known again in inches.
         let (old, new) = (Shown::of(value, before, Some(Unit::Mm)), Shown::of(value, after, Some(Unit::Mm)));
-        for part in [" (", old.text(), " -> ", new.text(), new.unit(), ")"] {
-            f.write_str(part)?;
-        }
+        f.write_str(" (")?;
+        write_pair(f, &old, &new)?;
+        f.write_str(")")?;
     }
     Ok(())
+}
+
+/// Both with the unit behind them, or behind the one that is known.
+fn write_pair(f: &mut fmt::Formatter<'_>, old: &Shown, new: &Shown) -> fmt::Result {
+    let unit_of_old = if new.unit().is_empty() { old.unit() } else { "" };
+    [old.text(), unit_of_old, " -> ", new.text(), new.unit()].into_iter().try_for_each(|part| f.write_str(part))
 }
