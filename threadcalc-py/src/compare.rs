@@ -20,7 +20,7 @@ impl HoleChange {
     /// "changed", "added" or "removed".
     #[getter]
     fn kind(&self) -> &'static str {
-        self.0.kind()
+        self.0.kind().name()
     }
 
     /// The hole in the old version; None if it is new.

@@ -59,8 +59,8 @@ pub use block::Block;
 pub use checker::Checker;
 pub use comments::BlockComment;
 pub use compare::{
-    Comparison, ComparisonReport, HoleChange, HoleCounts, HoleValue, HoleValues, NEVER_COMPARED, NotCompared, compare,
-    scratch_for,
+    ChangeKind, Comparison, ComparisonReport, HoleChange, HoleCounts, HoleValue, HoleValues, NEVER_COMPARED,
+    NotCompared, compare, scratch_for,
 };
 pub use declared::ThreadSource;
 pub use fault::{Fault, FaultKind};

@@ -6,7 +6,20 @@ use super::shown::Shown;
 use super::values::{Differences, HoleValue, HoleValues};
 use crate::feed::Unit;
 use crate::length::Length;
+use crate::named::named;
 use crate::nc::report::TappedHole;
+
+named! {
+    /// What became of a hole.
+    pub enum ChangeKind {
+        /// It stands in both versions, and something of it is another.
+        Changed = 1 "changed",
+        /// It stands in the new version only.
+        Added = 2 "added",
+        /// It stands in the old version only.
+        Removed = 3 "removed",
+    }
+}
 
 /// A hole that is not what it was.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -34,13 +47,13 @@ impl HoleChange {
         Some(Self { before: before.copied(), after: after.copied(), changed, not_compared })
     }
 
-    /// `changed`, `added` or `removed`.
+    /// What became of it.
     #[must_use]
-    pub const fn kind(&self) -> &'static str {
+    pub const fn kind(&self) -> ChangeKind {
         match (&self.before, &self.after) {
-            (None, _) => "added",
-            (_, None) => "removed",
-            _ => "changed",
+            (None, _) => ChangeKind::Added,
+            (_, None) => ChangeKind::Removed,
+            _ => ChangeKind::Changed,
         }
     }
 }

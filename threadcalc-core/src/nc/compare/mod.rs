@@ -9,7 +9,7 @@ mod report;
 mod shown;
 mod values;
 
-pub use change::HoleChange;
+pub use change::{ChangeKind, HoleChange};
 pub use report::ComparisonReport;
 pub use values::{HoleValue, HoleValues};
 
@@ -161,10 +161,10 @@ impl<'a> Comparison<'a> {
         let length = |holes: &[TappedHole]| u32::try_from(holes.len()).unwrap_or(u32::MAX);
         let mut counts = HoleCounts { before: length(self.old), after: length(self.new), ..HoleCounts::default() };
         for change in self.changes() {
-            let of_kind = match (change.before, change.after) {
-                (None, _) => &mut counts.added,
-                (_, None) => &mut counts.removed,
-                _ => &mut counts.changed,
+            let of_kind = match change.kind() {
+                ChangeKind::Changed => &mut counts.changed,
+                ChangeKind::Added => &mut counts.added,
+                ChangeKind::Removed => &mut counts.removed,
             };
             *of_kind = of_kind.saturating_add(1);
         }
