@@ -40,14 +40,15 @@ static void request_of(csv_row *row, char *json, size_t room)
     strcat(json, "}}");
 }
 
-/* What stands behind every `mark` up to a quote, with ";" for a comma: no text of a change needs an escape. */
+/* The texts of the changes, with ";" for a comma: none needs an escape. */
 static void texts(csv_row *row, const char *answer)
 {
     static const char mark[] = "\"text\":\"";
     static char joined[MOST_TEXT], one[MOST_TEXT];
+    const char *const end = strstr(answer, "\"before_not_checked\"");
     const char *at = answer;
     joined[0] = '\0';
-    while ((at = strstr(at, mark)) != NULL) {
+    while ((at = strstr(at, mark)) != NULL && at < end) {
         size_t length = 0;
         for (at += sizeof mark - 1; *at != '"' && length + 1 < sizeof one; at++) {
             one[length++] = *at == ',' ? ';' : *at;
