@@ -137,3 +137,26 @@ fn stands_alone(line: &[u8]) -> Result<(), Fault> {
     let wrong = Error::new(Code::BadJson, Field::Key);
     Err(wrong.hint_text("beside a check or a comparison stands its id and nothing else").into())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::answer_line;
+
+    #[test]
+    fn what_a_comparison_lacks_is_told_with_its_key() {
+        for (line, told) in [
+            (r#"{"compare": {"schema": 1, "dialect": "unset", "new": ""}}"#, "compare.old"),
+            (r#"{"id": 3, "compare": {"schema": 1, "dialect": "unset", "old": ""}}"#, "compare.new"),
+            (r#"{"compare": {"schema": 1, "old": "", "new": ""}}"#, "dialect"),
+            (r#"{"compare": {"schema": 1, "dialect": "unset", "old": 7, "new": ""}}"#, "old"),
+            (r#"{"compare": {"schema": 1, "dialect": "unset", "program": ""}}"#, "program"),
+            (r#"{"compare": {}, "check": {}}"#, "nothing else"),
+            (r#"{"compare": {}, "more": 1}"#, "nothing else"),
+        ] {
+            let reply = answer_line(line.as_bytes());
+            assert!(reply.contains(r#""ok":false,"error":{"#) && reply.contains(told), "{line}: {reply}");
+        }
+        let same = answer_line(br#"{"id": "a", "compare": {"schema": 1, "dialect": "unset", "old": "", "new": ""}}"#);
+        assert!(same.starts_with(r#"{"id":"a","ok":true,"comparison":{"schema":1,"counts":{"before":0,"#), "{same}");
+    }
+}
