@@ -164,7 +164,7 @@ fn is_same_size(a: &Thread, b: &Thread) -> bool {
 
 /// Lists the places without a partner that are wanted, in their order.
 fn list_lone<'o>(partners: &[u32], order: &'o mut [u32], wanted: impl Fn(u32) -> bool) -> &'o mut [u32] {
-    let lone = (0_u32..).zip(partners).filter(|(place, partner)| **partner == LONE && wanted(*place));
+    let lone = (0..LONE).zip(partners).filter(|(place, partner)| **partner == LONE && wanted(*place));
     let mut count = 0_usize;
     for (slot, (place, _)) in order.iter_mut().zip(lone) {
         *slot = place;

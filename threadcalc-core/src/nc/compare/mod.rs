@@ -150,7 +150,7 @@ impl<'a> Comparison<'a> {
             let mut open =
                 both.clone().filter(|(before, after)| Differences::between(before, after).not_compared.holds(*value));
             let (before, after) = open.next()?;
-            let count = u32::try_from(open.count()).unwrap_or(u32::MAX).saturating_add(1);
+            let count = open.fold(1_u32, |count, _| count.saturating_add(1));
             Some(NotCompared { value: *value, count, before: *before, after: *after })
         })
     }

@@ -48,8 +48,11 @@ pub(super) fn pair_by_place(pairs: &mut Pairs<'_>, old_order: &mut [u32], new_or
         while let (Some(first), Some(second)) = (left.first(), right.first()) {
             let (of_old, of_new) = (old_cell(*first), new_cell(*second));
             let here = of_old.min(of_new);
-            let at_left = left.iter().take_while(|place| old_cell(**place) == here).count();
-            let at_right = right.iter().take_while(|place| new_cell(**place) == here).count();
+            let ends_at = |order: &[u32], is_elsewhere: &dyn Fn(u32) -> bool| {
+                order.iter().position(|place| is_elsewhere(*place)).unwrap_or(order.len())
+            };
+            let at_left = ends_at(left, &|place| old_cell(place) != here);
+            let at_right = ends_at(right, &|place| new_cell(place) != here);
             let (Some((a, rest_left)), Some((b, rest_right))) =
                 (left.split_at_mut_checked(at_left), right.split_at_mut_checked(at_right))
             else {
