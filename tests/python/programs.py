@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import json
+
 import threadcalc as tc
 from table import Cells
 
@@ -56,9 +58,11 @@ def six_digits(lead: object) -> str:
 def nc_compare(row: Cells) -> dict[str, object]:
     old, new = program_of(row, "old"), program_of(row, "new")
     comparison = tc.compare(old, new, dialect=dialect_of(row), options=pairs(row["options"]))
-    texts = [str(change).replace(",", ";") for change in comparison]
+    texts = [str(change).replace(",", ";") for change in comparison.changes]
+    data = comparison.to_dict()
+    assert json.loads(comparison.to_json()) == data
     return {
-        "counts": " ".join(str(count) for count in comparison.counts.values()),
+        "counts": " ".join(str(count) for count in data["counts"].values()),
         "text": " | ".join(texts),
         "not_compared": [f"{value}:{count}" for value, count in comparison.not_compared.items()],
     }
