@@ -1,7 +1,7 @@
 //! What a comparison of two versions does for every program: drawn ones are the same as themselves however they are
 //! written, and a change that is put in is named alone.
 //!
-//! `THREADCALC_COMPARE_CASES` sets the number of cases; 300 if it is not set.
+//! `THREADCALC_COMPARE_CASES` sets the number of cases; 150 if it is not set.
 
 #[path = "support/random.rs"]
 mod random;
@@ -13,7 +13,7 @@ use threadcalc_core::nc::{
 use threadcalc_core::{Code, Dialect, Length, Value};
 
 fn cases() -> u64 {
-    std::env::var("THREADCALC_COMPARE_CASES").ok().map_or(300, |cases| cases.parse().unwrap())
+    std::env::var("THREADCALC_COMPARE_CASES").ok().map_or(150, |cases| cases.parse().unwrap())
 }
 
 fn mill() -> Dialect {
