@@ -34,6 +34,7 @@ for name in tap_hole feed port; do
     done
 done
 check python check_program build/venv/bin/python examples/python/check_program.py
+check python compare_programs build/venv/bin/python examples/python/compare_programs.py
 # The demo shop's ten holes need JSON, which C has not.
 check rust plan_shop cargo run -q --example plan_shop
 check python plan_shop build/venv/bin/python examples/python/plan_shop.py

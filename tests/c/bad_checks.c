@@ -80,8 +80,35 @@ static void text(void)
             threadcalc_check_json(program, 4, TEXT("{\"schema\":1}"), answer, sizeof answer, &needed, NULL));
 }
 
+static void comparison(void)
+{
+    char answer[8192];
+    size_t needed;
+    const uint8_t *const old = (const uint8_t *)"M30\n", *const tapping = (const uint8_t *)"G84 X0 Y0 Z-1. R1. F1.\n";
+    CHECK(threadcalc_compare_json(old, 4, tapping, 23, TEXT(REQUEST "}"), answer, sizeof answer, &needed, NULL)
+          == THREADCALC_STATUS_OK);
+    CHECK(answer[0] == '{' && answer[needed - 2] == '}' && strstr(answer, "\"added\":1,"));
+    /* Empty texts are programs. */
+    CHECK(threadcalc_compare_json(old, 0, tapping, 0, TEXT(REQUEST "}"), answer, sizeof answer, &needed, NULL)
+          == THREADCALC_STATUS_OK);
+    REFUSED(THREADCALC_STATUS_BUFFER_TOO_SHORT, answer,
+            threadcalc_compare_json(old, 4, tapping, 23, TEXT(REQUEST "}"), answer, 8, &needed, NULL));
+    REFUSED(THREADCALC_STATUS_NULL_POINTER, answer,
+            threadcalc_compare_json(NULL, 4, tapping, 23, TEXT(REQUEST "}"), answer, sizeof answer, &needed, NULL));
+    REFUSED(THREADCALC_STATUS_NULL_POINTER, answer,
+            threadcalc_compare_json(old, 4, NULL, 23, TEXT(REQUEST "}"), answer, sizeof answer, &needed, NULL));
+    REFUSED(THREADCALC_STATUS_BAD_JSON, answer,
+            threadcalc_compare_json(old, 4, tapping, 23, TEXT(REQUEST), answer, sizeof answer, &needed, NULL));
+    REFUSED(THREADCALC_STATUS_UNKNOWN_KEY, answer,
+            threadcalc_compare_json(old, 4, tapping, 23, TEXT(REQUEST ",\"old\":\"\"}"), answer, sizeof answer, &needed,
+                                    NULL));
+    REFUSED(THREADCALC_STATUS_MISSING, answer,
+            threadcalc_compare_json(old, 4, tapping, 23, TEXT("{\"schema\":1}"), answer, sizeof answer, &needed, NULL));
+}
+
 void bad_checks(void)
 {
     handle();
     text();
+    comparison();
 }

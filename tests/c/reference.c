@@ -85,6 +85,21 @@ void reference_join(char *words, size_t capacity, const char *mark, const char *
     snprintf(words + length, capacity - length, "%s%s", length ? mark : "", word);
 }
 
+size_t reference_program(csv_row *row, const char *column, uint8_t *program, size_t capacity)
+{
+    const size_t length = csv_bytes(row, column, program, capacity);
+    size_t from, to = 0;
+    for (from = 0; from < length; from++) {
+        if (from + 2 < length && memcmp(program + from, " | ", 3) == 0) {
+            program[to++] = '\n';
+            from += 2;
+        } else {
+            program[to++] = program[from];
+        }
+    }
+    return to;
+}
+
 void reference_exact_text(csv_row *row, const char *column, threadcalc_ratio_t got)
 {
     char text[64] = "";
@@ -197,6 +212,7 @@ int main(void)
     reference_taps();
     reference_gauges();
     reference_checks();
+    reference_compare();
     reference_identified();
     printf("reference: %lu rows passed, %lu failed\n", (unsigned long)csv_passed, (unsigned long)csv_failed);
     return csv_failed > 0 || csv_passed == 0;

@@ -47,6 +47,9 @@ int32_t reference_hole(csv_row *row);
 /* Adds a word to words that are separated by blanks, or by another mark. */
 void reference_join(char *words, size_t capacity, const char *mark, const char *word);
 
+/* The program in a cell: its lines stand with " | " between them. Returns its length. */
+size_t reference_program(csv_row *row, const char *column, uint8_t *program, size_t capacity);
+
 /* An exact number as text in a list, so that an empty cell is "none". */
 void reference_exact_text(csv_row *row, const char *column, threadcalc_ratio_t got);
 
@@ -91,6 +94,7 @@ void reference_borders(void);
 void reference_taps(void);
 void reference_gauges(void);
 void reference_checks(void);
+void reference_compare(void);
 void reference_identified(void);
 
 #endif

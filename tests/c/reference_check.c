@@ -122,22 +122,6 @@ static int32_t set_tool(csv_row *row, void *target, const char *key, const char 
     return THREADCALC_STATUS_OK;
 }
 
-/* The program of a row: its lines stand with " | " between them. */
-static size_t program_of(csv_row *row, uint8_t *program)
-{
-    const size_t length = csv_bytes(row, "program", program, MOST_TEXT);
-    size_t from, to = 0;
-    for (from = 0; from < length; from++) {
-        if (from + 2 < length && memcmp(program + from, " | ", 3) == 0) {
-            program[to++] = '\n';
-            from += 2;
-        } else {
-            program[to++] = program[from];
-        }
-    }
-    return to;
-}
-
 static void keep(void *place, const threadcalc_program_event_t *event)
 {
     found_findings *const found = place;
@@ -221,7 +205,8 @@ static int32_t check(csv_row *row)
     if (!status && *csv_cell(row, "tools")) {
         status = threadcalc_checker_add_tool(checker, &tool, &row->error);
     }
-    status = status ? status : reference_in_pieces(checker, program, program_of(row, program), PIECE, keep, &found, &row->error);
+    status = status ? status : reference_in_pieces(checker, program, reference_program(row, "program", program, sizeof program), PIECE,
+                                                   keep, &found, &row->error);
     if (!status && !has_call(checker)) {
         compare(row, &found);
     }

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import json
+
 import threadcalc as tc
 from table import Cells
 
@@ -22,14 +24,21 @@ def nested(flat: dict[str, str]) -> dict[str, object]:
     return found
 
 
-def nc_check(row: Cells) -> dict[str, object]:
+def dialect_of(row: Cells) -> tc.Dialect:
     fields = pairs(row["dialect"])
-    dialect = tc.Dialect(fields.pop("base", "unset"), **nested(fields))
+    return tc.Dialect(fields.pop("base", "unset"), **nested(fields))
+
+
+def program_of(row: Cells, column: str) -> bytes:
+    return row.bytes(column).replace(b" | ", b"\n")
+
+
+def nc_check(row: Cells) -> dict[str, object]:
+    dialect = dialect_of(row)
     told = nested(pairs(row["options"]))
     machine = told.pop("machine", None)
     tools = [pairs(cell.strip()) for cell in row["tools"].split("|") if cell.strip()]
-    program = row.bytes("program").replace(b" | ", b"\n")
-    report = tc.check(program, dialect=dialect, options=told, machine=machine, tools=tools)
+    report = tc.check(program_of(row, "program"), dialect=dialect, options=told, machine=machine, tools=tools)
     wanted = row["findings"]
     told_of = [one for one in report.findings if one.severity != "info" or one.id in wanted]
     told_of.sort(key=lambda one: (one.line, one.id))
@@ -46,4 +55,17 @@ def six_digits(lead: object) -> str:
     return text.removesuffix(".0")
 
 
-OPERATIONS = (nc_check,)
+def nc_compare(row: Cells) -> dict[str, object]:
+    old, new = program_of(row, "old"), program_of(row, "new")
+    comparison = tc.compare(old, new, dialect=dialect_of(row), options=pairs(row["options"]))
+    texts = [str(change).replace(",", ";") for change in comparison.changes]
+    data = comparison.to_dict()
+    assert json.loads(comparison.to_json()) == data
+    return {
+        "counts": " ".join(str(count) for count in data["counts"].values()),
+        "text": " | ".join(texts),
+        "not_compared": [f"{value}:{count}" for value, count in comparison.not_compared.items()],
+    }
+
+
+OPERATIONS = (nc_check, nc_compare)

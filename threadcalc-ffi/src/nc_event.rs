@@ -2,10 +2,10 @@
 
 use core::ffi::c_char;
 
-use threadcalc_core::Hand;
 use threadcalc_core::nc::{Event, FindingNumber, ProgramFinding, TappedHole, ThreadSource};
+use threadcalc_core::{FeedMode, Hand, Unit};
 
-use crate::choices::threadcalc_hand;
+use crate::choices::{threadcalc_hand, threadcalc_mode, threadcalc_unit};
 use crate::finding_ids::threadcalc_severity;
 use crate::memory::{Zeroed, display_text, fill, fixed_text, or_zeros};
 use crate::nc_choices::{
@@ -102,6 +102,16 @@ pub struct threadcalc_program_event_t {
     pub replaces: i32,
     /// Unused, 0.
     pub reserved: i32,
+    /// Of a hole: where it is in the program's X, in mm; of several the last one; 0/0 if it is not known.
+    pub x_mm: threadcalc_ratio_t,
+    /// Of a hole: the same in Y.
+    pub y_mm: threadcalc_ratio_t,
+    /// Of a hole: the unit that the program is in; 0 if it does not say.
+    pub unit: threadcalc_unit,
+    /// Of a hole: the feed mode that holds; 0 if the program does not say.
+    pub feed_mode: threadcalc_mode,
+    /// Of a hole: the work offset that both are counted from, "G54", "G54.1 P2".
+    pub work_offset: [c_char; 24],
 }
 
 // SAFETY: integers, doubles and arrays of these.
@@ -131,6 +141,11 @@ impl threadcalc_program_event_t {
             speed_rpm: threadcalc_ratio_t::of_option(hole.speed_rpm),
             feed: threadcalc_ratio_t::of_option(hole.feed),
             depth_mm: threadcalc_ratio_t::of_option(hole.depth_mm),
+            x_mm: threadcalc_ratio_t::of_option(hole.x_mm),
+            y_mm: threadcalc_ratio_t::of_option(hole.y_mm),
+            unit: hole.unit.map_or(0, Unit::number),
+            feed_mode: hole.feed_mode.map_or(0, FeedMode::number),
+            work_offset: display_text(hole.work_offset),
             ..or_zeros(None)
         }
     }

@@ -21,43 +21,40 @@ pub(crate) struct CheckRequest {
     dialect: Option<Dialect>,
     options: CheckOptions,
     tools: Vec<Tool>,
-    /// The program, where it stands in the request.
-    program: Option<Vec<u8>>,
-    has_program: bool,
+    /// The programs, where they stand in the request, by their keys.
+    programs: Vec<(String, Vec<u8>)>,
+    program_keys: &'static [&'static str],
 }
 
 impl CheckRequest {
     /// Reads a request whose program is handed over beside it.
-    fn read(text: &[u8]) -> Result<Self, Fault> {
+    pub(crate) fn read(text: &[u8]) -> Result<Self, Fault> {
         if text.len() > LONGEST_REQUEST {
             let fault = Error::new(Code::TooLong, Field::Job).at_byte(LONGEST_REQUEST);
             return Err(fault.hint_text("at most 65536 bytes").into());
         }
-        Self::read_all(text, false)
+        Self::read_with(text, &[])
     }
 
-    /// Reads a request that holds its program.
-    pub(crate) fn read_with_program(text: &[u8]) -> Result<Self, Fault> {
-        Self::read_all(text, true)
-    }
-
-    fn read_all(text: &[u8], has_program: bool) -> Result<Self, Fault> {
+    /// Reads a request that holds programs under these keys.
+    pub(crate) fn read_with(text: &[u8], program_keys: &'static [&'static str]) -> Result<Self, Fault> {
         let (options, tools) = (CheckOptions::default(), Vec::new());
-        let mut request = Self { dialect: None, options, tools, program: None, has_program };
+        let mut request = Self { dialect: None, options, tools, programs: Vec::new(), program_keys };
         read_into(&mut request, text, None)?;
         Ok(request)
     }
 
-    /// Checks the program that stands in the request.
-    pub(crate) fn check_own(&self) -> Result<Checked, Fault> {
+    /// Checks a program that stands in the request, which is told as `path` where it is missing.
+    pub(crate) fn check_own(&self, key: &str, path: &str) -> Result<Checked, Fault> {
         let missing = || Fault {
-            error: Error::new(Code::Missing, Field::Key).hint_text("\"program\": its text"),
-            key: Some("check.program".into()),
+            error: Error::new(Code::Missing, Field::Key).hint_text("the text of a program"),
+            key: Some(path.into()),
         };
-        self.check(self.program.as_deref().ok_or_else(missing)?)
+        let own = self.programs.iter().find(|(known, _)| known == key);
+        self.check(&own.ok_or_else(missing)?.1)
     }
 
-    fn check(&self, program: &[u8]) -> Result<Checked, Fault> {
+    pub(crate) fn check(&self, program: &[u8]) -> Result<Checked, Fault> {
         let dialect = self.dialect.ok_or_else(|| Error::new(Code::Missing, Field::Dialect).hint_text(DIALECTS))?;
         let mut check = ProgramCheck::new(program, &dialect, &self.options);
         self.tools.iter().try_for_each(|tool| check.add_tool(tool))?;
@@ -84,11 +81,11 @@ impl Filled for CheckRequest {
     fn set(&mut self, key: &str, value: Value<'_>) -> Result<(), Error> {
         match key {
             "schema" => return Job::default().set(key, value),
-            "program" if self.has_program => {
+            _ if self.program_keys.contains(&key) => {
                 let Value::Text(text) = value else {
                     return Err(Error::new(Code::UnknownValue, Field::Key).hint_text("a text"));
                 };
-                self.program = Some(text.to_vec());
+                self.programs.push((key.into(), text.to_vec()));
                 return Ok(());
             }
             "dialect" => {
@@ -138,6 +135,14 @@ pub(crate) struct Checked {
 impl Checked {
     pub(crate) fn report(&self) -> Report<'_> {
         Report { tapped_holes: &self.holes, findings: &self.findings, not_checked: &self.not_checked }
+    }
+
+    pub(crate) fn holes(&self) -> &[threadcalc_core::nc::TappedHole] {
+        &self.holes
+    }
+
+    pub(crate) fn not_checked(&self) -> &[threadcalc_core::nc::Unchecked] {
+        &self.not_checked
     }
 }
 

@@ -90,8 +90,7 @@ pub fn check(
     let dialect = dialect_of(dialect)?;
     let (asked, tools) = told_of(options, machine, tools)?;
     let text = text_of(program)?;
-    let report = py.detach(|| run(&text, &dialect, &asked, &tools));
-    report.map_err(raise)
+    py.detach(|| run(&text, &dialect, &asked, &tools)).map_err(raise)
 }
 
 /// What a check is told beside the program and its dialect.
@@ -123,7 +122,7 @@ pub fn run(text: &[u8], dialect: &core::Dialect, options: &CheckOptions, tools: 
 }
 
 /// The bytes of a program: given, of a text, or of a file.
-fn text_of<'a>(program: &'a Bound<'_, PyAny>) -> PyResult<Cow<'a, [u8]>> {
+pub(crate) fn text_of<'a>(program: &'a Bound<'_, PyAny>) -> PyResult<Cow<'a, [u8]>> {
     if let Ok(bytes) = program.cast::<PyBytes>() {
         return Ok(Cow::Borrowed(bytes.as_bytes()));
     }

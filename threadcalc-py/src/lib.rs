@@ -17,6 +17,7 @@ mod blind_hole;
 mod bottoming;
 mod check;
 mod comment;
+mod compare;
 mod countersink;
 mod cutting;
 mod cycle;
@@ -63,6 +64,8 @@ mod _threadcalc {
     use crate::check::{Report, check};
     #[pymodule_export]
     use crate::comment::{Comment, FoundThread, read_comment};
+    #[pymodule_export]
+    use crate::compare::{Comparison, HoleChange, compare};
     #[pymodule_export]
     use crate::countersink::{Countersunk, UsualCountersink, countersink, usual_countersink};
     #[pymodule_export]

@@ -81,6 +81,36 @@ impl TappedHole {
         self.0.tool
     }
 
+    /// Where the hole is in the program's X, in mm; of several the last one. None if it is not known.
+    #[getter]
+    fn x_mm<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyAny>>> {
+        optional_fraction(py, self.0.x_mm)
+    }
+
+    /// The same in Y.
+    #[getter]
+    fn y_mm<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyAny>>> {
+        optional_fraction(py, self.0.y_mm)
+    }
+
+    /// The work offset that both are counted from, "G54" or "G54.1 P2"; "G54" if the program names none.
+    #[getter]
+    fn work_offset(&self) -> String {
+        self.0.work_offset.to_string()
+    }
+
+    /// "mm" or "inch": the unit that the program is in; None if it does not say.
+    #[getter]
+    fn unit(&self) -> Option<&'static str> {
+        self.0.unit.map(|unit| unit.name())
+    }
+
+    /// "per_minute" or "per_revolution": the feed mode that holds; None if the program does not say.
+    #[getter]
+    fn feed_mode(&self) -> Option<&'static str> {
+        self.0.feed_mode.map(|mode| mode.name())
+    }
+
     fn __repr__(&self) -> String {
         let lead = self.0.lead_mm.map_or_else(|| String::from("not known"), |lead| lead.to_string());
         format!("<TappedHole line {}: lead {lead}>", self.0.line)

@@ -84,3 +84,20 @@ pub fn json(_state: &mut State, input: &mut Input<'_>) {
     let report: serde_json::Value = serde_json::from_str(&report).expect("a report is JSON");
     assert!(report["tapped_holes"][0]["lead_mm"] == "1", "{report}");
 }
+
+pub fn compare(_state: &mut State, input: &mut Input<'_>) {
+    let (old, new) = (Exact::new(&program(input)), Exact::new(&program(input)));
+    let request = Exact::new(br#"{"schema":1,"dialect":"rs274ngc"}"#);
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let compared = text_of(input, |place, room, needed, error| unsafe {
+        let (before, after) = ((old.pointer(), old.length()), (new.pointer(), new.length()));
+        let request = (request.pointer(), request.length());
+        threadcalc_compare_json(before.0, before.1, after.0, after.1, request.0, request.1, place, room, needed, error)
+    });
+    let Some(compared) = compared else { return };
+    let compared: serde_json::Value = serde_json::from_str(&compared).expect("a comparison is JSON");
+    let count = |name: &str| compared["counts"][name].as_u64().expect("a count");
+    let changes = compared["changes"].as_array().expect("changes").len() as u64;
+    assert_eq!(changes, count("changed") + count("added") + count("removed"), "{compared}");
+    assert_eq!(count("before") + count("added"), count("after") + count("removed"), "{compared}");
+}

@@ -50,7 +50,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 81] = [
+const OPERATIONS: [Operation; 82] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -132,6 +132,7 @@ const OPERATIONS: [Operation; 81] = [
     taps::usual_limit,
     checks::pieces,
     checks::json,
+    checks::compare,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.

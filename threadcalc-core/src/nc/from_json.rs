@@ -13,6 +13,8 @@ use super::finding::{
 use super::finding_id::ProgramFindingId;
 use super::list::List;
 use super::report::{Reason, TappedHole, Unchecked};
+use super::work_offset::WorkOffset;
+use crate::feed::{FeedMode, Unit};
 use crate::finding::Severity;
 use crate::length::Length;
 use crate::text::Text;
@@ -51,7 +53,7 @@ macro_rules! by_name {
         }
     )+};
 }
-by_name!(EvidenceKind, Hand, ProgramFindingId, ProgramNumberKey, Reason, Severity, ThreadSource);
+by_name!(EvidenceKind, FeedMode, Hand, ProgramFindingId, ProgramNumberKey, Reason, Severity, ThreadSource, Unit);
 
 impl FromText for Length {
     fn from_text(text: &str) -> Option<Self> {
@@ -62,6 +64,12 @@ impl FromText for Length {
 impl FromText for Thread {
     fn from_text(text: &str) -> Option<Self> {
         Self::read(text.as_bytes()).ok()
+    }
+}
+
+impl FromText for WorkOffset {
+    fn from_text(text: &str) -> Option<Self> {
+        Self::read(text)
     }
 }
 
@@ -237,9 +245,8 @@ impl<'de> Deserialize<'de> for ProgramFinding {
         finding.thread = of(read.thread);
         finding.reading = read.reading.0;
         finding.certain = read.certain;
-        let suggestion = read.suggestion.0;
-        let put = if read.replaces { Self::write_over } else { Self::write };
-        Ok(put(finding, suggestion.as_str()))
+        finding.replaces = read.replaces;
+        Ok(finding.write(read.suggestion.0.as_str()))
     }
 }
 
@@ -259,6 +266,11 @@ impl<'de> Deserialize<'de> for TappedHole {
             source: Option<Read<ThreadSource>>,
             tool: Option<u32>,
             program: Option<u64>,
+            x_mm: Option<Read<Length>>,
+            y_mm: Option<Read<Length>>,
+            work_offset: Read<WorkOffset>,
+            unit: Option<Read<Unit>>,
+            feed_mode: Option<Read<FeedMode>>,
         }
         let read = Fields::deserialize(deserializer)?;
         Ok(Self {
@@ -274,6 +286,11 @@ impl<'de> Deserialize<'de> for TappedHole {
             source: of(read.source),
             tool: read.tool,
             program: read.program,
+            x_mm: of(read.x_mm),
+            y_mm: of(read.y_mm),
+            work_offset: read.work_offset.0,
+            unit: of(read.unit),
+            feed_mode: of(read.feed_mode),
         })
     }
 }

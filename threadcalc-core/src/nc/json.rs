@@ -34,6 +34,11 @@ impl Serialize for TappedHole {
             "source": self.source,
             "tool": self.tool,
             "program": self.program,
+            "x_mm": self.x_mm,
+            "y_mm": self.y_mm,
+            "work_offset": self.work_offset,
+            "unit": self.unit,
+            "feed_mode": self.feed_mode,
         )
     }
 }

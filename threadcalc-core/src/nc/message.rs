@@ -20,10 +20,10 @@ impl<'a> Message<'a> {
 impl fmt::Display for Message<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let mut rest = self.0.id().message();
-        while let Some((plain, behind)) = rest.split_once('[') {
+        while let Some((plain, behind)) = cut(rest, b'[') {
             self.part(plain, f)?;
-            let (optional, behind) = behind.split_once(']').unwrap_or((behind, ""));
-            if names(optional).all(|name| self.has(name)) {
+            let (optional, behind) = cut(behind, b']').unwrap_or((behind, ""));
+            if self.knows(optional) {
                 self.part(optional, f)?;
             }
             rest = behind;
@@ -32,17 +32,18 @@ impl fmt::Display for Message<'_> {
     }
 }
 
-/// The names in a part of a message.
-fn names(part: &str) -> impl Iterator<Item = &str> {
-    part.split('{').skip(1).filter_map(|behind| behind.split_once('}').map(|(name, _)| name))
+/// What stands before the first of a mark and behind it. The search for a character of the standard library can panic.
+fn cut(text: &str, mark: u8) -> Option<(&str, &str)> {
+    let place = text.bytes().position(|byte| byte == mark)?;
+    Some((text.get(..place)?, text.get(place.saturating_add(1)..)?))
 }
 
 impl Message<'_> {
     fn part(&self, part: &str, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let mut rest = part;
-        while let Some((plain, behind)) = rest.split_once('{') {
+        while let Some((plain, behind)) = cut(rest, b'{') {
             f.write_str(plain)?;
-            let (name, behind) = behind.split_once('}').unwrap_or((behind, ""));
+            let (name, behind) = cut(behind, b'}').unwrap_or((behind, ""));
             self.value(name, f)?;
             rest = behind;
         }
@@ -54,7 +55,7 @@ impl Message<'_> {
             "reading" => f.write_str(self.0.reading()),
             "pitch" => self.pitch(ProgramNumberKey::Tpi, ProgramNumberKey::PitchMm, f),
             "next_pitch" => self.pitch(ProgramNumberKey::NextTpi, ProgramNumberKey::NextPitchMm, f),
-            _ => match (self.number(name.trim_end_matches('+')), name.ends_with('+')) {
+            _ => match (self.number(name.strip_suffix("+").unwrap_or(name)), name.ends_with("+")) {
                 (Some((key, FindingNumber::Double(value))), true) => {
                     write(key, libm::fabs(value), f)?;
                     f.write_str(if value < 0.0 { " mm below" } else { " mm above" })
@@ -73,8 +74,20 @@ impl Message<'_> {
         f.write_str(unit)
     }
 
+    /// Whether every number of a part is there.
+    fn knows(&self, part: &str) -> bool {
+        let mut rest = part;
+        while let Some((name, behind)) = cut(rest, b'{').and_then(|(_, behind)| cut(behind, b'}')) {
+            if !self.has(name) {
+                return false;
+            }
+            rest = behind;
+        }
+        true
+    }
+
     fn has(&self, name: &str) -> bool {
-        let name = match name.trim_end_matches('+') {
+        let name = match name.strip_suffix("+").unwrap_or(name) {
             "pitch" => ProgramNumberKey::PitchMm.name(),
             "next_pitch" => ProgramNumberKey::NextPitchMm.name(),
             name => name,

@@ -10,6 +10,7 @@ mod block;
 mod checker;
 mod codes;
 mod comments;
+mod compare;
 mod cut;
 mod declared;
 mod drilled;
@@ -59,11 +60,16 @@ mod values;
 mod variables;
 mod word;
 mod words;
+mod work_offset;
 
 pub use crate::series::{PitchSystem, PitchSystems};
 pub use block::Block;
 pub use checker::Checker;
 pub use comments::BlockComment;
+pub use compare::{
+    ChangeKind, Comparison, ComparisonReport, HoleChange, HoleCounts, HoleValue, HoleValues, NEVER_COMPARED,
+    NotCompared, compare, scratch_for,
+};
 pub use declared::ThreadSource;
 pub use fault::{Fault, FaultKind};
 pub use finding::{
@@ -84,3 +90,4 @@ pub use reader::{Blocks, Reader, ReaderSettings, Taken};
 pub use report::{CHECK_CAUTIONS, Event, NEVER_CHECKED, Reason, Report, TappedHole, Unchecked};
 pub use variables::{Variable, Variables};
 pub use word::{Assignment, InnerDelete, Word, WordValue, code_tenths};
+pub use work_offset::WorkOffset;

@@ -2,6 +2,8 @@
 
 use super::declared::ThreadSource;
 use super::finding::ProgramFinding;
+use super::work_offset::WorkOffset;
+use crate::feed::{FeedMode, Unit};
 use crate::length::Length;
 use crate::named::named;
 use crate::thread::{Hand, Thread};
@@ -34,6 +36,16 @@ pub struct TappedHole {
     pub tool: Option<u32>,
     /// The number of the program.
     pub program: Option<u64>,
+    /// Where the hole is in the program's X, in mm; of several the last one. None if it is not known.
+    pub x_mm: Option<Length>,
+    /// The same in Y.
+    pub y_mm: Option<Length>,
+    /// The work offset that both are counted from; G54 if the program names none.
+    pub work_offset: WorkOffset,
+    /// The unit that the program is in; None if it does not say.
+    pub unit: Option<Unit>,
+    /// The feed mode that holds; None if the program does not say.
+    pub feed_mode: Option<FeedMode>,
 }
 
 /// What comes out of a check, in the order in which it is known.

@@ -7,7 +7,8 @@ use super::finding::{FindingNumber, ProgramFinding, ProgramNumberKey};
 use super::finding_id::ProgramFindingId as Id;
 use super::judge::{BeforeChange, Judge, Tapping};
 use super::report::{Event, Reason, TappedHole};
-use super::state::{Effects, Motion};
+use super::state::{Effects, Mode, Motion};
+use super::work_offset::WorkOffset;
 use crate::dialect::CodeText;
 use crate::length::Length;
 use crate::motion::Holder;
@@ -101,6 +102,14 @@ impl Judge {
             source: declared.map(|declared| declared.source),
             tool: self.state.tool.and_then(|tool| tool.value),
             program: self.state.program,
+            x_mm: self.state.position.x,
+            y_mm: self.state.position.y,
+            work_offset: WorkOffset::of_state(self.state.work_offset),
+            unit: self.state.unit(),
+            feed_mode: self.state.mode.and_then(|mode| match mode.value {
+                Mode::Feed(mode) => Some(mode),
+                Mode::InverseTime => None,
+            }),
         }
     }
 

@@ -10,11 +10,11 @@ use threadcalc_core::nc::{
 use threadcalc_core::{Dialect, Error, Length, Severity, Value};
 
 /// `key=value; key=value`
-fn pairs(cell: &str) -> impl Iterator<Item = (&str, &str)> {
+pub fn pairs(cell: &str) -> impl Iterator<Item = (&str, &str)> {
     cell.split("; ").filter_map(|pair| pair.split_once('='))
 }
 
-fn dialect(cell: &str) -> Result<Dialect, Error> {
+pub fn dialect(cell: &str) -> Result<Dialect, Error> {
     let mut dialect = Dialect::unset();
     for (key, value) in pairs(cell) {
         match key {

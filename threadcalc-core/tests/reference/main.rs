@@ -1,6 +1,7 @@
 //! Every table of `tests/reference`, row by row: the same rows that the C and Python doors run.
 
 mod checks;
+mod comparing;
 mod cutting;
 mod cycles;
 mod depths;

@@ -1,6 +1,8 @@
-//! The committed schemas of the JSON of jobs, plans and reports: made from the tables of this folder, and held against
-//! the keys that a job takes and the text that the library writes.
+//! The committed schemas of the JSON of jobs, plans, reports and comparisons: made from the tables of this folder, and
+//! held against the keys that a job takes and the text that the library writes.
 
+mod comparison;
+mod comparisons;
 mod job;
 #[path = "../support/jobs.rs"]
 #[allow(dead_code, reason = "the hash is for another test")]
@@ -56,6 +58,11 @@ fn the_committed_schema_of_a_plan_is_that_of_its_tables() {
 #[test]
 fn the_committed_schema_of_a_report_is_that_of_its_tables() {
     assert_committed("report.schema.json", &report::report());
+}
+
+#[test]
+fn the_committed_schema_of_a_comparison_is_that_of_its_tables() {
+    assert_committed("comparison.schema.json", &comparison::comparison());
 }
 
 /// Every key of the objects, dotted: what stands in `machine` is `machine.…`.
@@ -144,6 +151,28 @@ fn what_may_be_null_in_a_report_is_null_in_some_and_not_in_others() {
     assert_eq!(nulls, nullable, "null in a report against null in the schema");
     let unseen: Vec<_> = nullable.difference(&values).collect();
     assert!(unseen.is_empty(), "always null in a report: {unseen:?}");
+}
+
+#[test]
+fn the_schema_of_a_comparison_has_exactly_the_keys_that_are_written() {
+    let mut written = Objects::new();
+    comparisons::each(|comparison| seen(comparison, "", &mut written));
+    let listed = listed(&committed("comparison.schema.json"));
+    for (path, keys) in &listed {
+        let written = written.get(path).unwrap_or_else(|| panic!("no comparison of tests/schema has {path}"));
+        assert_same(&format!("{path:?} of a comparison"), keys, written);
+    }
+    assert_same("a comparison: its objects", &listed.into_keys().collect(), &written.into_keys().collect());
+}
+
+#[test]
+fn what_may_be_null_in_a_comparison_is_null_in_some_and_not_in_others() {
+    let (mut nulls, mut values, mut nullable) = (BTreeSet::new(), BTreeSet::new(), BTreeSet::new());
+    comparisons::each(|comparison| shapes::nulls(comparison, "", &mut nulls, &mut values));
+    shapes::nullable(&committed("comparison.schema.json"), &mut nullable);
+    assert_eq!(nulls, nullable, "null in a comparison against null in the schema");
+    let unseen: Vec<_> = nullable.difference(&values).collect();
+    assert!(unseen.is_empty(), "always null in a comparison: {unseen:?}");
 }
 
 /// The library's own refusal lists the choices: they are those of the schema.

@@ -2,7 +2,7 @@
 
 use serde_json::{Value, json};
 use threadcalc_core::nc::{EvidenceKind, ProgramFindingId, ProgramNumberKey, Reason, ThreadSource};
-use threadcalc_core::{Hand, SCHEMA, Severity};
+use threadcalc_core::{FeedMode, Hand, SCHEMA, Severity, Unit};
 
 use crate::words::{
     Key, always, choice, exact, flag, list, may, must, names, object, schema, some_of, text, whole, written,
@@ -20,7 +20,7 @@ fn keys() -> Vec<Key> {
 }
 
 #[rustfmt::skip]
-fn hole() -> Vec<Key> {
+pub fn hole() -> Vec<Key> {
     vec![
         must("line", whole(1), "The line, from 1."),
         must("number", whole(1), "Which of the program's tapping blocks it is, from 1."),
@@ -34,6 +34,11 @@ fn hole() -> Vec<Key> {
         may("source", choice(ThreadSource::ALL), "Who names the thread."),
         may("tool", whole(0), "The tool in the spindle, T; null if it is not known."),
         may("program", whole(0), "The number of the program; null if it has none."),
+        may("x_mm", exact(), "Where the hole is in the program's X in mm, of several the last one; null if it is not known."),
+        may("y_mm", exact(), "The same in Y."),
+        must("work_offset", text(), "The work offset that both are counted from; G54 if the program names none."),
+        may("unit", choice(Unit::ALL), "The unit that the program is in; null if it does not say."),
+        may("feed_mode", choice(FeedMode::ALL), "The feed mode that holds; null if the program does not say."),
     ]
 }
 
@@ -72,7 +77,7 @@ fn evidence() -> Vec<Key> {
 }
 
 #[rustfmt::skip]
-fn unchecked() -> Vec<Key> {
+pub fn unchecked() -> Vec<Key> {
     vec![
         must("reason", choice(Reason::ALL), "Why."),
         must("text", text(), "The same in words."),

@@ -7,10 +7,11 @@ use threadcalc_core::nc::{CheckOptions, Event, ProgramCheck, Report};
 use threadcalc_core::{Dialect, Value};
 
 /// Beside the programs of `tests/nc`: no lead, no hand, no thread, a call that leads to a wrong hole, a depth that
-/// cannot be computed, and no tool.
+/// cannot be computed, no tool, no place and no unit.
 const MORE: &[&str] = &[
     "O1 (M6)\nG17 G21 G90 G94\nG98 G84 X0 Y0 Z#5 R5. F#6\nG80\nM30\n",
     "O3\nG17 G21 G90 G94 G54\nT1 M6 (TAP M6)\nG43 H1 Z5. S500 M3\nM98 P7\nG80\nM30\nO7\nG98 G84 X0 Y0 Z-12. R5. F800.\nM99\n",
+    "G98 G84 X#9 Y#8 Z-1. R1. F1.\nM30\n",
     "G17 G21 G90 G94\nG43 H1 Z5. S500 M4\nG98 G84 X0 Y0 Z-12. R5. F500.\nG80\nM30\nG1 X5.\n",
     "G17 G21 G90 G94\nT1 M6 (TAP M6)\nG43 H1 Z5. S500 M3\nG51.1 X0\nG98 G84 X1. Y0 Z-12. R5. F500.\nG80\nM30\n",
 ];

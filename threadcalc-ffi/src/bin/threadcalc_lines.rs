@@ -1,7 +1,7 @@
-//! Serves plans and checks as JSON lines: one job, or one program to check, a line on standard input, one reply a
-//! line on standard output.
+//! Serves plans, checks and comparisons as JSON lines: one job, one program to check, or two versions of one to compare,
+//! a line on standard input, one reply a line on standard output.
 //!
-//! Replies come in the order of the requests and are flushed one by one. A line that is neither is a
+//! Replies come in the order of the requests and are flushed one by one. A line that is none of these is a
 //! reply with an error, never the end. Exit status 0 at the end of input, 1 if a stream fails.
 
 use std::io::{BufRead, ErrorKind, Write};

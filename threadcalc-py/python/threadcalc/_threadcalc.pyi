@@ -6,7 +6,7 @@ int, Fraction, Decimal, str or float goes in. A float stands for its shortest de
 ``TypeError``, every bad value is ``ThreadcalcError``.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from decimal import Decimal
 from fractions import Fraction
 from os import PathLike
@@ -26,6 +26,7 @@ __all__ = [
     "ChamferForm",
     "ChamferReading",
     "Comment",
+    "Comparison",
     "Countersunk",
     "Cycle",
     "Depths",
@@ -43,6 +44,7 @@ __all__ = [
     "GearFit",
     "HolderClearance",
     "HolderTravel",
+    "HoleChange",
     "HoleNote",
     "Identification",
     "IsoTap",
@@ -81,6 +83,7 @@ __all__ = [
     "chamfers_for_full_thread",
     "chamfers_that_fit",
     "check",
+    "compare",
     "countersink",
     "cycle",
     "depths",
@@ -166,6 +169,7 @@ _Tap: TypeAlias = Literal["cut", "form"]
 _Basis: TypeAlias = Literal["3H/4", "5H/8"]
 _Side: TypeAlias = Literal["internal", "external"]
 _Hand: TypeAlias = Literal["right", "left"]
+_HoleValue: TypeAlias = Literal["lead", "depth", "hand", "speed", "count", "thread", "tool", "place"]
 _Set: TypeAlias = Literal["metric", "number", "letter", "fractional"]
 _Holder: TypeAlias = Literal["rigid", "tension_compression", "floating"]
 _ReturnTo: TypeAlias = Literal["r_plane", "initial"]
@@ -3775,6 +3779,21 @@ class TappedHole:
     @property
     def tool(self) -> int | None:
         """The tool in the spindle."""
+    @property
+    def x_mm(self) -> Fraction | None:
+        """Where the hole is in the program's X, in mm; of several the last one. None if it is not known."""
+    @property
+    def y_mm(self) -> Fraction | None:
+        """The same in Y."""
+    @property
+    def work_offset(self) -> str:
+        """The work offset that both are counted from, "G54" or "G54.1 P2"; "G54" if the program names none."""
+    @property
+    def unit(self) -> _Unit | None:
+        """The unit that the program is in; None if it does not say."""
+    @property
+    def feed_mode(self) -> _Mode | None:
+        """The feed mode that holds; None if the program does not say."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -4124,5 +4143,94 @@ def write_baseline(programs: Iterable[AuditedProgram], path: str | PathLike[str]
     >>> with tempfile.TemporaryDirectory() as folder:
     ...     write_baseline([], os.path.join(folder, "known.jsonl"))
     0
+
+@final
+class HoleChange:
+    """A hole that is not what it was. ``str`` of it is one line: which hole, where it stands in both versions, and what
+    has changed from what to what, in the unit of the new version."""
+
+    @property
+    def kind(self) -> Literal["changed", "added", "removed"]:
+        """What became of it."""
+    @property
+    def before(self) -> TappedHole | None:
+        """The hole in the old version; None if it is new."""
+    @property
+    def after(self) -> TappedHole | None:
+        """The hole in the new version; None if it is gone."""
+    @property
+    def changed(self) -> list[_HoleValue]:
+        """What has changed; empty for a hole that is new or gone."""
+    @property
+    def not_compared(self) -> list[_HoleValue]:
+        """What was not known on either side."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class Comparison:
+    """What has become of the tapped holes of a program. ``str`` of it has a line for every change, and says what was not
+    compared; ``len`` is the number of changes.
+
+    It says nothing of whether either version is right: ``check`` the new one.
+    """
+
+    @property
+    def changes(self) -> list[HoleChange]:
+        """What has changed: the holes of the new version in their order, then those that it no longer has."""
+    @property
+    def not_compared(self) -> dict[_HoleValue, int]:
+        """At how many holes a value was known on neither side, by its name."""
+    @property
+    def counts(self) -> dict[Literal["before", "after", "changed", "added", "removed"], int]:
+        """How many tapping blocks there are "before" and "after", and how many are "changed", "added" and "removed"."""
+    def to_json(self) -> str:
+        """The comparison as the text of its JSON, by schema/comparison.schema.json."""
+    def to_dict(self) -> dict[str, _Json]:
+        """The comparison as a dict: its JSON, parsed."""
+    def __iter__(self) -> Iterator[HoleChange]: ...
+    def __len__(self) -> int: ...
+
+def compare(
+    old: bytes | str | PathLike[str],
+    new: bytes | str | PathLike[str],
+    *,
+    dialect: _DialectLike,
+    options: dict[str, Any] | None = None,
+    machine: dict[str, Any] | None = None,
+    tools: Iterable[dict[str, Any]] | None = None,
+) -> Comparison:
+    """Compares the tapped holes of two versions of a program: lead, depth, hand, speed, count, thread, tool and place.
+
+    A hole is found again by its place: work offset, X and Y, and at one place by the order of visits. What is left,
+    holes that have moved and those whose place depends on a variable, is paired in the order of the program so that
+    most agree, then by thread or lead. Comments, numbers of blocks, the unit and the feed mode change nothing: where S,
+    the feed mode or the unit is another, leads within 0.01 % are the same, and where the unit is, lengths within
+    0.002 mm. What is known on one side only has changed; what is known on neither is not compared. Other threads run
+    meanwhile.
+
+    Args:
+        old: The old version as bytes or text, or the path of its file.
+        new: The new version.
+        dialect: Of both, as ``check`` takes it.
+        options: As ``check`` takes them.
+        machine: As ``check`` takes it.
+        tools: The tool list of both, as ``check`` takes it.
+
+    Raises:
+        ThreadcalcError: Those of ``check``.
+        OSError: If a file cannot be read.
+
+    >>> old = "G17 G21 G90 G94\\nT1 M6 (TAP M8)\\nS640 M3\\nG98 G84 X0 Y0 Z-12. R5. F800.\\nX20.\\nG80\\nM30\\n"
+    >>> new = old.replace("X20.", "N9 (NEW)\\nX20. F1024.\\nX40.")
+    >>> comparison = compare(old, new, dialect="rs274ngc")
+    >>> for change in comparison:
+    ...     print(change)
+    hole 2, line 6 (before: hole 2, line 5): lead 1.25 -> 1.6 mm
+    hole 3, line 7 added: lead 1.6 mm, depth 12 mm, hand right, speed 640 rpm, thread M8x1.25, tool 1, place X40 Y0 G54
+    >>> comparison.counts
+    {'before': 2, 'after': 3, 'changed': 1, 'added': 1, 'removed': 0}
+
+    Source: longest common subsequence, common practice of comparing texts.
     """
 
