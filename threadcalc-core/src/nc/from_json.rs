@@ -245,8 +245,9 @@ impl<'de> Deserialize<'de> for ProgramFinding {
         finding.thread = of(read.thread);
         finding.reading = read.reading.0;
         finding.certain = read.certain;
-        finding.replaces = read.replaces;
-        Ok(finding.write(read.suggestion.0.as_str()))
+        let suggestion = read.suggestion.0;
+        let put = if read.replaces { Self::write_over } else { Self::write };
+        Ok(put(finding, suggestion.as_str()))
     }
 }
 
