@@ -3,10 +3,10 @@
  * threadcalc: threads and tapped holes, exact and offline.
  *
  * Every call is safe from any thread at any time: no global state, no files, no locale, and no
- * allocation but in threadcalc_plan_json, threadcalc_plan_json_with_error and threadcalc_check_json.
- * These three read a text of any shape: they take memory from the heap while they run, and give all
- * of it back; where there is none left, the process ends. Lengths are in millimetres, speeds in turns per minute, unless a
- * name says otherwise. Calls return 0 on success, else the number of an error
+ * allocation but in threadcalc_plan_json, threadcalc_plan_json_with_error, threadcalc_check_json and
+ * threadcalc_compare_json. These four read a text of any shape: they take memory from the heap while
+ * they run, and give all of it back; where there is none left, the process ends. Lengths are in
+ * millimetres, speeds in turns per minute, unless a name says otherwise. Calls return 0 on success, else the number of an error
  * (threadcalc_status_name), and write results only on success. Pointers are checked for NULL;
  * otherwise they must point to what their type says. The last argument `error` may be NULL. Text in
  * is pointer and length, UTF-8, no NUL needed; text out is buffer, capacity and the length needed,
@@ -6061,6 +6061,26 @@ typedef struct {
      * Unused, 0.
      */
     int32_t reserved;
+    /**
+     * Of a hole: where it is in the program's X, in mm; of several the last one; 0/0 if it is not known.
+     */
+    threadcalc_ratio_t x_mm;
+    /**
+     * Of a hole: the same in Y.
+     */
+    threadcalc_ratio_t y_mm;
+    /**
+     * Of a hole: the unit that the program is in; 0 if it does not say.
+     */
+    threadcalc_unit unit;
+    /**
+     * Of a hole: the feed mode that holds; 0 if the program does not say.
+     */
+    threadcalc_mode feed_mode;
+    /**
+     * Of a hole: the work offset that both are counted from, "G54", "G54.1 P2".
+     */
+    char work_offset[24];
 } threadcalc_program_event_t;
 
 /**
@@ -8337,6 +8357,29 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_checker_not_checked(
     size_t index,
     threadcalc_unchecked_t *unchecked,
     size_t unchecked_size,
+    threadcalc_error_t *error);
+
+/**
+ * Compares two versions of a program: the JSON text of what is known in, the JSON text of what has become of the
+ * tapped holes out. UTF-8; needed counts the NUL.
+ *
+ * The programs are bytes, of any encoding. The request is that of threadcalc_check_json and holds for both. A hole is
+ * found again by work offset, X and Y, then by order and thread. The answer is that of schema/comparison.schema.json:
+ * each change with the hole before and after and a line of text, and what was known on neither side. It says nothing
+ * of whether either version is right. Memory is taken from the heap while the call runs.
+ * Errors: those of threadcalc_check_json.
+ * Source: as threadcalc_check_json.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_compare_json(
+    const uint8_t *old_program,
+    size_t old_length,
+    const uint8_t *new_program,
+    size_t new_length,
+    const uint8_t *request,
+    size_t request_length,
+    char *text,
+    size_t capacity,
+    size_t *needed,
     threadcalc_error_t *error);
 
 /**
