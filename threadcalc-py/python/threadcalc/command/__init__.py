@@ -10,6 +10,7 @@ from importlib.metadata import version
 
 import click
 
+from threadcalc.command.audit import audit
 from threadcalc.command.check import check
 from threadcalc.command.explain import explain
 from threadcalc.command.identify import identify
@@ -23,8 +24,8 @@ __all__ = ["main"]
     "threadcalc",
     cls=OneLine,
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 80},
-    epilog="Exit status: 0 if nothing of severity error was found, 1 if something was, 2 if the command was used wrongly "
-    "or something could not be read.",
+    epilog="Exit status: 0 if nothing of severity error was found, 1 if something was, 2 if the command was used "
+    "wrongly or something could not be read.",
 )
 @click.version_option(version("threadcalc"), prog_name="threadcalc", message="%(prog)s %(version)s")
 def main() -> None:
@@ -35,5 +36,5 @@ def main() -> None:
     """
 
 
-for _command in (plan, check, identify, explain):
+for _command in (plan, check, audit, identify, explain):
     main.add_command(_command)
