@@ -46,7 +46,8 @@ def test_the_most_dangerous_comes_first(archive: pathlib.Path) -> None:
         "warning a.nc length-offset-missing",
     ]
     told = " ".join(done.stdout.split())
-    assert "the thread has 1 mm: 7.2 mm off at the bottom: write F500. because: M6x1 named in line 2, S set in line 4" in told
+    why = "because: M6x1 named in line 2, S set in line 4"
+    assert f"the thread has 1 mm: 7.2 mm off at the bottom: write F500. {why}" in told
     assert "e.bin: binary" in told and "files: 5 of 5" in told and done.stderr == ""
     assert done.stdout.endswith("Prove out: guards shut, above the part, single block, rapid reduced.\n")
 
@@ -77,10 +78,11 @@ def test_what_the_baseline_knows_is_not_listed(archive: pathlib.Path) -> None:
     again = run("audit", str(archive), *DIALECT, "--baseline", known)
     assert heads(again.stdout) == [] and "silenced" in again.stdout
     (archive / "c.nc").write_bytes(CLEAN.replace(b"Z-12.", b"Z-11.").replace(b"F500.", b"F450."))
-    assert heads(run("audit", str(archive), *DIALECT, "--baseline", known, status=1).stdout) == ["error c.nc lead-mismatch"]
-    log = results(run("audit", str(archive), *DIALECT, "--baseline", known, "--sarif", status=1).stdout)
+    asked = ("audit", str(archive), *DIALECT, "--baseline", known)
+    assert heads(run(*asked, status=1).stdout) == ["error c.nc lead-mismatch"]
+    log = results(run(*asked, "--sarif", status=1).stdout)
     assert ["suppressions" in result for result in log] == [True, True, False, True]
-    lines = run("audit", str(archive), *DIALECT, "--baseline", known, "--json", status=1).stdout.splitlines()
+    lines = run(*asked, "--json", status=1).stdout.splitlines()
     assert [json.loads(line)["silenced"] for line in lines] == [[0], [0], [], [0], []]
 
 
@@ -105,7 +107,8 @@ def test_every_folder_may_have_its_own_dialect(archive: pathlib.Path) -> None:
 def test_suffixes_and_sizes(archive: pathlib.Path) -> None:
     most = len(CLEAN) - 1
     told = run("audit", str(archive), *DIALECT, "--suffix", ".nc", "--largest-bytes", str(most)).stdout
-    assert f"c.nc: too-large: {len(CLEAN)} bytes, at most {most}" in " ".join(told.split()) and "left out by their names: 1" in told
+    assert f"c.nc: too-large: {len(CLEAN)} bytes, at most {most}" in " ".join(told.split())
+    assert "left out by their names: 1" in told
 
 
 @pytest.mark.parametrize(

@@ -89,7 +89,8 @@ def test_a_result_has_its_place_its_grounds_and_its_fix() -> None:
     column = SMALL.splitlines()[4].index(b"F800.") + 1
     region = {"startLine": 5, "startColumn": column, "endColumn": column + len("F800.")}
     assert place["physicalLocation"] == {"artifactLocation": {"uri": "manifolds/port%201.nc"}, "region": region}
-    said = [(one["message"]["text"], one["physicalLocation"]["region"]["startLine"]) for one in wrong["relatedLocations"]]
+    related = wrong["relatedLocations"]
+    said = [(one["message"]["text"], one["physicalLocation"]["region"]["startLine"]) for one in related]
     assert ("thread named in line 2", 2) in said and ("S set in line 4", 4) in said
     (fix,) = wrong["fixes"]
     (change,) = fix["artifactChanges"]
@@ -118,7 +119,8 @@ def test_levels_notes_and_what_was_not_checked(tmp_path: pathlib.Path) -> None:
     texts = [note["message"]["text"] for note in notes]
     assert "not checked: the lead could not be computed" in texts and "not checked: binary" in texts
     assert "never checked, no text shows it: switches and overrides at the machine" in texts
-    uris = {place["physicalLocation"]["artifactLocation"]["uri"] for note in notes for place in note.get("locations", ())}
+    places = [place["physicalLocation"] for note in notes for place in note.get("locations", ())]
+    uris = {place["artifactLocation"]["uri"] for place in places}
     assert uris == {(tmp_path / "a.nc").as_uri(), "pic%25ture%E9.nc"}
 
 

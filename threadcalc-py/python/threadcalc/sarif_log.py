@@ -1,6 +1,6 @@
 """Reports as SARIF 2.1.0, the OASIS standard for results of static analysis, which editors and servers read.
 
-Plain dictionaries: the schema of the standard, which the tests hold them against, says more about them than classes would.
+Plain dictionaries: the schema of the standard, which the tests hold them against, says more of them than classes would.
 """
 
 from __future__ import annotations

@@ -24,8 +24,8 @@ __all__ = ["main"]
     "threadcalc",
     cls=OneLine,
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 80},
-    epilog="Exit status: 0 if nothing of severity error was found, 1 if something was, 2 if the command was used wrongly "
-    "or something could not be read.",
+    epilog="Exit status: 0 if nothing of severity error was found, 1 if something was, 2 if the command was used "
+    "wrongly or something could not be read.",
 )
 @click.version_option(version("threadcalc"), prog_name="threadcalc", message="%(prog)s %(version)s")
 def main() -> None:

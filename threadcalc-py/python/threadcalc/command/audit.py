@@ -34,10 +34,17 @@ def _dialect_of_folder(text: str) -> tuple[str, threadcalc.Dialect]:
 
 @click.command()
 @click.argument("paths", nargs=-1, required=True, type=click.Path(), metavar="PATH...")
-@click.option("--dialect", type=dialect_named, help="rs274ngc, unset, or a file of JSON.")
-@click.option("--dialect-of", type=_dialect_of_folder, multiple=True, metavar="FOLDER=DIALECT", help="The deepest counts.")
+@click.option("--dialect", type=dialect_named, metavar="DIALECT", help="rs274ngc, unset, or a file of JSON.")
+@click.option(
+    "--dialect-of",
+    "folders",
+    type=_dialect_of_folder,
+    multiple=True,
+    metavar="FOLDER=DIALECT",
+    help="A folder's own; the deepest counts.",
+)
 @checked_under
-@click.option("--suffix", "suffixes", multiple=True, help="How names of programs end, such as .nc; all files otherwise.")
+@click.option("--suffix", "suffixes", multiple=True, help="How names of programs end, such as .nc; else all files.")
 @click.option("--largest-bytes", type=int, help="Larger files are skipped.")
 @click.option("--workers", type=click.IntRange(min=1), help="Files at a time; one for each processor otherwise.")
 @click.option("--baseline", type=click.Path(), help="Known findings, which are not listed again.")
@@ -48,7 +55,7 @@ def _dialect_of_folder(text: str) -> tuple[str, threadcalc.Dialect]:
 def audit(
     paths: tuple[str, ...],
     dialect: threadcalc.Dialect | None,
-    dialect_of: tuple[tuple[str, threadcalc.Dialect], ...],
+    folders: tuple[tuple[str, threadcalc.Dialect], ...],
     options: tuple[str, ...],
     machine: str | None,
     tools: str | None,
@@ -62,7 +69,7 @@ def audit(
     many holes before what touches few. Then what was not checked and why, and a summary.
     """
     given = {key: value for key, value in told.items() if value}
-    asked = asked_of(options, machine, tools) | {"dialect": _dialects(paths, dialect, dict(dialect_of))}
+    asked = asked_of(options, machine, tools) | {"dialect": _dialects(paths, dialect, dict(folders))}
     with refused():
         running = threadcalc.audit(paths, **asked, **given)
     forms: dict[str | None, type[_Out]] = {"json": _Json, "sarif": _Sarif, None: _Text}
@@ -100,7 +107,8 @@ def _shown_progress(running: threadcalc.Audit, out: _Out) -> Iterator[threadcalc
                 out.add(program)
                 yield program
     except KeyboardInterrupt:
-        raise Refusal(f"stopped after {running.done} of {running.total} files; --resume goes on from a journal") from None
+        far = f"stopped after {running.done} of {running.total} files"
+        raise Refusal(f"{far}; --resume goes on from a journal") from None
 
 
 def _status(summary: threadcalc.AuditSummary) -> int:
@@ -133,14 +141,11 @@ class _Text:
 
     def close(self, summary: threadcalc.AuditSummary) -> None:
         # A stable sort: those of one danger stay in the order of the files.
-        for _, text in sorted(self._found, key=lambda found: found[0]):
-            click.echo(wrapped(text))
+        lines = [text for _, text in sorted(self._found, key=lambda found: found[0])]
         if self._skipped:
-            click.echo("not checked:")
-        for text in self._skipped:
-            click.echo(wrapped(text))
-        click.echo(wrapped(str(summary)))
-        click.echo("\n".join(threadcalc.check(b"", dialect="unset").cautions))
+            lines += ["not checked:", *self._skipped]
+        lines += [str(summary), *threadcalc.check(b"", dialect="unset").cautions]
+        click.echo(wrapped("\n".join(lines)))
 
 
 def _danger(finding: threadcalc.ProgramFinding) -> tuple[Any, ...]:

@@ -11,7 +11,16 @@ import click
 import threadcalc
 from threadcalc.command.page import shown, wrapped
 from threadcalc.command.refusal import FOUND, WRONG, Refusal, complain, refused
-from threadcalc.command.told import DIALECTS, INPUT, checked_under, dialect_named, pairs, read_bytes, read_json, read_object
+from threadcalc.command.told import (
+    DIALECTS,
+    INPUT,
+    checked_under,
+    dialect_named,
+    pairs,
+    read_bytes,
+    read_json,
+    read_object,
+)
 from threadcalc.sarif_log import SarifLog
 
 __all__ = ["asked_of", "check", "has_errors"]
@@ -19,7 +28,7 @@ __all__ = ["asked_of", "check", "has_errors"]
 
 @click.command()
 @click.argument("programs", nargs=-1, required=True, type=INPUT, metavar="PROGRAM...")
-@click.option("--dialect", type=dialect_named, help="rs274ngc, unset, or a file of JSON.")
+@click.option("--dialect", type=dialect_named, metavar="DIALECT", help="rs274ngc, unset, or a file of JSON.")
 @checked_under
 @click.option("--json", "form", flag_value="json", help="A line of JSON for each program.")
 @click.option("--sarif", "form", flag_value="sarif", help="One SARIF 2.1.0 log of all programs.")
@@ -38,7 +47,7 @@ def check(programs: tuple[str, ...], dialect: threadcalc.Dialect | None, form: s
 
 
 def asked_of(options: tuple[str, ...], machine: str | None, tools: str | None) -> Any:
-    """What a check is told beside the dialect, as its keywords; what it refuses, it refuses before the first program."""
+    """What a check is told beside the dialect, as keywords; what it refuses, it refuses before the first program."""
     asked: Any = {
         "options": pairs(options),
         "machine": read_object(machine) if machine else None,

@@ -15,11 +15,13 @@ def wrapped(text: str) -> str:
     """The same lines, those that are too long continued below, further in."""
     lines = []
     for line in text.splitlines():
+        if len(line) <= _COLUMNS:
+            lines.append(line)
+            continue
         margin = line[: len(line) - len(line.lstrip())] + "    "
-        broken = textwrap.wrap(
+        lines += textwrap.wrap(
             line, _COLUMNS, subsequent_indent=margin, break_long_words=False, break_on_hyphens=False
         )
-        lines += broken or [""]
     return "\n".join(lines)
 
 

@@ -28,8 +28,13 @@ __all__ = ["plan"]
 @click.option("--depth-mm", "full_thread_depth_mm", help="Full thread on the drawing (full_thread_depth_mm).")
 @click.option("--tap", help="cut or form.")
 @click.option("--holder", help="rigid, tension_compression or floating.")
-@click.option("--dialect", type=dialect_named, help="rs274ngc, unset, or a file of JSON; without one no words are given.")
-@click.option("--set", "more", multiple=True, metavar="KEY=VALUE", help="Any other key of a job: machine.highest_rpm=6000")
+@click.option(
+    "--dialect",
+    type=dialect_named,
+    metavar="DIALECT",
+    help="rs274ngc, unset, or a file of JSON; without one no words are given.",
+)
+@click.option("--set", "more", multiple=True, metavar="KEY=VALUE", help="Any other key: machine.highest_rpm=6000")
 @click.option("--json", "as_json", is_flag=True, help="A line of JSON for each plan.")
 def plan(job: str | None, more: tuple[str, ...], as_json: bool, **told: Any) -> None:
     """Plans a tapped hole: "7/16-14 UNC-2B" with options, or --job.
