@@ -23,6 +23,10 @@ fn compares_programs() {
         let mut scratch = vec![7; scratch_for(old.len(), new.len())];
         let comparison = compare(&old, &new, &mut scratch)?;
         let HoleCounts { before, after, changed, added, removed, .. } = comparison.counts();
+        for change in comparison.changes() {
+            let text = change.to_string();
+            assert!(change.changed.iter().all(|value| text.contains(&format!("{value} "))), "{text}");
+        }
         let changes: Vec<_> = comparison.changes().map(|change| change.to_string().replace(',', ";")).collect();
         let open: Vec<_> = comparison.not_compared().map(|open| format!("{}:{}", open.value, open.count)).collect();
         Ok(vec![
