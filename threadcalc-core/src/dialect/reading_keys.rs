@@ -125,7 +125,7 @@ fn no_value(key: &str) -> Error {
 }
 
 fn slot_of<'a>(words: &'a mut DecimalsByWord, key: &str) -> Option<&'a mut Option<u8>> {
-    let (word, unit) = key.split_once('.')?;
+    let (word, unit) = key.split_once(['.'])?;
     let of = match word {
         "axis" => &mut words.axis,
         "F_per_min" => &mut words.feed_per_minute,

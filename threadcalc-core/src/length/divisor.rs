@@ -76,8 +76,14 @@ impl Factor {
 macro_rules! rounded_quotient {
     ($top:expr, $bottom:expr, $rounding:expr) => {{
         let (top, bottom) = ($top, $bottom);
-        match (top.checked_div_euclid(bottom), top.checked_rem_euclid(bottom)) {
+        match (top.checked_div(bottom), top.checked_rem(bottom)) {
             (Some(quotient), Some(rest)) => {
+                // Down, so that the rest is 0 or more. The library's own way of it can panic where it is inlined.
+                let (quotient, rest) = match (rest < 0, bottom > 0) {
+                    (false, _) => (quotient, rest),
+                    (true, true) => (quotient.wrapping_sub(1), rest.wrapping_add(bottom)),
+                    (true, false) => (quotient.wrapping_add(1), rest.wrapping_sub(bottom)),
+                };
                 let up = match $rounding {
                     Rounding::Down => false,
                     Rounding::Up => rest != 0,

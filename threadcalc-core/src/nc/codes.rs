@@ -15,7 +15,7 @@ impl Code {
     /// Of a dialect's text, such as `G84.2`.
     fn of(text: &CodeText) -> Option<Self> {
         let (letter, digits) = text.as_str().split_at_checked(1)?;
-        let (whole, tenth) = digits.split_once('.').unwrap_or((digits, "0"));
+        let (whole, tenth) = digits.split_once(['.']).unwrap_or((digits, "0"));
         let tenths = whole.parse::<u32>().ok()?.checked_mul(10)?.checked_add(tenth.parse().ok()?)?;
         Some(Self { letter: *letter.as_bytes().first()?, tenths })
     }

@@ -61,7 +61,8 @@ impl Report<'_> {
     fn known(&self, what: &str, is: fn(&TappedHole) -> bool, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(what)?;
         f.write_str(" known in ")?;
-        count(self.tapped_holes.iter().filter(|hole| is(hole)).count(), f)
+        let known = self.tapped_holes.iter().fold(0_usize, |sum, hole| sum.saturating_add(usize::from(is(hole))));
+        count(known, f)
     }
 }
 

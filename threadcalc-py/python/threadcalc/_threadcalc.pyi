@@ -4143,6 +4143,7 @@ def write_baseline(programs: Iterable[AuditedProgram], path: str | PathLike[str]
     >>> with tempfile.TemporaryDirectory() as folder:
     ...     write_baseline([], os.path.join(folder, "known.jsonl"))
     0
+    """
 
 @final
 class HoleChange:
