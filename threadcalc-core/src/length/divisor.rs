@@ -72,12 +72,17 @@ impl Factor {
     }
 }
 
-/// The quotient of two whole numbers of one type, rounded; `None` if the divisor is 0.
+/// The quotient of two whole numbers of one type by a positive one, rounded; `None` if the divisor is 0.
 macro_rules! rounded_quotient {
     ($top:expr, $bottom:expr, $rounding:expr) => {{
         let (top, bottom) = ($top, $bottom);
-        match (top.checked_div_euclid(bottom), top.checked_rem_euclid(bottom)) {
+        match (top.checked_div(bottom), top.checked_rem(bottom)) {
             (Some(quotient), Some(rest)) => {
+                // Down, where the machine divides towards 0.
+                let (quotient, rest) = match rest < 0 {
+                    true => (quotient.wrapping_sub(1), rest.wrapping_add(bottom)),
+                    false => (quotient, rest),
+                };
                 let up = match $rounding {
                     Rounding::Down => false,
                     Rounding::Up => rest != 0,
