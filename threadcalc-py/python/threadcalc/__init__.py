@@ -132,6 +132,7 @@ from threadcalc._threadcalc import (
     turns_to_speed,
     usual_countersink,
     usual_tap_limit,
+    usual_tap_limit_for_plating,
 )
 from threadcalc.errors import DesignationError, ThreadcalcError
 
@@ -266,4 +267,5 @@ __all__ = [
     "turns_to_speed",
     "usual_countersink",
     "usual_tap_limit",
+    "usual_tap_limit_for_plating",
 ]
