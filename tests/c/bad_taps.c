@@ -139,6 +139,8 @@ static void of_limits(void)
     CHECK(threadcalc_h_limit_for_plating(&thread, &plating, NULL, NULL) == IS_NULL);
     REFUSED(IS_NULL, found, threadcalc_usual_tap_limit(NULL, &found, NULL));
     CHECK(threadcalc_usual_tap_limit(&thread, NULL, NULL) == IS_NULL);
+    REFUSED(IS_NULL, found, threadcalc_usual_tap_limit_for_plating(NULL, &plating, &found, NULL));
+    CHECK(threadcalc_usual_tap_limit_for_plating(&thread, &plating, NULL, NULL) == IS_NULL);
     REFUSED(RANGE, found, threadcalc_h_limit_for_plating(&thread, &negative, &found, NULL));
     CHECK(threadcalc_h_limit_for_plating(&thread, NULL, &found, NULL) == OK);
     CHECK(found.letter == THREADCALC_LIMIT_LETTER_H && found.number == 1);

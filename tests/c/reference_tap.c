@@ -163,7 +163,10 @@ static const char *limit_text(threadcalc_tap_limit_t limit, char *text, size_t c
     return text;
 }
 
-static int32_t h_limit_for_plating(csv_row *row)
+typedef threadcalc_status(THREADCALC_CALL *for_plating)(const threadcalc_thread_t *, const threadcalc_ratio_t *,
+                                                        threadcalc_tap_limit_t *, threadcalc_error_t *);
+
+static int32_t limit_for_plating(csv_row *row, for_plating call)
 {
     threadcalc_thread_t thread;
     threadcalc_ratio_t plating;
@@ -174,12 +177,22 @@ static int32_t h_limit_for_plating(csv_row *row)
         status = reference_number(row, "plating_um", &plating);
     }
     if (status == OK) {
-        status = threadcalc_h_limit_for_plating(&thread, &plating, &found, &row->error);
+        status = call(&thread, &plating, &found, &row->error);
     }
     if (status == OK) {
         csv_text(row, "limit", limit_text(found, text, sizeof text));
     }
     return status;
+}
+
+static int32_t h_limit_for_plating(csv_row *row)
+{
+    return limit_for_plating(row, threadcalc_h_limit_for_plating);
+}
+
+static int32_t usual_tap_limit_for_plating(csv_row *row)
+{
+    return limit_for_plating(row, threadcalc_usual_tap_limit_for_plating);
 }
 
 static int32_t usual_tap_limit(csv_row *row)
@@ -283,6 +296,7 @@ void reference_taps(void)
     csv_run("tap_limit", tap_limit);
     csv_run("h_limit_for_plating", h_limit_for_plating);
     csv_run("usual_tap_limit", usual_tap_limit);
+    csv_run("usual_tap_limit_for_plating", usual_tap_limit_for_plating);
     csv_run("shank_mark", shank_mark);
     csv_run("judge_tap", judge_tap);
 }

@@ -111,6 +111,10 @@ def usual_tap_limit(row: Cells) -> dict[str, object]:
     return {"limit": str(tc.usual_tap_limit(thread(row)))}
 
 
+def usual_tap_limit_for_plating(row: Cells) -> dict[str, object]:
+    return {"limit": str(tc.usual_tap_limit_for_plating(thread(row), row["plating_um"]))}
+
+
 def shank_mark(row: Cells) -> dict[str, object]:
     mark = tc.read_shank_mark(row.bytes("text"))
     texts = {
@@ -150,4 +154,5 @@ OPERATIONS = (
     tap_limit,
     trimmed_depth,
     usual_tap_limit,
+    usual_tap_limit_for_plating,
 )

@@ -361,7 +361,7 @@ impl Length {
     }
 }
 
-/// `top / bottom` for whole numbers, rounded; `None` if `bottom` is 0.
+/// `top / bottom` for whole numbers, `bottom` positive, rounded; `None` if `bottom` is 0.
 #[inline]
 pub(crate) fn divide(top: i128, bottom: i128, rounding: Rounding) -> Option<i128> {
     // Nearly every quotient fits 64 bits, where a division costs a fraction.

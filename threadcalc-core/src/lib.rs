@@ -106,6 +106,7 @@ pub use series::{Near, NearThreads, Series, choice, is_iso_262, near, standard_t
 pub use tap::{
     ChamferForm, IsoTap, IsoTapClass, LimitLetter, ShankMark, Suits, TapAdvice, TapJob, TapKind, TapLimit,
     chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark, usual_tap_limit,
+    usual_tap_limit_for_plating,
 };
 pub use taper_depth::{TaperDepthRequest, TaperDepths, taper_depths};
 pub use text::Text;

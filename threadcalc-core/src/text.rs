@@ -40,8 +40,10 @@ impl<const N: usize> Text<N> {
     #[must_use]
     pub fn push(&mut self, more: &str) -> bool {
         let start = usize::from(self.length);
-        let Some(end) = start.checked_add(more.len()) else { return false };
-        let (Ok(length), Some(room)) = (u8::try_from(end), self.bytes.get_mut(start..end)) else { return false };
+        let Some(Ok(length)) = start.checked_add(more.len()).map(u8::try_from) else { return false };
+        // Of the length of the text itself: a copy of another length would be a panic.
+        let room = self.bytes.get_mut(start..).and_then(|rest| rest.get_mut(..more.len()));
+        let Some(room) = room else { return false };
         room.copy_from_slice(more.as_bytes());
         self.length = length;
         true

@@ -6,6 +6,7 @@ use core::mem::offset_of;
 use threadcalc_core::{
     ChamferForm, Code, Error, Field, Form, Hand, Hole, IsoTapClass, Length, LimitLetter, Range, ShankMark, TapJob,
     TapLimit, Thread, ToleranceClass, h_limit_for_plating, judge_tap, read_shank_mark, usual_tap_limit,
+    usual_tap_limit_for_plating,
 };
 
 use crate::choices::{threadcalc_hand, threadcalc_hole};
@@ -96,12 +97,14 @@ pub unsafe extern "C" fn threadcalc_tap_limit_pitch_diameter_mm(
     unsafe { of_limit(limit, thread, pitch_diameter_mm, error, TapLimit::pitch_diameter_mm) }
 }
 
-/// The limit of a ground tap that tap makers recommend to cut a class of Unified thread in the usual materials,
-/// not plated: a recommendation and no standard. GO and NOT GO decide.
+/// The limit of a ground tap that tap makers recommend to cut a class of thread in the usual materials, not
+/// plated, H for Unified and D for metric threads: a recommendation and no standard. GO and NOT GO decide.
 ///
-/// Errors: class-unset, does-not-apply (an external class, a thread that is not Unified), not-sourced (other
-/// classes than 2B and 3B, other sizes than those of UNC and UNF up to 3/4-10), those of threadcalc_thread_write.
-/// Source: a tap maker's printed recommendations for classes 2B and 3B; common practice.
+/// Errors: class-unset, does-not-apply (an external class, a pipe thread), not-sourced (other classes than 2B,
+/// 3B and 6H, other Unified sizes than those of UNC and UNF up to 3/4-10, other metric ones than M1.6, M1.8, M5
+/// to M8 coarse, M10 and M10x1.25), those of threadcalc_thread_write.
+/// Source: a tap maker's printed recommendations for classes 2B and 3B. D: printed recommendations for 6H (M1.6,
+/// M1.8) and the one limit for which a tap maker's printed list has each of the other sizes; common practice.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_usual_tap_limit(
     thread: *const threadcalc_thread_t,
@@ -114,6 +117,23 @@ pub unsafe extern "C" fn threadcalc_usual_tap_limit(
         place.write(threadcalc_tap_limit_t::of(usual_tap_limit(&thread)?));
         Ok(())
     })
+}
+
+/// The limit of a ground tap for a thread that is gauged after plating: the usual one, raised by what the plating
+/// closes the pitch diameter over the step of 0.0005 in (H) or 0.013 mm (D), rounded up.
+///
+/// plating_um is the thickness on the surface in um, 0 to 1000; it closes the pitch diameter of a 60 degree
+/// thread by four times as much.
+/// Errors: those of threadcalc_usual_tap_limit, out-of-range (also beyond 30).
+/// Source: four times the thickness, raised by as many limits: common practice; the usual limit as there.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_usual_tap_limit_for_plating(
+    thread: *const threadcalc_thread_t,
+    plating_um: *const threadcalc_ratio_t,
+    limit: *mut threadcalc_tap_limit_t,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    unsafe { for_plating(thread, plating_um, limit, error, usual_tap_limit_for_plating) }
 }
 
 /// The smallest H limit whose taps leave room for a plating: its closing over 0.0005 in, rounded up, + 1.
@@ -130,11 +150,21 @@ pub unsafe extern "C" fn threadcalc_h_limit_for_plating(
     limit: *mut threadcalc_tap_limit_t,
     error: *mut threadcalc_error_t,
 ) -> threadcalc_status {
+    unsafe { for_plating(thread, plating_um, limit, error, h_limit_for_plating) }
+}
+
+unsafe fn for_plating(
+    thread: *const threadcalc_thread_t,
+    plating_um: *const threadcalc_ratio_t,
+    limit: *mut threadcalc_tap_limit_t,
+    error: *mut threadcalc_error_t,
+    limit_of: fn(&Thread, Length) -> Result<TapLimit, Error>,
+) -> threadcalc_status {
     guard(error, || {
         let thread = unsafe { input(thread) }?.read()?;
         let plating = unsafe { plating_of(plating_um) }?;
         let place = unsafe { Output::new(limit) }?;
-        place.write(threadcalc_tap_limit_t::of(h_limit_for_plating(&thread, plating)?));
+        place.write(threadcalc_tap_limit_t::of(limit_of(&thread, plating)?));
         Ok(())
     })
 }

@@ -127,7 +127,10 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::tap_drill::{Alternative, TapDrill, form_hole_mm, judge_drill, probable_hole_mm, tap_drill};
     #[pymodule_export]
-    use crate::tap_mark::{ShankMark, TapLimit, h_limit_for_plating, judge_tap, read_shank_mark, usual_tap_limit};
+    use crate::tap_mark::{
+        ShankMark, TapLimit, h_limit_for_plating, judge_tap, read_shank_mark, usual_tap_limit,
+        usual_tap_limit_for_plating,
+    };
     #[pymodule_export]
     use crate::taper_depth::{TaperDepths, taper_depths};
     #[pymodule_export]

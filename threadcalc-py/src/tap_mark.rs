@@ -79,11 +79,17 @@ pub fn h_limit_for_plating(thread: &Bound<'_, Thread>, plating_um: &Bound<'_, Py
     core::h_limit_for_plating(&thread.get().0, plating_of(Some(plating_um))?).map(TapLimit).map_err(raise)
 }
 
-/// The limit that tap makers recommend for a class of Unified thread.
+/// The limit that tap makers recommend for a class of thread.
 #[pyfunction]
 #[pyo3(signature = (thread, /))]
 pub fn usual_tap_limit(thread: &Bound<'_, Thread>) -> PyResult<TapLimit> {
     core::usual_tap_limit(&thread.get().0).map(TapLimit).map_err(raise)
+}
+
+/// The limit that tap makers recommend for a class of thread, raised for a plating.
+#[pyfunction]
+pub fn usual_tap_limit_for_plating(thread: &Bound<'_, Thread>, plating_um: &Bound<'_, PyAny>) -> PyResult<TapLimit> {
+    core::usual_tap_limit_for_plating(&thread.get().0, plating_of(Some(plating_um))?).map(TapLimit).map_err(raise)
 }
 
 /// What the shank of a tap says; what it does not say is None or False.

@@ -116,17 +116,30 @@ pub fn limit(state: &mut State, input: &mut Input<'_>) {
     }
 }
 
+/// The call of a limit for a plating.
+type ForPlating = unsafe extern "C" fn(
+    *const threadcalc_thread_t,
+    *const threadcalc_ratio_t,
+    *mut threadcalc_tap_limit_t,
+    *mut threadcalc_error_t,
+) -> threadcalc_status;
+
 pub fn limit_for_plating(state: &mut State, input: &mut Input<'_>) {
     let (thread, plating) = (thread_in(state, input), ratio_in(state, input));
-    let (error, limit) = (error_room(input), room::<threadcalc_tap_limit_t>(input));
-    // SAFETY: the pointers are NULL or of live memory.
-    let status = unsafe {
-        let (thread, plating) = (thread_at(thread.as_ref()), ratio_at(plating.as_ref()));
-        threadcalc_h_limit_for_plating(thread, plating, limit.pointer(), error.pointer())
-    };
-    if succeeded(status, &error, &[&limit]) {
-        let limit: threadcalc_tap_limit_t = limit.value();
-        assert!(limit.letter == THREADCALC_LIMIT_LETTER_H && (1..=30).contains(&limit.number));
+    for (call, letters) in [
+        (threadcalc_h_limit_for_plating as ForPlating, &[THREADCALC_LIMIT_LETTER_H][..]),
+        (threadcalc_usual_tap_limit_for_plating, &[THREADCALC_LIMIT_LETTER_H, THREADCALC_LIMIT_LETTER_D]),
+    ] {
+        let (error, limit) = (error_room(input), room::<threadcalc_tap_limit_t>(input));
+        // SAFETY: the pointers are NULL or of live memory.
+        let status = unsafe {
+            let (thread, plating) = (thread_at(thread.as_ref()), ratio_at(plating.as_ref()));
+            call(thread, plating, limit.pointer(), error.pointer())
+        };
+        if succeeded(status, &error, &[&limit]) {
+            let limit: threadcalc_tap_limit_t = limit.value();
+            assert!(letters.contains(&limit.letter) && (1..=30).contains(&limit.number));
+        }
     }
 }
 
@@ -137,7 +150,8 @@ pub fn usual_limit(state: &mut State, input: &mut Input<'_>) {
     let status = unsafe { threadcalc_usual_tap_limit(thread_at(thread.as_ref()), limit.pointer(), error.pointer()) };
     if succeeded(status, &error, &[&limit]) {
         let limit: threadcalc_tap_limit_t = limit.value();
-        assert!(limit.letter == THREADCALC_LIMIT_LETTER_H && (2..=5).contains(&limit.number));
+        assert!([THREADCALC_LIMIT_LETTER_H, THREADCALC_LIMIT_LETTER_D].contains(&limit.letter));
+        assert!((2..=6).contains(&limit.number));
     }
 }
 

@@ -51,7 +51,7 @@ pub struct TapDrillRequest<S = DrillSets> {
 /// # Errors
 /// [`Code::Missing`] without a set, drill or basis, [`Code::NoDrill`], [`Code::Contradiction`] for a taper
 /// reamer in a straight thread, [`Code::DoesNotApply`] for a percent or a form tap in a taper thread,
-/// [`Code::NotSourced`] for NPSC and NPSM without a percent and for NPSF, and those of [`percent_thread`].
+/// [`Code::NotSourced`] for NPSC and NPSM without a percent and for NPSF, and those of [`percent_thread`](crate::percent_thread).
 ///
 /// # Example
 /// ```

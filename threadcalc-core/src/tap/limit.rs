@@ -55,6 +55,15 @@ impl TapLimit {
         self.number
     }
 
+    /// The limit that is larger by a length in mm, or by the least that is more.
+    pub(super) fn raised(self, by_mm: Length) -> Result<Self, Error> {
+        let step = if self.letter == LimitLetter::D { METRIC_STEP } else { INCH_STEP };
+        let steps: Ratio = by_mm.over(step)?;
+        let number = steps.round_to(0, Rounding::Up)?.units().saturating_add(i64::from(self.number));
+        let of_number = Self::new(self.letter, u8::try_from(number).unwrap_or(u8::MAX));
+        of_number.map_err(|error| error.got(number as f64))
+    }
+
     /// How far the pitch diameter of the tap may lie above the basic one of the thread, smallest and
     /// largest, in millimetres.
     ///
@@ -190,9 +199,7 @@ pub(super) fn basic_pitch_diameter(thread: &Thread) -> Result<Length, Error> {
 /// # Source
 /// ASME B94.9, from memory; derived.
 pub fn h_limit_for_plating(thread: &Thread, plating_um: Length) -> Result<TapLimit, Error> {
-    let steps: Ratio = closing_mm(thread, plating_um)?.over(INCH_STEP)?;
-    let whole = steps.round_to(0, Rounding::Up)?.units().saturating_add(1);
-    let number = u8::try_from(whole).unwrap_or(u8::MAX);
-    let limit = TapLimit::new(LimitLetter::H, number).map_err(|error| error.got(whole as f64))?;
+    // H1 begins at the basic diameter.
+    let limit = TapLimit { letter: LimitLetter::H, number: 1 }.raised(closing_mm(thread, plating_um)?)?;
     limit.above_basic_mm(thread).map(|_| limit)
 }

@@ -13,7 +13,7 @@ pub use class::{IsoTap, IsoTapClass, iso_tap_class};
 pub use judge::{TapJob, judge_tap};
 pub use limit::{LimitLetter, TapLimit, h_limit_for_plating};
 pub use mark::{ShankMark, read_shank_mark};
-pub use usual_limit::usual_tap_limit;
+pub use usual_limit::{usual_tap_limit, usual_tap_limit_for_plating};
 
 use crate::depth::Hole;
 use crate::drill::Tap;

@@ -5,6 +5,7 @@ use super::{job_with, number, optional_number, thread};
 use threadcalc_core::{
     ChamferForm, Code, Error, Field, FindingId, Hole, IsoTapClass, Length, LimitLetter, TapJob, TapKind, TapLimit,
     chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark, usual_tap_limit,
+    usual_tap_limit_for_plating,
 };
 
 fn known<T>(found: Option<T>, field: Field) -> Result<T, Failure> {
@@ -122,8 +123,30 @@ fn gives_the_usual_limit_for_a_class() {
     Table::open("usual_tap_limit").check(|row| {
         let limit = usual_tap_limit(&thread(row)?)?;
         // Whatever is recommended has to cut within the class.
-        let (_, largest) = limit.pitch_diameter_mm(&thread(row)?)?;
-        assert!(largest < thread(row)?.limits()?.pitch_diameter_mm.1.unwrap());
+        let (smallest, largest) = limit.pitch_diameter_mm(&thread(row)?)?;
+        let (low, high) = thread(row)?.limits()?.pitch_diameter_mm;
+        let (low, high) = (low.unwrap(), high.unwrap());
+        assert!(largest < high && smallest.is_none_or(|smallest| low <= smallest));
+        if limit.letter() == LimitLetter::D {
+            // The usual part of the tolerance is left for what the tap cuts larger than it is: half.
+            let taken = largest.minus(low)?.over(high.minus(low)?)?;
+            assert!(taken <= Length::new(1, 2)? && taken >= Length::new(2, 5)?, "{limit}: {taken}");
+        }
+        Ok(vec![("limit", Got::Text(limit.to_string()))])
+    });
+}
+
+#[test]
+fn raises_the_usual_limit_for_a_plating() {
+    Table::open("usual_tap_limit_for_plating").check(|row| {
+        let (thread, plating) = (thread(row)?, number(row, "plating_um")?);
+        let limit = usual_tap_limit_for_plating(&thread, plating)?;
+        // Plated, the thread of the largest tap lies within the class, and that of the smallest is no smaller than basic.
+        let closing = plating.times(Length::new(4, 1000)?)?;
+        let (smallest, largest) = limit.pitch_diameter_mm(&thread)?;
+        let (low, high) = thread.limits()?.pitch_diameter_mm;
+        assert!(largest.minus(closing)? < high.unwrap());
+        assert!(smallest.is_none_or(|smallest| low.unwrap() <= smallest.minus(closing).unwrap()));
         Ok(vec![("limit", Got::Text(limit.to_string()))])
     });
 }

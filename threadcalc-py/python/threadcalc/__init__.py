@@ -142,6 +142,7 @@ from threadcalc._threadcalc import (
     usual_countersink,
     usual_tap_limit,
     write_baseline,
+    usual_tap_limit_for_plating,
 )
 from threadcalc.errors import DesignationError, ThreadcalcError
 from threadcalc.sarif_log import SarifLog, sarif
@@ -289,4 +290,5 @@ __all__ = [
     "usual_countersink",
     "usual_tap_limit",
     "write_baseline",
+    "usual_tap_limit_for_plating",
 ]

@@ -152,6 +152,7 @@ __all__ = [
     "turns_to_speed",
     "usual_countersink",
     "usual_tap_limit",
+    "usual_tap_limit_for_plating",
     "write_baseline",
 ]
 
@@ -3587,20 +3588,43 @@ def h_limit_for_plating(thread: Thread, plating_um: _Exact) -> TapLimit:
     """
 
 def usual_tap_limit(thread: Thread, /) -> TapLimit:
-    """The limit of a ground tap that tap makers recommend for a class of Unified thread, not plated.
+    """The limit of a ground tap that tap makers recommend for a class of thread, not plated.
+
+    H for Unified threads, D for metric ones, whose taps of the inch system it is.
 
     A recommendation and no standard: a tap that cuts oversize needs a smaller number, one that closes in a
     larger one. GO and NOT GO decide.
 
     Raises:
-        ThreadcalcError: ``class-unset``; ``does-not-apply`` for an external class or a thread that is not
-            Unified; ``not-sourced`` for other classes than 2B and 3B and for other sizes than those of UNC and
-            UNF up to 3/4-10.
+        ThreadcalcError: ``class-unset``; ``does-not-apply`` for an external class or a pipe thread;
+            ``not-sourced`` for other classes than 2B, 3B and 6H, for other Unified sizes than those of UNC and
+            UNF up to 3/4-10, and for other metric ones than M1.6, M1.8, M5 to M8 coarse, M10 and M10x1.25.
 
-    >>> str(usual_tap_limit(Thread("1/4-20 UNC-2B")))
-    'H5'
+    >>> str(usual_tap_limit(Thread("1/4-20 UNC-2B"))), str(usual_tap_limit(Thread("M6-6H")))
+    ('H5', 'D5')
 
-    Source: a tap maker's printed recommendations for classes 2B and 3B; common practice.
+    Source: a tap maker's printed recommendations for classes 2B and 3B. D: printed recommendations for 6H
+    (M1.6, M1.8) and the one limit for which a tap maker's printed list has each of the other sizes; common
+    practice.
+    """
+
+def usual_tap_limit_for_plating(thread: Thread, plating_um: _Exact) -> TapLimit:
+    """The limit of a ground tap for a thread that is gauged after plating: the usual one, raised.
+
+    By what the plating closes the pitch diameter, 4 t on a 60 degree thread, over the step of 0.0005 in (H) or
+    0.013 mm (D), rounded up. The smallest limit that leaves room at all is ``h_limit_for_plating``.
+
+    Args:
+        thread: The thread with its class.
+        plating_um: Thickness of the plating on the surface, in micrometres, 0 to 1000.
+
+    Raises:
+        ThreadcalcError: Those of ``usual_tap_limit``; ``out-of-range``, also beyond 30.
+
+    >>> str(usual_tap_limit_for_plating(Thread("1/4-20 UNC-2B"), 7.62))
+    'H8'
+
+    Source: four times the thickness, raised by as many limits: common practice; the usual limit as there.
     """
 
 def read_shank_mark(text: str | bytes, /) -> ShankMark:
