@@ -8697,15 +8697,32 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_limit_pitch_diam
     threadcalc_error_t *error);
 
 /**
- * The limit of a ground tap that tap makers recommend to cut a class of Unified thread in the usual materials,
- * not plated: a recommendation and no standard. GO and NOT GO decide.
+ * The limit of a ground tap that tap makers recommend to cut a class of thread in the usual materials, not
+ * plated, H for Unified and D for metric threads: a recommendation and no standard. GO and NOT GO decide.
  *
- * Errors: class-unset, does-not-apply (an external class, a thread that is not Unified), not-sourced (other
- * classes than 2B and 3B, other sizes than those of UNC and UNF up to 3/4-10), those of threadcalc_thread_write.
- * Source: a tap maker's printed recommendations for classes 2B and 3B; common practice.
+ * Errors: class-unset, does-not-apply (an external class, a pipe thread), not-sourced (other classes than 2B,
+ * 3B and 6H, other Unified sizes than those of UNC and UNF up to 3/4-10, other metric ones than M1.6, M1.8, M5
+ * to M8 coarse, M10 and M10x1.25), those of threadcalc_thread_write.
+ * Source: a tap maker's printed recommendations for classes 2B and 3B. D: printed recommendations for 6H (M1.6,
+ * M1.8) and the one limit for which a tap maker's printed list has each of the other sizes; common practice.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_usual_tap_limit(
     const threadcalc_thread_t *thread,
+    threadcalc_tap_limit_t *limit,
+    threadcalc_error_t *error);
+
+/**
+ * The limit of a ground tap for a thread that is gauged after plating: the usual one, raised by what the plating
+ * closes the pitch diameter over the step of 0.0005 in (H) or 0.013 mm (D), rounded up.
+ *
+ * plating_um is the thickness on the surface in um, 0 to 1000; it closes the pitch diameter of a 60 degree
+ * thread by four times as much.
+ * Errors: those of threadcalc_usual_tap_limit, out-of-range (also beyond 30).
+ * Source: four times the thickness, raised by as many limits: common practice; the usual limit as there.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_usual_tap_limit_for_plating(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *plating_um,
     threadcalc_tap_limit_t *limit,
     threadcalc_error_t *error);
 
