@@ -52,6 +52,17 @@ def test_warnings_alone_are_no_errors() -> None:
     assert "warning length-offset-missing" in run("check", "-", "--dialect", "rs274ngc", given=program).stdout
 
 
+def test_compare_prints_the_comparison(tmp_path: pathlib.Path) -> None:
+    new = str(ROOT / "examples/shop/valve_cover_2.nc")
+    done = run("compare", COVER, new, "--dialect", "rs274ngc")
+    comparison = tc.compare(pathlib.Path(COVER), pathlib.Path(new), dialect="rs274ngc")
+    assert done.stdout.split() == str(comparison).split() and len(comparison) == 4
+    assert run("compare", COVER, new, "--dialect", "rs274ngc", "--json").stdout == comparison.to_json() + "\n"
+    assert "rs274ngc" in refused("compare", COVER, new)
+    assert "standard input" in refused("compare", "-", "-", "--dialect", "rs274ngc")
+    assert "gone.nc" in refused("compare", COVER, str(tmp_path / "gone.nc"), "--dialect", "rs274ngc")
+
+
 def test_check_as_data(tmp_path: pathlib.Path) -> None:
     clean = tmp_path / "clean.nc"
     clean.write_bytes(CLEAN)

@@ -12,6 +12,7 @@ import click
 
 from threadcalc.command.audit import audit
 from threadcalc.command.check import check
+from threadcalc.command.compare import compare
 from threadcalc.command.explain import explain
 from threadcalc.command.identify import identify
 from threadcalc.command.plan import plan
@@ -36,5 +37,5 @@ def main() -> None:
     """
 
 
-for _command in (plan, check, audit, identify, explain):
+for _command in (plan, check, audit, compare, identify, explain):
     main.add_command(_command)
