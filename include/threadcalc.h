@@ -3282,11 +3282,6 @@
 #define THREADCALC_PROGRAM_FINDING_DIALECT_UNSET 72
 
 /**
- * More findings in one block than there is room for.
- */
-#define THREADCALC_PROGRAM_FINDING_MORE_FINDINGS 73
-
-/**
  * Not given.
  */
 #define THREADCALC_WEAKEST_UNSET 0

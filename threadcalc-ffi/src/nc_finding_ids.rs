@@ -150,5 +150,3 @@ pub const THREADCALC_PROGRAM_FINDING_FULL_THREAD_SHORT: i32 = 70;
 pub const THREADCALC_PROGRAM_FINDING_CODE_NOT_ON_CONTROL: i32 = 71;
 /// The answer depends on the control.
 pub const THREADCALC_PROGRAM_FINDING_DIALECT_UNSET: i32 = 72;
-/// More findings in one block than there is room for.
-pub const THREADCALC_PROGRAM_FINDING_MORE_FINDINGS: i32 = 73;

@@ -150,8 +150,6 @@ named! {
         CodeNotOnControl = 71 "code-not-on-control",
         /// The answer depends on the control.
         DialectUnset = 72 "dialect-unset",
-        /// More findings in one block than there is room for.
-        MoreFindings = 73 "more-findings",
     }
 }
 
@@ -188,8 +186,7 @@ impl ProgramFindingId {
             | Self::LineTooLong
             | Self::MissingEnd
             | Self::FullThreadShort
-            | Self::DialectUnset
-            | Self::MoreFindings => Severity::Warning,
+            | Self::DialectUnset => Severity::Warning,
             Self::SpindleStartBeforeCycle
             | Self::ReturnPlaneUnstated
             | Self::PeckInTap
@@ -312,7 +309,6 @@ impl ProgramFindingId {
             Self::FullThreadShort => "full thread to {full_thread_mm} mm only",
             Self::CodeNotOnControl => "the dialect has no {word}{code}",
             Self::DialectUnset => "wrong where {reading}; the dialect does not say",
-            Self::MoreFindings => "{count} further findings here, not listed",
         }
     }
 }

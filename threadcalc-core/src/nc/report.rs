@@ -60,7 +60,7 @@ pub enum Event {
 
 impl Event {
     pub(super) const NONE: Self =
-        Self::Finding(ProgramFinding::new(super::finding_id::ProgramFindingId::MoreFindings, 0, 0, 0));
+        Self::Finding(ProgramFinding::new(super::finding_id::ProgramFindingId::NonAscii, 0, 0, 0));
 }
 
 named! {
