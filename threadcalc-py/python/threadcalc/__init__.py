@@ -141,8 +141,8 @@ from threadcalc._threadcalc import (
     turns_to_speed,
     usual_countersink,
     usual_tap_limit,
-    write_baseline,
     usual_tap_limit_for_plating,
+    write_baseline,
 )
 from threadcalc.errors import DesignationError, ThreadcalcError
 from threadcalc.sarif_log import SarifLog, sarif
@@ -289,6 +289,6 @@ __all__ = [
     "turns_to_speed",
     "usual_countersink",
     "usual_tap_limit",
-    "write_baseline",
     "usual_tap_limit_for_plating",
+    "write_baseline",
 ]
