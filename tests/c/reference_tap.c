@@ -163,10 +163,7 @@ static const char *limit_text(threadcalc_tap_limit_t limit, char *text, size_t c
     return text;
 }
 
-typedef threadcalc_status(THREADCALC_CALL *for_plating)(const threadcalc_thread_t *, const threadcalc_ratio_t *,
-                                                        threadcalc_tap_limit_t *, threadcalc_error_t *);
-
-static int32_t limit_for_plating(csv_row *row, for_plating call)
+static int32_t limit_for_plating(csv_row *row, int is_usual)
 {
     threadcalc_thread_t thread;
     threadcalc_ratio_t plating;
@@ -177,7 +174,8 @@ static int32_t limit_for_plating(csv_row *row, for_plating call)
         status = reference_number(row, "plating_um", &plating);
     }
     if (status == OK) {
-        status = call(&thread, &plating, &found, &row->error);
+        status = is_usual ? threadcalc_usual_tap_limit_for_plating(&thread, &plating, &found, &row->error)
+                          : threadcalc_h_limit_for_plating(&thread, &plating, &found, &row->error);
     }
     if (status == OK) {
         csv_text(row, "limit", limit_text(found, text, sizeof text));
@@ -187,12 +185,12 @@ static int32_t limit_for_plating(csv_row *row, for_plating call)
 
 static int32_t h_limit_for_plating(csv_row *row)
 {
-    return limit_for_plating(row, threadcalc_h_limit_for_plating);
+    return limit_for_plating(row, 0);
 }
 
 static int32_t usual_tap_limit_for_plating(csv_row *row)
 {
-    return limit_for_plating(row, threadcalc_usual_tap_limit_for_plating);
+    return limit_for_plating(row, 1);
 }
 
 static int32_t usual_tap_limit(csv_row *row)

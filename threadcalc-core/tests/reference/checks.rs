@@ -52,6 +52,8 @@ fn is_sound(finding: &ProgramFinding, end: u32) {
     let is_finite = |number| !matches!(number, FindingNumber::Double(value) if !value.is_finite());
     assert!(finding.numbers().all(|(_, number)| is_finite(number)), "{finding:?}");
     assert!(!finding.to_string().contains(['{', '}', '?']) && finding.suggestion().is_ascii(), "{finding}");
+    let grounds = finding.grounds();
+    assert_eq!(grounds.is_empty(), grounds.to_string().is_empty(), "{finding:?}");
 }
 
 /// Its data makes the same again.
