@@ -182,7 +182,7 @@ for name in threadcalc.pc threadcalcConfig.cmake threadcalcConfigVersion.cmake; 
 folder "$(dirname "$manifest_name")"
 echo "file $manifest_name" >>"$work/manifest"
 put 644 include/threadcalc.h include/threadcalc.h
-for name in job plan report; do put 644 "schema/$name.schema.json" "share/threadcalc/$name.schema.json"; done
+for name in job plan report comparison; do put 644 "schema/$name.schema.json" "share/threadcalc/$name.schema.json"; done
 put 644 "$work/libthreadcalc.a" "$libdir/libthreadcalc.a"
 put 755 "$work/libthreadcalc.so" "$libdir/$real_name"
 link_to "$real_name" "$libdir/$soname"
