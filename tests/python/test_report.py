@@ -67,7 +67,7 @@ def test_a_suggestion_for_a_word_elsewhere_replaces_nothing() -> None:
 
 def test_every_kind_of_finding_is_explained() -> None:
     kinds = tc.program_finding_kinds()
-    assert len(kinds) == len({kind.id for kind in kinds}) == 73
+    assert len(kinds) == len({kind.id for kind in kinds}) == 72
     for kind in kinds:
         assert kind.meaning.endswith(".") and kind.meaning[0].isupper() and kind.message
         assert kind.severity in ("error", "warning", "info")
