@@ -224,7 +224,7 @@ fn not_checked(
         match event {
             Event::Hole(hole) => {
                 assert!(
-                    hole.lead_mm.is_some() || has(Reason::LeadNotKnown) || is_left_active(events, hole.line),
+                    hole.lead_mm.is_some() || has(Reason::LeadNotKnown) || is_left_active(events, hole.number),
                     "{hole:?}"
                 );
             }
@@ -235,11 +235,12 @@ fn not_checked(
     }
 }
 
-/// Whether the hole is a cycle that was left active: its lead is no matter.
-fn is_left_active(events: &[Event], line: u32) -> bool {
+/// Whether the hole is a cycle that was left active: its lead is no matter. One finding tells of all, by the first;
+/// which line that has says nothing where a call goes back.
+fn is_left_active(events: &[Event], number: u32) -> bool {
     events.iter().any(|event| {
         matches!(event, Event::Finding(finding)
-            if finding.id() == ProgramFindingId::CycleLeftActive && finding.line() <= line)
+            if finding.id() == ProgramFindingId::CycleLeftActive && finding.hole().is_some_and(|first| first <= number))
     })
 }
 
