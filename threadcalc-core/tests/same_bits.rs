@@ -6,6 +6,8 @@ mod jobs;
 mod random;
 #[path = "support/samples.rs"]
 mod samples;
+#[path = "support/whole.rs"]
+mod whole;
 
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
@@ -13,8 +15,9 @@ use std::path::{Path, PathBuf};
 use jobs::{Hash, SEED, draw, write_items};
 use random::Random;
 use samples::{Sample, dialect, options, samples};
-use threadcalc_core::nc::{Event, ProgramCheck, ProgramFinding, Report};
+use threadcalc_core::nc::ProgramCheck;
 use threadcalc_core::{Thread, plan};
+use whole::Whole;
 
 const JOBS: usize = 10_000;
 
@@ -51,18 +54,8 @@ fn the_reports_of_the_samples_have_the_expected_hash() {
     for Sample { name, program, runs } in samples() {
         for run in runs {
             let (dialect, options) = (dialect(&run["dialect"]), options(&run["options"]));
-            let mut check = ProgramCheck::new(&program, &dialect, &options);
-            let (mut tapped_holes, mut findings) = (Vec::new(), Vec::new());
-            for event in check.by_ref() {
-                match event {
-                    Event::Hole(hole) => tapped_holes.push(hole),
-                    Event::Finding(finding) => findings.push(finding),
-                }
-            }
-            findings.sort_by_key(ProgramFinding::place);
-            let not_checked: Vec<_> = check.not_checked().collect();
-            let report = Report { tapped_holes: &tapped_holes, findings: &findings, not_checked: &not_checked };
-            let json = serde_json::to_string(&report).unwrap_or_else(|error| panic!("{name}: {error}"));
+            let whole = Whole::of(ProgramCheck::new(&program, &dialect, &options));
+            let json = serde_json::to_string(&whole.report()).unwrap_or_else(|error| panic!("{name}: {error}"));
             writeln!(hash, "{json}").unwrap();
         }
     }

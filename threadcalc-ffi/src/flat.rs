@@ -9,7 +9,7 @@ use threadcalc_core::{FeedMode, Field, Length, Thread, Unit, feed, plan};
 
 use crate::codes::threadcalc_status;
 use crate::feed::decimals as checked_decimals;
-use crate::json::{plan_as_json, read_job};
+use crate::json::{as_json, read_job};
 use crate::memory::{Output, Sink, bytes, bytes_out, text_out};
 use crate::status::{guard, required, threadcalc_error_t};
 
@@ -102,7 +102,7 @@ pub unsafe extern "C" fn threadcalc_plan_json_with_error(
 ) -> threadcalc_status {
     guard(error, || {
         let plan = plan(&read_job(unsafe { bytes(job, length) }?)?)?;
-        let json = plan_as_json(&plan)?;
+        let json = as_json(&plan)?;
         unsafe { bytes_out(&json, text, capacity, needed) }?;
         Ok(())
     })

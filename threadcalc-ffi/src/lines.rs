@@ -6,7 +6,7 @@ use serde_json::value::RawValue;
 use threadcalc_core::nc::Report;
 use threadcalc_core::{Code, Error, Field, Plan, plan};
 
-use crate::json::read_job_beside;
+use crate::json::{NOT_WRITTEN, read_job_beside};
 use crate::nc_compare::Compared;
 use crate::nc_json::{CheckRequest, Checked};
 use crate::status::Fault;
@@ -115,7 +115,7 @@ const fn good(id: Option<&serde_json::Value>) -> Reply<'_, ()> {
 }
 
 fn write<C: serde::Serialize>(reply: &Reply<'_, C>) -> Result<String, Fault> {
-    Ok(serde_json::to_string(reply).map_err(|_| Error::new(Code::Overflow, Field::Feed))?)
+    Ok(serde_json::to_string(reply).map_err(|_| NOT_WRITTEN)?)
 }
 
 fn checked(line: &[u8], check: &RawValue) -> Result<Checked, Fault> {

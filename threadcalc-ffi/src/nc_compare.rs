@@ -3,13 +3,14 @@
 use core::ffi::c_char;
 
 use serde::Serialize;
+use threadcalc_core::Error;
 use threadcalc_core::nc::{ComparisonReport, compare, scratch_for};
-use threadcalc_core::{Code, Error, Field};
 
 use crate::codes::threadcalc_status;
+use crate::json::as_json;
 use crate::memory::{bytes, bytes_out};
 use crate::nc_json::{CheckRequest, Checked};
-use crate::status::{Fault, guard, threadcalc_error_t};
+use crate::status::{guard, threadcalc_error_t};
 
 /// The checks of two versions, and the room that their comparison takes.
 pub(crate) struct Compared {
@@ -57,13 +58,8 @@ pub unsafe extern "C" fn threadcalc_compare_json(
         let (old, new) = (unsafe { bytes(old_program, old_length) }?, unsafe { bytes(new_program, new_length) }?);
         let request = CheckRequest::read(unsafe { bytes(request, request_length) }?)?;
         let mut compared = Compared::new(request.check(old)?, request.check(new)?);
-        let json = as_json(&mut compared)?;
+        let json = as_json(&compared.report()?)?;
         unsafe { bytes_out(&json, text, capacity, needed) }?;
         Ok(())
     })
-}
-
-fn as_json(compared: &mut Compared) -> Result<Vec<u8>, Fault> {
-    let report = compared.report()?;
-    Ok(serde_json::to_vec(&report).map_err(|_| Error::new(Code::Overflow, Field::Feed))?)
 }

@@ -6,7 +6,7 @@ use threadcalc_core::nc::{CheckOptions, Event, ProgramCheck, ProgramFinding, Rep
 use threadcalc_core::{Code, Dialect, Error, Field, Job, Value};
 
 use crate::codes::threadcalc_status;
-use crate::json::{Filled, read_into};
+use crate::json::{Filled, as_json, read_into};
 use crate::memory::{bytes, bytes_out};
 use crate::status::{Fault, guard, threadcalc_error_t};
 
@@ -170,7 +170,7 @@ pub unsafe extern "C" fn threadcalc_check_json(
     guard(error, || {
         let program = unsafe { bytes(program, length) }?;
         let checked = CheckRequest::read(unsafe { bytes(request, request_length) }?)?.check(program)?;
-        let json = serde_json::to_vec(&checked.report()).map_err(|_| Error::new(Code::Overflow, Field::Feed))?;
+        let json = as_json(&checked.report())?;
         unsafe { bytes_out(&json, text, capacity, needed) }?;
         Ok(())
     })

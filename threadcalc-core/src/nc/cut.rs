@@ -1,6 +1,7 @@
 //! The lead that a block will cut, under every reading of what is not known.
 
 use super::list::List;
+use super::readings;
 use super::state::{Mode, State};
 use crate::dialect::{Dialect, FeedBasis};
 use crate::feed::{FeedMode, Unit};
@@ -122,12 +123,10 @@ fn units(state: &State, dialect: &Dialect) -> impl Iterator<Item = (Unit, &'stat
         (Some(now), Some(set), _) if now == set => [Some((now, "")), None],
         (_, Some(set), Some(true)) => [Some((set, "")), None],
         (Some(now), Some(set), None) => {
-            [Some((now, "a change of units keeps the number of F")), Some((set, "a change of units converts F"))]
+            [Some((now, readings::UNITS_KEEP_FEED)), Some((set, readings::UNITS_CONVERT_FEED))]
         }
         (Some(now), _, _) => [Some((now, "")), None],
-        (None, _, _) => {
-            [Some((Unit::Mm, "the control starts in mm")), Some((Unit::Inch, "the control starts in inches"))]
-        }
+        (None, _, _) => [Some((Unit::Mm, readings::STARTS_IN_MM)), Some((Unit::Inch, readings::STARTS_IN_INCHES))],
     };
     found.into_iter().flatten()
 }
@@ -145,14 +144,14 @@ pub(super) fn bases(state: &State, dialect: &Dialect) -> impl Iterator<Item = (B
         Some(FeedBasis::PerRevolutionInTapCycle) => [Some((Basis::PerRevolution, "")), None, None],
         Some(_) => match by_mode {
             [Some(one), Some(other)] => {
-                [Some((one, "the control starts per minute")), Some((other, "the control starts per revolution")), None]
+                [Some((one, readings::STARTS_PER_MINUTE)), Some((other, readings::STARTS_PER_REVOLUTION)), None]
             }
             [one, _] => [one.map(|one| (one, "")), None, None],
         },
         None => {
             let [one, other] = by_mode;
-            let named = |basis: Basis| (basis, "F follows the feed mode in a tapping cycle");
-            [one.map(named), other.map(named), Some((Basis::PerRevolution, "F is always the lead in a tapping cycle"))]
+            let named = |basis: Basis| (basis, readings::FEED_BY_MODE);
+            [one.map(named), other.map(named), Some((Basis::PerRevolution, readings::FEED_IS_LEAD))]
         }
     };
     found.into_iter().flatten()

@@ -12,6 +12,7 @@ use super::finding::{
 };
 use super::finding_id::ProgramFindingId;
 use super::list::List;
+use super::readings;
 use super::report::{Reason, TappedHole, Unchecked};
 use super::work_offset::WorkOffset;
 use crate::feed::{FeedMode, Unit};
@@ -20,22 +21,6 @@ use crate::length::Length;
 use crate::text::Text;
 use crate::thread::{Hand, Thread};
 
-/// Every reading that a finding can hold under; another is refused.
-const READINGS: [&str; 13] = [
-    "",
-    "F follows the feed mode in a tapping cycle",
-    "F is always the lead in a tapping cycle",
-    "a change of units converts F",
-    "a change of units keeps the number of F",
-    "a standard pitch is meant",
-    "the chamfer has three threads",
-    "the code for rigid tapping ends with its cycle",
-    "the control starts in inches",
-    "the control starts in mm",
-    "the control starts per minute",
-    "the control starts per revolution",
-    "the drill's point has 118 degrees",
-];
 /// The texts that stand for a number: hands and letters.
 const NUMBER_TEXTS: [&str; 6] = ["LH", "RH", "G", "M", "R", "Z"];
 
@@ -82,7 +67,7 @@ impl<const N: usize> FromText for Text<N> {
 /// A reading.
 impl FromText for &'static str {
     fn from_text(text: &str) -> Option<Self> {
-        READINGS.into_iter().find(|known| *known == text)
+        readings::ALL.into_iter().find(|known| *known == text)
     }
 }
 

@@ -6,6 +6,7 @@ use super::finding::{EvidenceKind, ProgramNumberKey as Key};
 use super::finding_id::ProgramFindingId as Id;
 use super::judge::{Judge, Tapping, as_hole};
 use super::options::ToolKind;
+use super::readings;
 use super::report::Reason;
 use super::state::{Act, Effects};
 use crate::depth::{BottomVerdict, bottoming, point_height_mm};
@@ -124,7 +125,7 @@ impl Judge {
         let Some(full) = full.ok().filter(|full| *full < wanted) else { return };
         let mut finding = self.at_block(Id::FullThreadShort).with(Key::FullThreadMm, full.to_f64());
         if chamfer.is_none() {
-            finding = finding.uncertain("the chamfer has three threads");
+            finding = finding.uncertain(readings::CHAMFER_OF_THREE);
         }
         self.count(finding, self.state.cycle.line, at.count);
     }
@@ -233,7 +234,7 @@ impl Judge {
                 .with(Key::AssumedPointAngleDeg, first.point_angle_deg.to_f64())
                 .with(Key::BottomClearance130DegMm, room(Length::integer(130)).1)
                 .with(Key::BottomClearance140DegMm, room(Length::integer(140)).1)
-                .uncertain("the drill's point has 118 degrees");
+                .uncertain(readings::POINT_OF_118_DEGREES);
         }
         finding.thread = Some(*thread);
         self.tell_hole(finding);

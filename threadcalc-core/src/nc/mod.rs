@@ -47,6 +47,7 @@ mod postfix;
 mod program;
 mod quick;
 mod reader;
+mod readings;
 mod report;
 mod report_text;
 mod scan;

@@ -8,6 +8,7 @@ use super::fault::FaultKind;
 use super::finding::{EvidenceKind, FindingNumber, ProgramFinding, ProgramNumberKey as Key};
 use super::finding_id::ProgramFindingId as Id;
 use super::judge::{Judge, Tapping};
+use super::readings;
 use super::report::Reason;
 use super::state::{Act, Effects, Found, Mode, Motion, Said, letter_bit};
 use crate::dialect::DwellUnit;
@@ -161,8 +162,7 @@ impl Judge {
     /// The values that a hole needs.
     pub(super) fn values_at_hole(&mut self, effects: &Effects, at: &Tapping, cuts: &Cuts) {
         let cycle = &self.state.cycle;
-        let feed = self.state.feed.map(|feed| feed.said).filter(|_| !is_by_lead_word(&self.state, &self.dialect));
-        let needed = [self.state.speed, feed, cycle.r, cycle.z];
+        let needed = [self.state.speed, self.advance(), cycle.r, cycle.z];
         let open = |said: &&Said| said.value.is_none();
         let axes = effects.unknown & (letter_bit(b'X') | letter_bit(b'Y')) != 0;
         let first = needed.iter().flatten().find(open);
@@ -183,12 +183,18 @@ impl Judge {
         }
     }
 
+    /// The word that the tap advances by: F, or the lead in a word of its own.
+    fn advance(&self) -> Option<Said> {
+        let is_by_lead_word = is_by_lead_word(&self.state, &self.dialect);
+        if is_by_lead_word { self.state.cycle.lead } else { self.state.feed.map(|feed| feed.said) }
+    }
+
     fn missing_words(&mut self, at: &Tapping) {
         let is_zero = |value: Option<Length>| value.is_none_or(|value| !value.is_positive());
         let cause = self.state.cycle.line;
-        if self.state.feed.is_none_or(|feed| is_zero(feed.said.value)) {
-            let feed = self.state.feed.and_then(|feed| feed.said.value);
-            let finding = self.at_block(Id::NoFeed).with_some(Key::Feed, feed.map(Length::to_f64));
+        let advance = self.advance().and_then(|said| said.value);
+        if is_zero(advance) {
+            let finding = self.at_block(Id::NoFeed).with_some(Key::Feed, advance.map(Length::to_f64));
             self.count(finding, cause, at.count);
         } else if at.basis == Basis::PerMinute && is_zero(self.speed()) {
             let finding = self.at_block(Id::NoSpeed);
@@ -310,8 +316,7 @@ impl Judge {
         let Some(rigid) = self.state.rigid else {
             let finding = self.at_block(Id::RigidTapCodeMissing).write(code.as_str());
             let is_open = self.state.rigid_is_open;
-            let finding =
-                if is_open { finding.uncertain("the code for rigid tapping ends with its cycle") } else { finding };
+            let finding = if is_open { finding.uncertain(readings::RIGID_ENDS_WITH_CYCLE) } else { finding };
             self.count(finding, self.state.cycle.line, at.count);
             return;
         };

@@ -125,7 +125,8 @@ pub const NEVER_CHECKED: [&str; 6] = [
 ];
 
 /// What stands at the foot of every report.
-pub const CHECK_CAUTIONS: [&str; 2] = [
+pub const CHECK_CAUTIONS: [&str; 3] = [
+    "The machine's manual and the tap maker's data come first.",
     "No findings means nothing wrong in what was read, not that it is safe.",
     "Prove out: guards shut, above the part, single block, rapid reduced.",
 ];

@@ -5,6 +5,7 @@ use super::finding::{ProgramFinding, ProgramNumberKey as Key};
 use super::finding_id::ProgramFindingId as Id;
 use super::identify::{Identification, LEAD_WITHIN, LeadVerdict, identify, identify_rounded};
 use super::judge::{Judge, Tapping};
+use super::readings;
 use super::report::Reason;
 use super::state::Said;
 use crate::feed::{FeedMode, Unit, feed};
@@ -78,7 +79,7 @@ impl Judge {
                     .with(Key::ExpectedLeadMm, found.pitch_mm.to_f64())
                     .with(Key::Factor, factor.to_f64());
                 return Some(
-                    self.feed_for(finding, found.pitch_mm, at.basis, unit).uncertain("a standard pitch is meant"),
+                    self.feed_for(finding, found.pitch_mm, at.basis, unit).uncertain(readings::STANDARD_PITCH_MEANT),
                 );
             }
         }
@@ -88,7 +89,7 @@ impl Judge {
             .with(Key::ExpectedLeadMm, found.pitch_mm.to_f64())
             .with(Key::LeadIfOtherModeMm, other.to_f64())
             .with(Key::Feed, feed.to_f64());
-        Some(self.feed_for(finding, found.pitch_mm, at.basis, unit).uncertain("a standard pitch is meant"))
+        Some(self.feed_for(finding, found.pitch_mm, at.basis, unit).uncertain(readings::STANDARD_PITCH_MEANT))
     }
 
     /// The F that cuts a lead, as word and as number.

@@ -80,7 +80,8 @@ const METRIC: [(i64, i64, u8); 8] = [
 ///
 /// # Source
 /// A tap maker's printed recommendations for classes 2B and 3B. D: printed recommendations for 6H (M1.6, M1.8)
-/// and the one limit for which a tap maker's printed list has each of the other sizes; common practice.
+/// and the one limit for which a tap maker's printed list has each of the other sizes: it names no class, but lies
+/// within 8 µm of the ISO class 2 tap beside it; common practice.
 pub fn usual_tap_limit(thread: &Thread) -> Result<TapLimit, Error> {
     if !matches!(thread.form(), Form::Unified | Form::Metric) {
         return Err(Error::new(Code::DoesNotApply, Field::Form)

@@ -17,3 +17,5 @@ mod pieces;
 mod programs;
 #[path = "../support/random.rs"]
 mod random;
+#[path = "../support/whole.rs"]
+mod whole;

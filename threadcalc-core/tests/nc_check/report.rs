@@ -1,9 +1,10 @@
 //! A report as somebody at the machine reads it, and what a suggestion replaces.
 
-use threadcalc_core::nc::{CheckOptions, Event, ProgramCheck, ProgramFinding, Report};
+use threadcalc_core::nc::{CheckOptions, ProgramCheck, ProgramFinding};
 use threadcalc_core::{Dialect, Severity};
 
 use crate::programs::samples;
+use crate::whole::Whole;
 
 const CLEAN: &str =
     "G17 G21 G90 G94 G54\nT1 M6 (TAP M6)\nG43 H1 Z5.\nS500 M3\nG98 G84 X0 Y0 Z-12. R5. F500.\nX9.\nG80\nM30\n";
@@ -14,24 +15,15 @@ const FOOT: &str = "never checked, no text shows it:
   switches and overrides at the machine
   whether the dialect is that of this machine
   pitch diameter: only the gauge shows it
+The machine's manual and the tap maker's data come first.
 No findings means nothing wrong in what was read, not that it is safe.
 Prove out: guards shut, above the part, single block, rapid reduced.";
 
 /// The text of a report, and its findings.
 fn report(program: &[u8]) -> (String, Vec<ProgramFinding>) {
     let (dialect, options) = (Dialect::rs274ngc(), CheckOptions::default());
-    let mut check = ProgramCheck::new(program, &dialect, &options);
-    let (mut tapped_holes, mut findings) = (Vec::new(), Vec::new());
-    for event in check.by_ref() {
-        match event {
-            Event::Hole(hole) => tapped_holes.push(hole),
-            Event::Finding(finding) => findings.push(finding),
-        }
-    }
-    findings.sort_by_key(ProgramFinding::place);
-    let not_checked: Vec<_> = check.not_checked().collect();
-    let report = Report { tapped_holes: &tapped_holes, findings: &findings, not_checked: &not_checked };
-    (report.to_string(), findings)
+    let whole = Whole::of(ProgramCheck::new(program, &dialect, &options));
+    (whole.report().to_string(), whole.findings)
 }
 
 #[test]

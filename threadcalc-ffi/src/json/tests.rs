@@ -1,6 +1,7 @@
 //! Dialects through the JSON door.
 
 use super::*;
+use threadcalc_core::Dialect;
 
 /// A control that was never built, in the types that JSON has.
 const NEUTRAL: &str = r#"{
