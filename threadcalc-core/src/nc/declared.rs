@@ -79,7 +79,7 @@ impl Before {
 }
 
 impl Comments {
-    /// Reads the comments of a block; `tool` is the one that is in the spindle behind it.
+    /// Reads the comments of a block; of a tool change, `change_to` is the tool behind it, None if it is not known.
     pub(super) fn read(&mut self, block: &Block, tool_word: bool, change_to: Option<Option<u32>>, unit: Option<Unit>) {
         let tool_change = change_to.is_some();
         if tool_change {
