@@ -102,6 +102,61 @@
 #define THREADCALC_FORM_RC 11
 
 /**
+ * ISO 5855-1 metric thread with a larger root, MJ.
+ */
+#define THREADCALC_FORM_METRIC_J 12
+
+/**
+ * ISO 1501 miniature thread, S.
+ */
+#define THREADCALC_FORM_MINIATURE 13
+
+/**
+ * ASME B1.1 external thread with a rounded root, UNR.
+ */
+#define THREADCALC_FORM_UNIFIED_R 14
+
+/**
+ * ASME B1.15 inch thread with a larger root, UNJ.
+ */
+#define THREADCALC_FORM_UNIFIED_J 15
+
+/**
+ * BS 84 inch thread of 55°: BSW, BSF.
+ */
+#define THREADCALC_FORM_WHITWORTH 16
+
+/**
+ * BS 93 small metric thread of 47.5°, BA.
+ */
+#define THREADCALC_FORM_BA 17
+
+/**
+ * ISO 2904 metric trapezoidal thread of 30°, Tr.
+ */
+#define THREADCALC_FORM_TRAPEZOIDAL 18
+
+/**
+ * ASME B1.5 inch trapezoidal thread of 29°.
+ */
+#define THREADCALC_FORM_ACME 19
+
+/**
+ * ASME B1.8 inch trapezoidal thread of 29° and less depth.
+ */
+#define THREADCALC_FORM_STUB_ACME 20
+
+/**
+ * ASME B1.9 thread of 7° and 45°, which carries pressing away from its leading end.
+ */
+#define THREADCALC_FORM_BUTTRESS 21
+
+/**
+ * ASME B1.9 thread the other way round, which carries pulling.
+ */
+#define THREADCALC_FORM_PULL_BUTTRESS 22
+
+/**
  * None: the thread was written by the name of its standard.
  */
 #define THREADCALC_WRITTEN_AS_UNSET 0
@@ -220,6 +275,16 @@
  * Unified special: a diameter-pitch combination outside the standard series.
  */
 #define THREADCALC_SERIES_UNS 14
+
+/**
+ * British Standard Whitworth, coarse.
+ */
+#define THREADCALC_SERIES_BSW 15
+
+/**
+ * British Standard Fine.
+ */
+#define THREADCALC_SERIES_BSF 16
 
 /**
  * Not given.
@@ -3826,7 +3891,7 @@ typedef struct {
      */
     int32_t is_standard;
     /**
-     * 1 for the hole of a wire insert. This version reads none: always 0, anything else is refused.
+     * 1 for the hole of a wire insert (STI), which is made from nominal_mm, the diameter of the screw; else 0.
      */
     int32_t wire_insert;
     /**
@@ -8795,7 +8860,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_taper_depths(
     threadcalc_error_t *error);
 
 /**
- * Reads one designation: M8x1.25-6H, 1/4-20 UNC-2B, #10-32, M16xPh3P1.5-LH, G1/2A, Rc 1/2, 1/4-18 NPT.
+ * Reads one designation: M8x1.25-6H, 1/4-20 UNC-2B, #10-32, M16xPh3P1.5-LH, G1/2A, Rc 1/2, 1/4-18 NPT,
+ * MJ6x1-4H5H, Tr40x14P7, 1/4-28 UNJF-3B, 1.500-4-ACME-2G, 1/2 BSW, 2 BA, S0.8, M8x1.25 STI.
  * Any bytes may be given.
  *
  * Errors, with the byte: empty, unreadable, too-long (80 bytes), series-mismatch, unknown-class, fit,
@@ -8857,6 +8923,18 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_unified_size(
     size_t length,
     const threadcalc_ratio_t *threads_per_inch,
     threadcalc_thread_t *thread,
+    threadcalc_error_t *error);
+
+/**
+ * The tapped hole that takes a wire insert (STI) for a thread: the same pitch on a larger diameter.
+ *
+ * Errors: as threadcalc_thread_write; unsupported-form for another thread than M, MJ, UN and UNJ of one
+ * start, contradiction for an external one.
+ * Source: ASME B18.29.1-2010 and B18.29.2M-2005: larger by 1.5 H, to 0.001 mm and 0.0001 in; from memory.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_with_wire_insert(
+    const threadcalc_thread_t *thread,
+    threadcalc_thread_t *hole,
     threadcalc_error_t *error);
 
 /**

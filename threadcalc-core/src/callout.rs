@@ -162,6 +162,8 @@ fn is_evident(text: &[u8]) -> bool {
     match text.first() {
         Some(b'M' | b'm') => true,
         Some(b'0'..=b'9' | b'.' | b'#' | b'N' | b'n') => names_series(text),
+        // A spindle speed, a width.
+        Some(b'S' | b's' | b'W' | b'w') => false,
         // A radius is written with R as well.
         Some(b'R' | b'r') => !matches!(text, [_, b'0'..=b'9', b'.', ..] | [_, b'.', ..]) && text.contains(&b'/'),
         _ => true,
@@ -311,6 +313,18 @@ mod tests {
             ("1/4-18 NPT X .5", "1/4-18 NPT| X .5"),
             ("UNF 1/4-28 X .5", "1/4-28 UNF| X .5"),
             ("1/4-20 UNC CLASS 2B", "1/4-20 UNC-2B|"),
+            ("1/4-20 STI THRU", "1/4-20 UNC STI| THRU"),
+            ("STI M8x1.25 16 DEEP", "M8x1.25 STI| 16 DEEP"),
+            ("M8x1.25 STI THRU", "M8x1.25 STI| THRU"),
+            ("MJ6x1-4H5H THRU", "MJ6x1-4H5H| THRU"),
+            ("Tr40x14(P7)-7H LH THRU", "Tr40x14P7-7H-LH| THRU"),
+            ("1/4-28 UNJF-3B THRU", "1/4-28 UNJF-3B| THRU"),
+            ("1 1/2-4 ACME-2G x 2 DEEP", "1.500-4-ACME-2G| x 2 DEEP"),
+            ("1/2-12 BSW THRU", "1/2-12 BSW| THRU"),
+            ("2 BA THRU", "2 BA| THRU"),
+            ("2BA x 10", "2 BA| x 10"),
+            ("BSF 5/16 THRU", "5/16-22 BSF| THRU"),
+            ("S0.8-4H5 THRU", "S0.8-4H5| THRU"),
         ] {
             assert_eq!(shown(text), want, "{text}");
         }
@@ -330,8 +344,8 @@ mod tests {
             ("1/4-20 UNF THRU", "series-mismatch 7"),
             ("1/4-16 NPT", "series-mismatch 4"),
             ("M8-9Z THRU", "unknown-class 3"),
-            ("1/4-20 STI THRU", "unsupported-form 7"),
-            ("M8x1.25 STI", "unsupported-form 8"),
+            ("1/4-20 PTF THRU", "unsupported-form 7"),
+            ("M8x1.25-6g STI", "contradiction 11"),
             ("M8-6H/6g THRU", "fit 5"),
             ("M13 THRU", "missing 3"),
             ("M16xPh4P1.5 THRU", "contradiction 6"),

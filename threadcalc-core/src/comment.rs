@@ -68,6 +68,8 @@ impl Comment {
 /// | `1/4-20 UNC-2B`, `10-32 UNF`, `#10-32` | always |
 /// | `1/4-20`, `10-32`, `.250-20` | ASME B1.1 lists it and it stands alone |
 /// | `1-8` | as before, with a tap word or a tap |
+/// | `MJ6x1`, `TR40X7`, `1/4-28 UNJF`, `1 1/2-4 ACME`, `1/2 BSW`, `M8 STI` | as those above |
+/// | `2BA`, `W1/2`, `S0.8` | a tap word stands in the comment or the tool is a tap |
 /// | `G1/4`, `RC1/2`, `1/4 NPT` | it is a pipe size with its fraction or its name |
 ///
 /// Tap words: TAP, THREAD, THD, GEWINDE, TARAUD, FILET, ROSCA and their like. `LH`, `LEFT HAND` and
@@ -164,7 +166,11 @@ impl About<'_> {
         let (piece, behind) = window.split_at_checked(length)?;
         let accepted = match thread.form() {
             form if form.is_pipe() => self.is_pipe(piece),
-            Form::Metric => self.is_metric(&thread, piece, behind),
+            Form::Metric | Form::MetricJ => self.is_metric(&thread, piece, behind),
+            Form::Trapezoidal => !self.is_named_otherwise(),
+            // A speed, initials, a width: what few letters say only a tap word makes sure.
+            Form::Miniature | Form::Ba => self.is_tapping() && !self.segment.is_code && !self.is_named_otherwise(),
+            Form::Whitworth if matches!(piece.first(), Some(b'W' | b'w')) => self.is_tapping() && !self.segment.is_code,
             _ => self.is_unified(&thread, piece, behind),
         };
         accepted.then_some((thread, length))
@@ -251,7 +257,7 @@ impl About<'_> {
     }
 
     fn is_unified(&self, thread: &Thread, piece: &[u8], behind: &[u8]) -> bool {
-        if callout::names_series(piece) || matches!(piece.first(), Some(b'U' | b'u')) {
+        if callout::names_series(piece) || piece.first().is_some_and(|first| is_name_of_inch_thread(*first)) {
             return true;
         }
         if self.segment.is_code && !self.segment.has_tap_word {
@@ -292,9 +298,9 @@ impl About<'_> {
         (named || piece.contains(&b'/')) && !self.is_named_otherwise()
     }
 
-    /// The word before says that the figures are the number of something else, or of another form.
+    /// The word before says that the figures are the number of something else.
     fn is_named_otherwise(&self) -> bool {
-        const NAMES: [&[u8]; 51] = [
+        const NAMES: [&[u8]; 46] = [
             b"PN",
             b"PART",
             b"NO",
@@ -341,14 +347,14 @@ impl About<'_> {
             b"PHONE",
             b"MODEL",
             b"TIME",
-            b"ACME",
-            b"STUB",
-            b"BSW",
-            b"BSF",
-            b"STI",
         ];
         callout::is_one_of(word_before(self.text, self.place).as_slice(), &NAMES)
     }
+}
+
+/// UNC, ACME, BSW, STI, PULL-BUTT, WHIT before the size; N may be a number.
+const fn is_name_of_inch_thread(first: u8) -> bool {
+    matches!(first.to_ascii_uppercase(), b'U' | b'A' | b'B' | b'S' | b'P' | b'W')
 }
 
 /// Whether what follows makes two figures an amount: `10-32 PCS`, `12-24 VDC`.

@@ -5,7 +5,6 @@ use core::fmt::Write;
 use crate::finding::{Finding, FindingId, Findings};
 use crate::form::{Form, WrittenAs};
 use crate::series;
-use crate::series::Series;
 use crate::text::{Text, placed};
 use crate::thread::Thread;
 
@@ -36,7 +35,7 @@ impl Thread {
         }
         if self.form().is_pipe() {
             findings.write(FindingId::PipeFamily, "thread", |finding| suggest_families(finding, self));
-        } else if self.series().is_none_or(|series| series == Series::Uns) {
+        } else if !self.is_listed() {
             findings.write(FindingId::NotStandard, "thread", |finding| suggest_near(finding, self));
         }
     }
@@ -87,10 +86,10 @@ fn write_families(out: &mut Text<96>, thread: &Thread) -> core::fmt::Result {
         Form::R => "taper, external: not G (parallel)",
         Form::Rp => "parallel, seals on the thread: not G (other limits), not Rc (taper)",
         Form::Rc => "taper: not G or Rp (parallel)",
-        Form::Metric | Form::Unified => return Ok(()),
+        _ => return Ok(()),
     })?;
     let (Some(other), own) = (series::other_system(thread), thread.pitch_mm()) else { return Ok(()) };
-    let (name, angle) = if thread.form().is_whitworth() { ("NPT", 60) } else { ("G/R", 55) };
+    let (name, angle) = if thread.form().is_whitworth_pipe() { ("NPT", 60) } else { ("G/R", 55) };
     let same = if other.pitch == own { "also " } else { "" };
     let per_inch = crate::length::Length::INCH.over(other.pitch).map_err(|_| core::fmt::Error)?;
     let mut more = Text::<32>::new();

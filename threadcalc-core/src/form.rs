@@ -28,6 +28,28 @@ named! {
         Rp = 10 "rp",
         /// ISO 7-1 taper internal pipe thread.
         Rc = 11 "rc",
+        /// ISO 5855-1 metric thread with a larger root, MJ.
+        MetricJ = 12 "metric-j",
+        /// ISO 1501 miniature thread, S.
+        Miniature = 13 "miniature",
+        /// ASME B1.1 external thread with a rounded root, UNR.
+        UnifiedR = 14 "unified-r",
+        /// ASME B1.15 inch thread with a larger root, UNJ.
+        UnifiedJ = 15 "unified-j",
+        /// BS 84 inch thread of 55°: BSW, BSF.
+        Whitworth = 16 "whitworth",
+        /// BS 93 small metric thread of 47.5°, BA.
+        Ba = 17 "ba",
+        /// ISO 2904 metric trapezoidal thread of 30°, Tr.
+        Trapezoidal = 18 "trapezoidal",
+        /// ASME B1.5 inch trapezoidal thread of 29°.
+        Acme = 19 "acme",
+        /// ASME B1.8 inch trapezoidal thread of 29° and less depth.
+        StubAcme = 20 "stub-acme",
+        /// ASME B1.9 thread of 7° and 45°, which carries pressing away from its leading end.
+        Buttress = 21 "buttress",
+        /// ASME B1.9 thread the other way round, which carries pulling.
+        PullButtress = 22 "pull-buttress",
     }
 }
 
@@ -82,13 +104,77 @@ impl Form {
             Self::R => "R",
             Self::Rp => "Rp",
             Self::Rc => "Rc",
+            Self::MetricJ => "MJ",
+            Self::Miniature => "S",
+            Self::UnifiedR => "UNR",
+            Self::UnifiedJ => "UNJ",
+            Self::Whitworth => "Whit.",
+            Self::Ba => "BA",
+            Self::Trapezoidal => "Tr",
+            Self::Acme => "ACME",
+            Self::StubAcme => "STUB ACME",
+            Self::Buttress => "BUTT",
+            Self::PullButtress => "PULL-BUTT",
+        }
+    }
+
+    /// The standard that lists the sizes and pitches.
+    #[must_use]
+    pub const fn standard(self) -> &'static str {
+        match self {
+            Self::Metric => "ISO 261:1998",
+            Self::Unified | Self::UnifiedR => "ASME B1.1-2003",
+            Self::Npt | Self::Npsc | Self::Npsm => "ASME B1.20.1-1983",
+            Self::Nptf | Self::Npsf => "ASME B1.20.3-1976",
+            Self::G => "ISO 228-1:2000",
+            Self::R | Self::Rp | Self::Rc => "ISO 7-1:1994",
+            Self::MetricJ => "ISO 5855-1:1999",
+            Self::Miniature => "ISO 1501:2009",
+            Self::UnifiedJ => "ASME B1.15-1995",
+            Self::Whitworth => "BS 84:2007",
+            Self::Ba => "BS 93:2008",
+            Self::Trapezoidal => "ISO 2904:2020",
+            Self::Acme => "ASME B1.5-1997",
+            Self::StubAcme => "ASME B1.8-1988",
+            Self::Buttress | Self::PullButtress => "ASME B1.9-1973",
         }
     }
 
     /// Whether the size names a pipe, not a diameter.
     #[must_use]
     pub const fn is_pipe(self) -> bool {
-        !matches!(self, Self::Metric | Self::Unified)
+        self.is_inch_pipe() || self.is_whitworth_pipe()
+    }
+
+    /// Whether the thread is one of ASME B1.20.
+    pub(crate) const fn is_inch_pipe(self) -> bool {
+        matches!(self, Self::Npt | Self::Nptf | Self::Npsc | Self::Npsm | Self::Npsf)
+    }
+
+    /// Whether the pitch is counted in threads per inch.
+    #[must_use]
+    pub const fn is_inch(self) -> bool {
+        !matches!(self, Self::Metric | Self::MetricJ | Self::Miniature | Self::Trapezoidal | Self::Ba)
+    }
+
+    /// Whether the thread is one of the Unified diameters and pitches: UN, UNR, UNJ.
+    pub(crate) const fn is_unified(self) -> bool {
+        matches!(self, Self::Unified | Self::UnifiedR | Self::UnifiedJ)
+    }
+
+    /// Whether the thread moves a load, trapezoidal or buttress: of one start or several with the same pitch.
+    pub(crate) const fn is_translating(self) -> bool {
+        matches!(self, Self::Trapezoidal | Self::Acme | Self::StubAcme | Self::Buttress | Self::PullButtress)
+    }
+
+    /// Whether the form has the diameters and pitches of another one, which stands for it where only these count.
+    pub(crate) const fn repeats_sizes(self) -> bool {
+        matches!(self, Self::MetricJ | Self::UnifiedR | Self::UnifiedJ | Self::StubAcme | Self::PullButtress)
+    }
+
+    /// Whether the thread is one of the metric diameters and pitches of 60°: M, MJ.
+    pub(crate) const fn is_metric(self) -> bool {
+        matches!(self, Self::Metric | Self::MetricJ)
     }
 
     /// Whether the thread is cut on a cone, 1:16 on the diameter.
@@ -97,17 +183,17 @@ impl Form {
         matches!(self, Self::Npt | Self::Nptf | Self::R | Self::Rc)
     }
 
-    /// Whether the flanks stand at 55°, the Whitworth form of ISO 228-1 and ISO 7-1.
-    pub(crate) const fn is_whitworth(self) -> bool {
+    /// Whether the thread is one of ISO 228-1 or ISO 7-1, of the Whitworth form of 55°.
+    pub(crate) const fn is_whitworth_pipe(self) -> bool {
         matches!(self, Self::G | Self::R | Self::Rp | Self::Rc)
     }
 
     /// The side that the name alone says; a bare G is a tapped hole, an external one has a class.
     pub(crate) const fn side(self) -> Option<Side> {
         match self {
-            Self::R => Some(Side::External),
+            Self::R | Self::UnifiedR => Some(Side::External),
             Self::G | Self::Rp | Self::Rc | Self::Npsc | Self::Npsf => Some(Side::Internal),
-            Self::Metric | Self::Unified | Self::Npt | Self::Nptf | Self::Npsm => None,
+            _ => None,
         }
     }
 }

@@ -81,7 +81,7 @@ impl Thread {
     /// As [`Pipe`].
     pub fn pipe(&self) -> Result<Pipe, Error> {
         let none = Error::new(Code::DoesNotApply, Field::Form).hint_text("a pipe thread, such as G1/2 or 1/4-18 NPT");
-        if self.form().is_whitworth() {
+        if self.form().is_whitworth_pipe() {
             return whitworth(self, series::metric_pipe(self).ok_or(none)?);
         }
         inch(self, series::inch_pipe(self).ok_or(none)?)

@@ -1,15 +1,17 @@
 //! What a thread is: form, size, pitch, starts, hand, class and side.
 
+mod build;
+
 use core::hash::{Hash, Hasher};
 
 use crate::error::{Code, Error, Field};
 use crate::form::{Form, WrittenAs};
 use crate::length::Length;
 use crate::named::named;
-use crate::number::check_digits;
-use crate::series::{self, Series};
+use crate::series::Series;
 use crate::text::Text;
 use crate::tolerance_class::ToleranceClass;
+pub(crate) use build::{LARGEST_DIAMETER_MM, MOST_STARTS, pitch_of};
 
 named! {
     /// The direction of the helix.
@@ -48,20 +50,14 @@ pub struct Thread {
     side: Option<Side>,
     series: Option<Series>,
     starts: u8,
+    is_listed: bool,
+    wire_insert: bool,
     written_as: Option<WrittenAs>,
+    nominal: Length,
     major: Length,
     pitch: Length,
-    lead: Length,
     class: Option<ToleranceClass>,
 }
-
-/// The most starts that are read.
-pub(crate) const MOST_STARTS: i64 = 12;
-/// The largest nominal diameter, in millimetres: beyond any standard of screw threads.
-pub(crate) const LARGEST_DIAMETER_MM: i64 = 2000;
-
-/// The coarsest pitch, in diameters.
-const COARSEST: (i32, i32) = (5, 8);
 
 impl Thread {
     /// Reads one designation; see `designation` for the forms. Offsets in errors are bytes.
@@ -73,110 +69,6 @@ impl Thread {
     /// diameter without a coarse pitch, [`Code::Contradiction`] for a lead that is no multiple of the pitch.
     pub fn read(text: &[u8]) -> Result<Self, Error> {
         crate::designation::read(text)
-    }
-
-    /// An ISO metric thread, right hand, single start, from its diameter and pitch in millimetres.
-    ///
-    /// # Errors
-    /// [`Code::OutOfRange`] if diameter and pitch make no thread.
-    pub fn metric(diameter_mm: Length, pitch_mm: Length) -> Result<Self, Error> {
-        Self::build(Form::Metric, diameter_mm, pitch_mm, 1)
-    }
-
-    /// A Unified thread, right hand, single start, from its diameter in inches and threads per inch.
-    ///
-    /// # Errors
-    /// [`Code::OutOfRange`] if diameter and pitch make no thread.
-    pub fn unified(diameter_in: Length, threads_per_inch: Length) -> Result<Self, Error> {
-        let pitch = pitch_of(threads_per_inch)?;
-        Self::build(Form::Unified, diameter_in.times(Length::INCH)?, pitch, 1)
-    }
-
-    /// A Unified thread from the text that names its size: `1/4`, `#10`, `No. 10`, `10`, `1 1/4`, `0.3`.
-    ///
-    /// A bare whole number is a number size or inches as in a designation: `10` with 32, `1` with 8.
-    ///
-    /// # Errors
-    /// Those of the designation reader for the size, and of [`Thread::unified`].
-    pub fn unified_size(size: &[u8], threads_per_inch: Length) -> Result<Self, Error> {
-        let pitch = pitch_of(threads_per_inch)?;
-        Self::build(Form::Unified, crate::designation::unified_diameter(size, pitch)?, pitch, 1)
-    }
-
-    /// A metric or Unified thread of any diameter and pitch.
-    pub(crate) fn build(form: Form, major: Length, pitch: Length, starts: u8) -> Result<Self, Error> {
-        let largest = Length::integer(LARGEST_DIAMETER_MM);
-        if !major.is_positive() || major > largest {
-            return Err(Error::new(Code::OutOfRange, Field::Diameter)
-                .got(major.to_f64())
-                .within(0.0, largest.to_f64())
-                .hint_text("the diameter in mm, above 0"));
-        }
-        // Beyond 5/8 of the diameter the basic profile has hardly a core left to call a thread.
-        if !pitch.is_positive() || pitch.is_more_than(COARSEST, major) {
-            return Err(Error::new(Code::OutOfRange, Field::Pitch)
-                .got(pitch.to_f64())
-                .within(0.0, major.times(Length::parts(5, 8))?.to_f64())
-                .hint_text("the pitch in mm, above 0 and at most 5/8 of the diameter"));
-        }
-        for (value, field) in [(major, Field::Diameter), (pitch, Field::Pitch)] {
-            check_digits(value, field)?;
-        }
-        let lead = if starts == 1 { pitch } else { pitch.times(Length::integer(i64::from(starts)))? };
-        let series = series::of(form, major, pitch);
-        Ok(Self { series, starts, lead, ..Self::plain(form, major, pitch) })
-    }
-
-    const fn plain(form: Form, major: Length, pitch: Length) -> Self {
-        let (hand, side, lead) = (Hand::Right, form.side(), pitch);
-        Self { form, hand, side, series: None, starts: 1, written_as: None, major, pitch, lead, class: None }
-    }
-
-    /// A pipe thread of a standard's size.
-    pub(crate) const fn of_pipe_size(form: Form, size: series::PipeSize) -> Self {
-        Self::plain(form, size.major, size.pitch)
-    }
-
-    /// A pipe thread from its basic major diameter and pitch.
-    fn pipe_from_parts(form: Form, major: Length, pitch: Length) -> Result<Self, Error> {
-        let size = series::pipe_sizes(form).find(|size| size.major == major).ok_or(
-            Error::new(Code::OutOfRange, Field::Diameter)
-                .got(major.to_f64())
-                .hint_text("the basic major diameter of a size that the standard lists"),
-        )?;
-        if size.pitch != pitch {
-            return Err(Error::new(Code::SeriesMismatch, Field::Pitch)
-                .got(pitch.to_f64())
-                .within(size.pitch.to_f64(), size.pitch.to_f64())
-                .hint_text("the pitch that the standard has for this pipe size"));
-        }
-        Ok(Self::of_pipe_size(form, size))
-    }
-
-    /// A thread from its parts, as the C structure holds them; `class` may be empty. A pipe thread is
-    /// found by its basic major diameter.
-    ///
-    /// # Errors
-    /// [`Code::OutOfRange`] for a size, pitch or number of starts that makes no thread,
-    /// [`Code::SeriesMismatch`] for a pitch that the pipe size does not have,
-    /// [`Code::UnknownClass`], [`Code::Contradiction`] if class and side disagree.
-    pub fn from_parts(
-        form: Form,
-        major_mm: Length,
-        pitch_mm: Length,
-        starts: i64,
-        hand: Hand,
-        side: Option<Side>,
-        class: &[u8],
-    ) -> Result<Self, Error> {
-        let thread = if form.is_pipe() {
-            Self::pipe_from_parts(form, major_mm, pitch_mm)?
-        } else {
-            Self::build(form, major_mm, pitch_mm, 1)?
-        };
-        let thread = thread.with_starts(starts)?.with_hand(hand);
-        let thread = if class.is_empty() { thread } else { thread.with_class(class)? };
-        side.map_or(Ok(thread), |side| thread.with_side(side))
     }
 
     /// The same thread with this tolerance class, and the side that follows from it.
@@ -198,7 +90,8 @@ impl Thread {
 
     /// The same thread without class and side, as a tap's shank names it.
     pub(crate) const fn without_class(self) -> Self {
-        Self { class: None, side: self.form.side(), ..self }
+        let side = if self.wire_insert { Some(Side::Internal) } else { self.form.side() };
+        Self { class: None, side, ..self }
     }
 
     /// The same thread on this side of the fit.
@@ -207,12 +100,18 @@ impl Thread {
     /// [`Code::Contradiction`] if the form or the tolerance class belongs to the other side.
     pub fn with_side(self, side: Side) -> Result<Self, Error> {
         let of_class = self.class.and_then(|class| class.side());
-        let of_form = if self.form == Form::G { None } else { self.form.side() };
+        let of_form = match self.form {
+            Form::G => None,
+            _ if self.wire_insert => Some(Side::Internal),
+            form => form.side(),
+        };
         match of_class.or(of_form) {
             Some(own) if own != side => Err(Error::new(Code::Contradiction, Field::Side).hint_text(match self.form {
                 Form::R => "R is the external thread; the hole for it is Rp or Rc",
                 Form::Rp | Form::Rc => "Rp and Rc are internal threads; the external one is R",
                 Form::Npsc | Form::Npsf => "this thread is internal only",
+                Form::UnifiedR => "UNR is the external thread; the hole for it is UN",
+                _ if self.wire_insert => "the hole of a wire insert is internal",
                 _ => "the tolerance class belongs to the other side of the fit",
             })),
             _ => Ok(Self { side: Some(side), ..self }),
@@ -235,8 +134,47 @@ impl Thread {
             .ok()
             .filter(|_| (1..=most).contains(&starts))
             .ok_or(Error::new(Code::OutOfRange, Field::Starts).got(starts as f64).within(1.0, most as f64))?;
-        let lead = if count == 1 { self.pitch } else { self.pitch.times(Length::integer(starts))? };
-        Ok(Self { starts: count, lead, ..self })
+        if count > 1 {
+            self.pitch.times(Length::integer(starts))?;
+        }
+        Ok(Self { starts: count, ..self })
+    }
+
+    /// The tapped hole that takes a wire insert for this thread: the same pitch on a larger diameter.
+    ///
+    /// # Errors
+    /// [`Code::UnsupportedForm`] for another thread than M, MJ, UN and UNJ of one start,
+    /// [`Code::Contradiction`] for an external one.
+    ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::Thread;
+    ///
+    /// let hole = Thread::read(b"M8x1.25")?.with_wire_insert()?;
+    /// assert_eq!(hole.to_string(), "M8x1.25 STI");
+    /// assert_eq!((hole.nominal_mm().unwrap().to_string(), hole.major_mm().to_string()), ("8".into(), "9.624".into()));
+    /// # Ok::<(), threadcalc_core::Error>(())
+    /// ```
+    ///
+    /// # Source
+    /// ASME B18.29.1-2010 and B18.29.2M-2005: the major diameter is larger by 1.5 H, here to the standards'
+    /// 0.001 mm and 0.0001 in; the formula from memory.
+    pub fn with_wire_insert(self) -> Result<Self, Error> {
+        if !(matches!(self.form, Form::Unified | Form::UnifiedJ) || self.form.is_metric()) || self.starts > 1 {
+            return Err(Error::new(Code::UnsupportedForm, Field::Form)
+                .hint_text("wire inserts are made for M, MJ, UN and UNJ threads of one start"));
+        }
+        if self.side == Some(Side::External) {
+            return Err(Error::new(Code::Contradiction, Field::Side).hint_text("the hole of a wire insert is internal"));
+        }
+        let major = crate::profile::wire_insert_major(self.form, self.nominal, self.pitch)?;
+        Ok(Self { wire_insert: true, side: Some(Side::Internal), major, ..self })
+    }
+
+    /// Whether this is the tapped hole of a wire insert.
+    #[must_use]
+    pub const fn is_wire_insert(&self) -> bool {
+        self.wire_insert
     }
 
     /// The profile.
@@ -245,16 +183,22 @@ impl Thread {
         self.form
     }
 
-    /// The standard's series; `None` for a metric special and for pipe threads.
+    /// The standard's series; `None` for a metric special and for the families that have no series.
     #[must_use]
     pub const fn series(&self) -> Option<Series> {
         self.series
     }
 
-    /// True if the standard lists this size with this pitch, single start.
+    /// True if the standard lists this size with this pitch, single start; a trapezoidal or buttress thread
+    /// with any number of starts. The hole of a wire insert: if the screw's standard does.
     #[must_use]
-    pub fn is_standard(&self) -> bool {
-        self.form.is_pipe() || (self.starts == 1 && self.series.is_some_and(|series| series != Series::Uns))
+    pub const fn is_standard(&self) -> bool {
+        self.is_listed && (self.starts == 1 || self.form.is_translating())
+    }
+
+    /// Whether the standard lists the size with this pitch, whatever the starts.
+    pub(crate) const fn is_listed(&self) -> bool {
+        self.is_listed
     }
 
     /// An older or open name that the thread was read from, `BSPT`; no part of its value.
@@ -285,11 +229,16 @@ impl Thread {
     /// is a name.
     #[must_use]
     pub const fn nominal_mm(&self) -> Option<Length> {
-        if self.form.is_pipe() { None } else { Some(self.major) }
+        if self.form.is_pipe() { None } else { Some(self.nominal) }
+    }
+
+    /// The diameter that the designation was read from, in millimetres; of a pipe thread its major diameter.
+    pub(crate) const fn named_by(&self) -> Length {
+        self.nominal
     }
 
     /// Basic major diameter in millimetres, exact. NPT and its kin: the outside diameter of the pipe;
-    /// R and Rc: at the gauge plane.
+    /// R and Rc: at the gauge plane; the hole of a wire insert: its own.
     #[must_use]
     pub const fn major_mm(&self) -> Length {
         self.major
@@ -303,8 +252,12 @@ impl Thread {
 
     /// Advance in one turn in millimetres, exact: pitch × starts.
     #[must_use]
-    pub const fn lead_mm(&self) -> Length {
-        self.lead
+    pub fn lead_mm(&self) -> Length {
+        if self.starts == 1 {
+            return self.pitch;
+        }
+        // The product was looked at when the starts were set.
+        self.pitch.times(Length::integer(i64::from(self.starts))).unwrap_or(self.pitch)
     }
 
     /// Number of starts.
@@ -337,27 +290,18 @@ impl Thread {
         self.class
     }
 
-    /// Threads per inch of Unified and pipe threads, exact; `None` for metric ones.
+    /// Threads per inch of inch and pipe threads, exact; `None` for metric ones.
     #[must_use]
     pub fn threads_per_inch(&self) -> Option<Length> {
-        (self.form != Form::Metric).then(|| Length::INCH.over(self.pitch).ok()).flatten()
+        self.form.is_inch().then(|| Length::INCH.over(self.pitch).ok()).flatten()
     }
-}
-
-/// The pitch in millimetres of a number of threads per inch.
-pub(crate) fn pitch_of(threads_per_inch: Length) -> Result<Length, Error> {
-    if !threads_per_inch.is_positive() {
-        return Err(Error::new(Code::OutOfRange, Field::ThreadsPerInch)
-            .got(threads_per_inch.to_f64())
-            .hint_text("threads per inch above 0"));
-    }
-    Length::INCH.over(threads_per_inch)
 }
 
 impl PartialEq for Thread {
     fn eq(&self, other: &Self) -> bool {
         (self.form, self.hand, self.side, self.starts) == (other.form, other.hand, other.side, other.starts)
-            && (self.major, self.pitch, self.class) == (other.major, other.pitch, other.class)
+            && (self.nominal, self.pitch, self.class) == (other.nominal, other.pitch, other.class)
+            && self.wire_insert == other.wire_insert
     }
 }
 
@@ -366,6 +310,6 @@ impl Eq for Thread {}
 impl Hash for Thread {
     fn hash<H: Hasher>(&self, state: &mut H) {
         (self.form, self.hand, self.side, self.starts).hash(state);
-        (self.major, self.pitch, self.class).hash(state);
+        (self.nominal, self.pitch, self.class, self.wire_insert).hash(state);
     }
 }

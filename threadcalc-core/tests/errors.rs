@@ -84,7 +84,7 @@ fn causes() -> Vec<(Code, Error)> {
         (Code::Contradiction, refused(form_with_basis)),
         (Code::NoDrill, refused(tap_drill(&m3, &request))),
         (Code::Fit, read(b"M8-6H/6g")),
-        (Code::UnsupportedForm, read(b"Tr20x4")),
+        (Code::UnsupportedForm, read(b"Rd 40x1/6")),
         (Code::DoesNotApply, refused(m3.pipe())),
     ]
 }

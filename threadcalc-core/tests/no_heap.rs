@@ -134,7 +134,7 @@ fn identifying_allocates_nothing() {
         Ok::<_, Error>((text, threads))
     });
     let (text, threads) = found.unwrap();
-    assert_eq!((text.as_str(), threads, asked), ("20 TPI (0.000 %); 1.25 mm (+1.600 %)", 1, 0));
+    assert_eq!((text.as_str(), threads, asked), ("20 TPI (0.000 %); 1.25 mm (+1.600 %)", 2, 0));
 }
 
 #[test]

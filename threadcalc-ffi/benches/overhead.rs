@@ -168,7 +168,7 @@ fn feed_word() -> bool {
 /// A thread taken apart as the C structure holds it.
 fn members(thread: &Thread) -> ([i32; 7], [threadcalc_ratio_t; 5], [u8; 8]) {
     let mut class = [0; 8];
-    for (place, byte) in class.iter_mut().zip(thread.tolerance_class().map_or([0; 4], |class| class.text().padded())) {
+    for (place, byte) in class.iter_mut().zip(thread.tolerance_class().map_or([0; 6], |class| class.text().padded())) {
         *place = byte;
     }
     let choices = [

@@ -28,6 +28,28 @@ pub const THREADCALC_FORM_R: i32 = 9;
 pub const THREADCALC_FORM_RP: i32 = 10;
 /// ISO 7-1 taper internal pipe thread.
 pub const THREADCALC_FORM_RC: i32 = 11;
+/// ISO 5855-1 metric thread with a larger root, MJ.
+pub const THREADCALC_FORM_METRIC_J: i32 = 12;
+/// ISO 1501 miniature thread, S.
+pub const THREADCALC_FORM_MINIATURE: i32 = 13;
+/// ASME B1.1 external thread with a rounded root, UNR.
+pub const THREADCALC_FORM_UNIFIED_R: i32 = 14;
+/// ASME B1.15 inch thread with a larger root, UNJ.
+pub const THREADCALC_FORM_UNIFIED_J: i32 = 15;
+/// BS 84 inch thread of 55°: BSW, BSF.
+pub const THREADCALC_FORM_WHITWORTH: i32 = 16;
+/// BS 93 small metric thread of 47.5°, BA.
+pub const THREADCALC_FORM_BA: i32 = 17;
+/// ISO 2904 metric trapezoidal thread of 30°, Tr.
+pub const THREADCALC_FORM_TRAPEZOIDAL: i32 = 18;
+/// ASME B1.5 inch trapezoidal thread of 29°.
+pub const THREADCALC_FORM_ACME: i32 = 19;
+/// ASME B1.8 inch trapezoidal thread of 29° and less depth.
+pub const THREADCALC_FORM_STUB_ACME: i32 = 20;
+/// ASME B1.9 thread of 7° and 45°, which carries pressing away from its leading end.
+pub const THREADCALC_FORM_BUTTRESS: i32 = 21;
+/// ASME B1.9 thread the other way round, which carries pulling.
+pub const THREADCALC_FORM_PULL_BUTTRESS: i32 = 22;
 
 /// An older or open name of a pipe thread, which leaves something to assume.
 pub type threadcalc_written_as = i32;
@@ -82,6 +104,10 @@ pub const THREADCALC_SERIES_UN_28: i32 = 12;
 pub const THREADCALC_SERIES_UN_32: i32 = 13;
 /// Unified special: a diameter-pitch combination outside the standard series.
 pub const THREADCALC_SERIES_UNS: i32 = 14;
+/// British Standard Whitworth, coarse.
+pub const THREADCALC_SERIES_BSW: i32 = 15;
+/// British Standard Fine.
+pub const THREADCALC_SERIES_BSF: i32 = 16;
 
 /// The direction of the helix.
 pub type threadcalc_hand = i32;

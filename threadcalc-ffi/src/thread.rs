@@ -11,7 +11,8 @@ use crate::number::given;
 use crate::status::{guard, optional, threadcalc_error_t};
 use crate::types::{threadcalc_finding_t, threadcalc_ratio_t, threadcalc_thread_t};
 
-/// Reads one designation: M8x1.25-6H, 1/4-20 UNC-2B, #10-32, M16xPh3P1.5-LH, G1/2A, Rc 1/2, 1/4-18 NPT.
+/// Reads one designation: M8x1.25-6H, 1/4-20 UNC-2B, #10-32, M16xPh3P1.5-LH, G1/2A, Rc 1/2, 1/4-18 NPT,
+/// MJ6x1-4H5H, Tr40x14P7, 1/4-28 UNJF-3B, 1.500-4-ACME-2G, 1/2 BSW, 2 BA, S0.8, M8x1.25 STI.
 /// Any bytes may be given.
 ///
 /// Errors, with the byte: empty, unreadable, too-long (80 bytes), series-mismatch, unknown-class, fit,
@@ -112,6 +113,25 @@ pub unsafe extern "C" fn threadcalc_thread_unified_size(
         let threads = unsafe { given(threads_per_inch, Field::ThreadsPerInch) }?;
         let thread = unsafe { Output::new(thread) }?;
         thread.write(threadcalc_thread_t::of(&Thread::unified_size(size, threads)?));
+        Ok(())
+    })
+}
+
+/// The tapped hole that takes a wire insert (STI) for a thread: the same pitch on a larger diameter.
+///
+/// Errors: as threadcalc_thread_write; unsupported-form for another thread than M, MJ, UN and UNJ of one
+/// start, contradiction for an external one.
+/// Source: ASME B18.29.1-2010 and B18.29.2M-2005: larger by 1.5 H, to 0.001 mm and 0.0001 in; from memory.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_thread_with_wire_insert(
+    thread: *const threadcalc_thread_t,
+    hole: *mut threadcalc_thread_t,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let thread = unsafe { input(thread) }?.read()?;
+        let hole = unsafe { Output::new(hole) }?;
+        hole.write(threadcalc_thread_t::of(&thread.with_wire_insert()?));
         Ok(())
     })
 }

@@ -11,7 +11,7 @@ use crate::choices::{
 };
 use crate::finding_ids::{threadcalc_finding, threadcalc_number, threadcalc_severity};
 use crate::memory::{fill, fixed_text, padded_text, text_of};
-use crate::status::{optional, required};
+use crate::status::{flag, optional, required};
 
 /// An exact number: a length in mm, a speed in turns per minute, a percent, or a plain number.
 ///
@@ -73,7 +73,7 @@ pub struct threadcalc_thread_t {
     pub side: threadcalc_side,
     /// 1 if the standard lists this diameter with this pitch, single start; else 0.
     pub is_standard: i32,
-    /// 1 for the hole of a wire insert. This version reads none: always 0, anything else is refused.
+    /// 1 for the hole of a wire insert (STI), which is made from nominal_mm, the diameter of the screw; else 0.
     pub wire_insert: i32,
     /// The older or open name that a pipe thread was read from; 0 if none. No part of the thread's value.
     pub written_as: threadcalc_written_as,
@@ -101,7 +101,7 @@ impl threadcalc_thread_t {
             hand: thread.hand().number(),
             side: thread.side().map_or(0, Side::number),
             is_standard: i32::from(thread.is_standard()),
-            wire_insert: 0,
+            wire_insert: i32::from(thread.is_wire_insert()),
             written_as: thread.written_as().map_or(0, WrittenAs::number),
             nominal_mm: threadcalc_ratio_t::of_option(thread.nominal_mm()),
             major_mm: threadcalc_ratio_t::of(thread.major_mm()),
@@ -114,12 +114,10 @@ impl threadcalc_thread_t {
 
     #[inline(always)]
     pub(crate) fn read(&self) -> Result<Thread, Error> {
-        if self.wire_insert != 0 {
-            return Err(Error::new(Code::UnsupportedForm, Field::Form)
-                .hint_text("this version has no threads of wire inserts: leave wire_insert at 0"));
-        }
+        let wire_insert = flag(self.wire_insert, Field::WireInsert)?;
         // What is not given is 0/0; the usual thread has both, and one is enough to build it.
-        let diameter = if self.major_mm == threadcalc_ratio_t::default() { self.nominal_mm } else { self.major_mm };
+        let is_named = wire_insert || self.major_mm == threadcalc_ratio_t::default();
+        let diameter = if is_named { self.nominal_mm } else { self.major_mm };
         let major = diameter.read(Field::Diameter)?;
         let thread = Thread::from_parts(
             required(self.form, Form::from_number, Field::Form, Form::CHOICES)?,
@@ -130,6 +128,7 @@ impl threadcalc_thread_t {
             optional(self.side, Side::from_number, Field::Side, Side::CHOICES)?,
             text_of(&self.tolerance_class),
         )?;
+        let thread = if wire_insert { thread.with_wire_insert()? } else { thread };
         if !self.says_the_rest_of(&thread) {
             self.check_the_rest(&thread)?;
         }
@@ -144,6 +143,7 @@ impl threadcalc_thread_t {
     fn says_the_rest_of(&self, thread: &Thread) -> bool {
         self.series == thread.series().map_or(0, Series::number)
             && self.nominal_mm == threadcalc_ratio_t::of_option(thread.nominal_mm())
+            && (self.wire_insert == 0 || self.major_mm == threadcalc_ratio_t::of(thread.major_mm()))
             && self.lead_mm == threadcalc_ratio_t::of(thread.lead_mm())
             && self.taper_on_diameter == threadcalc_ratio_t::of(thread.taper_on_diameter())
     }
@@ -168,6 +168,10 @@ impl threadcalc_thread_t {
         };
         let nominal = "leave nominal_mm at 0/0 for a pipe thread; for others it is the major diameter";
         agrees(self.nominal_mm, thread.nominal_mm(), Field::Diameter, nominal)?;
+        if thread.is_wire_insert() {
+            let major = "leave major_mm at 0/0 for the hole of a wire insert: it follows from nominal_mm and pitch";
+            agrees(self.major_mm, Some(thread.major_mm()), Field::Diameter, major)?;
+        }
         let lead = "leave the lead at 0/0: it follows from pitch and starts";
         agrees(self.lead_mm, Some(thread.lead_mm()), Field::Lead, lead)?;
         let taper = "leave taper_on_diameter at 0/0: it follows from the form";

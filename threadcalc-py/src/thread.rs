@@ -104,6 +104,11 @@ impl Thread {
         self.0.with_starts(whole(starts, Field::Starts)?).map(Self).map_err(raise)
     }
 
+    /// The tapped hole that takes a wire insert for this thread.
+    fn with_wire_insert(&self) -> PyResult<Self> {
+        self.0.with_wire_insert().map(Self).map_err(raise)
+    }
+
     /// The basic profile.
     fn profile(&self) -> Profile {
         Profile(self.0.profile())
@@ -197,10 +202,10 @@ impl Thread {
         self.0.tolerance_class().map(|class| class.as_str().to_owned())
     }
 
-    /// True for the hole of a wire insert; this version reads none.
+    /// True for the hole of a wire insert.
     #[getter]
     fn wire_insert(&self) -> bool {
-        false
+        self.0.is_wire_insert()
     }
 
     /// The older or open name that the thread was read from, or None.

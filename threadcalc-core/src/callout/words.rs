@@ -1,16 +1,20 @@
 //! The words of designations, and whether one could begin or goes on with a series.
 
 /// Words that a designation begins with before its figures.
-const BEGINNINGS: [&[u8]; 24] = [
+const BEGINNINGS: [&[u8]; 43] = [
     b"M", b"MF", b"MJ", b"G", b"R", b"RC", b"RP", b"NO", b"NPT", b"NPTF", b"NPSC", b"NPSM", b"NPSF", b"BSP", b"BSPP",
-    b"BSPT", b"PF", b"PS", b"PT", b"UN", b"UNC", b"UNF", b"UNEF", b"UNS",
+    b"BSPT", b"PF", b"PS", b"PT", b"UN", b"UNC", b"UNF", b"UNEF", b"UNS", b"UNR", b"UNRC", b"UNRF", b"UNREF", b"UNJ",
+    b"UNJC", b"UNJF", b"UNJEF", b"UNJS", b"TR", b"S", b"ACME", b"BUTT", b"BSW", b"BSF", b"WHIT", b"W", b"BA", b"NC",
 ];
 
+/// Words before one of those.
+const BEFORE_BEGINNINGS: [&[u8]; 5] = [b"STI", b"EG", b"STUB", b"PULL", b"PUSH"];
+
 /// Series and forms that are written behind the figures.
-const SERIES_WORDS: [&[u8]; 35] = [
+const SERIES_WORDS: [&[u8]; 40] = [
     b"UN", b"UNC", b"UNF", b"UNEF", b"UNS", b"UNR", b"UNRC", b"UNRF", b"UNREF", b"UNRS", b"UNJ", b"UNJC", b"UNJF",
     b"UNJEF", b"UNJS", b"NC", b"NF", b"NEF", b"NPT", b"NPTF", b"NPSC", b"NPSM", b"NPSF", b"ACME", b"STUB", b"BSW",
-    b"BSF", b"BSP", b"BSPP", b"BSPT", b"BA", b"STI", b"PTF", b"OD", b"TPI",
+    b"BSF", b"BSP", b"BSPP", b"BSPT", b"BA", b"STI", b"PTF", b"OD", b"TPI", b"BUTT", b"PULL", b"PUSH", b"WHIT", b"W",
 ];
 
 /// Whether a designation could begin here; cheap, and wrong only by saying yes.
@@ -20,6 +24,9 @@ pub(crate) fn could_begin(text: &[u8]) -> bool {
         [b'#', rest @ ..] => after_blanks(rest).first().is_some_and(u8::is_ascii_digit),
         [letter, ..] if letter.is_ascii_alphabetic() => {
             let (word, rest) = leading_word(text);
+            if is_one_of(word, &BEFORE_BEGINNINGS) {
+                return could_begin(after_blanks(rest.strip_prefix(b"-").unwrap_or(rest)));
+            }
             if !is_one_of(word, &BEGINNINGS) {
                 return false;
             }
@@ -36,7 +43,7 @@ fn figures_go_on(text: &[u8]) -> bool {
     let is_size = |byte: &&u8| matches!(**byte, b'0'..=b'9' | b'.' | b',' | b'/' | b' ' | b'"' | b'\'');
     let size = text.iter().take(LONGEST_SIZE).take_while(is_size).count();
     let next = text.get(size).map(u8::to_ascii_uppercase);
-    matches!(next, Some(b'-' | b'U' | b'N' | b'B' | b'O' | b'A' | b'S' | b'P' | b'I'))
+    matches!(next, Some(b'-' | b'U' | b'N' | b'B' | b'O' | b'A' | b'S' | b'P' | b'I' | b'W'))
 }
 
 /// Whether a word behind the first figures names a series.

@@ -1,6 +1,6 @@
-//! Metric designations: `M8x1.25-6H`, `MF10x1`, `M16xPh3P1.5-6H-LH`.
+//! Metric designations: `M8x1.25-6H`, `MF10x1`, `M16xPh3P1.5-6H-LH`, `MJ6x1-4H5H`, `Tr40x7`, `S0.8`.
 
-use super::read::{at_tail_word, closes, skip_separator, tail, unreadable};
+use super::read::{at_tail_word, closes, skip_separator, tail};
 use crate::cursor::Cursor;
 use crate::error::{Code, Error, Field};
 use crate::form::Form;
@@ -9,14 +9,35 @@ use crate::series;
 use crate::series::Series;
 use crate::thread::{MOST_STARTS, Thread};
 
-/// Reads from the M to the end.
-pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
-    if let Some(b'J' | b'j') = cursor.rest().get(1) {
-        return Err(unreadable(cursor));
+/// Takes the letters that stand first: M, MJ, Tr, S.
+pub(super) fn family(cursor: &mut Cursor<'_>) -> Option<Form> {
+    let (form, length) = match cursor.rest() {
+        [b'M' | b'm', b'J' | b'j', ..] => (Form::MetricJ, 2),
+        [b'M' | b'm', ..] => (Form::Metric, 1),
+        [b'T' | b't', b'R' | b'r', next, ..] if !next.is_ascii_alphabetic() => (Form::Trapezoidal, 2),
+        [b'S' | b's', behind @ ..] if is_miniature_size(behind) => (Form::Miniature, 1),
+        _ => return None,
+    };
+    cursor.skip(length);
+    Some(form)
+}
+
+/// Less than two: what else an S stands before is a spindle speed or the name of a steel.
+fn is_miniature_size(mut behind: &[u8]) -> bool {
+    while let [b' ' | b'-', rest @ ..] = behind {
+        behind = rest;
     }
-    cursor.skip(1);
+    match behind {
+        [b'0', b'.' | b',', ..] | [b'.', ..] | [b'1'] => true,
+        [b'1', next, ..] => !next.is_ascii_alphanumeric(),
+        _ => false,
+    }
+}
+
+/// Reads from behind the letters to the end.
+pub(super) fn read(cursor: &mut Cursor<'_>, form: Form) -> Result<Thread, Error> {
     let fine_place = cursor.place();
-    let fine = matches!(cursor.peek(), Some(b'F' | b'f'));
+    let fine = form == Form::Metric && matches!(cursor.peek(), Some(b'F' | b'f'));
     if fine {
         cursor.skip(1);
     }
@@ -44,13 +65,16 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
         Some(given) => given,
         None => {
             let fine = fine || says_fine(cursor);
-            (coarse_pitch(cursor, diameter, fine)?, diameter_place)
+            (own_pitch(cursor, form, diameter, fine)?, diameter_place)
         }
     };
-    let thread = Thread::build(Form::Metric, diameter, pitch, starts).map_err(|error| match error.field() {
+    let thread = Thread::build(form, diameter, pitch, starts).map_err(|error| match error.field() {
         Field::Pitch => error.at_byte(pitch_place),
         _ => error.at_byte(diameter_place),
     })?;
+    if form == Form::Miniature && !thread.is_standard() {
+        return Err(no_miniature(diameter).at_byte(diameter_place));
+    }
     if fine && thread.series() == Some(Series::Coarse) {
         return Err(Error::new(Code::SeriesMismatch, Field::Designation)
             .at_byte(fine_place)
@@ -122,6 +146,27 @@ fn is_grade_or_starts(cursor: &mut Cursor<'_>) -> bool {
     }
     skip_separator(cursor);
     cursor.is_at_word(b"START") || cursor.is_at_word(b"STARTS")
+}
+
+fn no_miniature(diameter: Length) -> Error {
+    Error::new(Code::OutOfRange, Field::Diameter)
+        .got(diameter.to_f64())
+        .within(0.3, 1.4)
+        .hint_text("ISO 1501 has S 0.3 0.35 0.4 0.45 0.5 0.55 0.6 0.7 0.8 0.9 1 1.1 1.2 1.4, one pitch each")
+}
+
+/// The pitch that the diameter alone says: the coarse one of M and MJ, the only one of S.
+fn own_pitch(cursor: &Cursor<'_>, form: Form, diameter: Length, fine: bool) -> Result<Length, Error> {
+    match form {
+        Form::Miniature => {
+            series::listed(form).find(|row| row.diameter == diameter).map(|row| row.pitch).ok_or(no_miniature(diameter))
+        }
+        Form::Trapezoidal => Err(cursor
+            .error(Code::Missing)
+            .about(Field::Pitch)
+            .hint_text("ISO 2904 has several pitches for a diameter: give it, as in Tr40x7")),
+        _ => coarse_pitch(cursor, diameter, fine),
+    }
 }
 
 fn coarse_pitch(cursor: &Cursor<'_>, diameter: Length, fine: bool) -> Result<Length, Error> {

@@ -12,6 +12,7 @@
 //! stands in `tests/reference/written_form.csv`, what is refused and where in `bad_designation.csv`.
 
 mod fit;
+mod inch;
 mod metric;
 mod pipe;
 mod read;

@@ -85,7 +85,7 @@ pub(super) fn read(cursor: &mut Cursor<'_>, family: Family) -> Result<Thread, Er
     let before = cursor.place();
     let pitch_place = skip_separator(cursor);
     // `NPT 1/4 x 18`; but what looks like `G1 X11` comes from a program.
-    let crossed = !family.form().is_whitworth() && cursor.take_times();
+    let crossed = !family.form().is_whitworth_pipe() && cursor.take_times();
     let pitch_place = if crossed { skip_separator(cursor) } else { pitch_place };
     let pitch = if at_pitch(cursor, family) { Some((threads_per_inch(cursor)?, pitch_place)) } else { None };
     if pitch.is_none() {

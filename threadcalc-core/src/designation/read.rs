@@ -1,9 +1,10 @@
 //! From bytes to a thread.
 
-use super::{metric, pipe, unified};
+use super::{inch, metric, pipe, unified};
 use crate::cursor::Cursor;
 use crate::error::{Code, Error, Field};
 use crate::thread::{Hand, Thread};
+use crate::tolerance_class::ToleranceClass;
 
 /// The longest designation that is looked at, in bytes.
 pub(super) const LONGEST: usize = 80;
@@ -11,11 +12,8 @@ pub(super) const LONGEST: usize = 80;
 const EXAMPLES: &str = "a designation such as M8x1.25-6H, 1/4-20 UNC-2B, G1/2 or 1/4-18 NPT";
 
 /// Words that name a form this version does not read, before the size or behind it.
-const OTHER_FORMS: [&[u8]; 32] = [
-    b"ACME", b"STUB", b"BSW", b"BSF", b"BA", b"MJ", b"TR", b"UNRC", b"UNRF", b"UNREF", b"UNRS", b"UNR", b"UNJC",
-    b"UNJF", b"UNJEF", b"UNJS", b"UNJ", b"STI", b"PTF", b"NS", b"UNM", b"BUTT", b"W", b"WHIT", b"EG", b"RD", b"PG",
-    b"NPS", b"NPSL", b"NPSH", b"NPTR", b"ANPT",
-];
+const OTHER_FORMS: [&[u8]; 11] =
+    [b"PTF", b"NS", b"UNM", b"RD", b"PG", b"NPS", b"NPSL", b"NPSH", b"NPSI", b"NPTR", b"ANPT"];
 
 /// Reads one whole designation.
 pub(crate) fn read(text: &[u8]) -> Result<Thread, Error> {
@@ -31,9 +29,12 @@ pub(crate) fn read(text: &[u8]) -> Result<Thread, Error> {
     if leading.is_some() {
         skip_separator(&mut cursor);
     }
+    let insert = take_insert_word(&mut cursor);
+    if insert {
+        skip_separator(&mut cursor);
+    }
     let start = cursor.place();
     let thread = match cursor.peek() {
-        Some(b'M' | b'm') => metric::read(&mut cursor),
         Some(b'0'..=b'9' | b'.' | b'#' | 0x80..) => unified::read(&mut cursor),
         _ => read_word(&mut cursor),
     };
@@ -41,10 +42,16 @@ pub(crate) fn read(text: &[u8]) -> Result<Thread, Error> {
         thread.map_err(|error| if error.at().is_none() { error.at_byte(cursor.place()) } else { error }).map_err(
             |error| if error.hint().is_empty() && error.low().is_nan() { error.hint_text(EXAMPLES) } else { error },
         )?;
+    let thread = if insert { thread.with_wire_insert().map_err(|error| error.at_byte(start))? } else { thread };
     match leading {
         None => Ok(thread),
         Some(hand) => with_leading_hand(thread, hand, text, start),
     }
+}
+
+/// `STI`, or `EG` before a metric size: the hole of a wire insert.
+fn take_insert_word(cursor: &mut Cursor<'_>) -> bool {
+    matches!(cursor.peek(), Some(b'S' | b's' | b'E' | b'e')) && (cursor.take_word(b"STI") || cursor.take_word(b"EG"))
 }
 
 /// A hand that stood before the size, unless the other one stands behind it.
@@ -63,10 +70,16 @@ fn two_hands(place: usize) -> Error {
     Error::new(Code::Contradiction, Field::Hand).at_byte(place).hint_text("left or right hand, not both")
 }
 
-/// A designation that begins with a word: a pipe thread, a series before its size, or `No.`
+/// A designation that begins with a word: a metric or pipe thread, a series before its size, or `No.`
 fn read_word(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
+    if let Some(form) = metric::family(cursor) {
+        return metric::read(cursor, form);
+    }
     if let Some(family) = pipe::family(cursor) {
         return pipe::read(cursor, family);
+    }
+    if let Some(family) = inch::family(cursor) {
+        return inch::read(cursor, family);
     }
     if matches!(cursor.peek(), Some(b'N' | b'n' | b'U' | b'u')) {
         return unified::read(cursor);
@@ -77,9 +90,9 @@ fn read_word(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
 /// The error for text that makes no sense here, or is a form known but not supported.
 pub(super) fn unreadable(cursor: &Cursor<'_>) -> Error {
     if OTHER_FORMS.iter().any(|word| cursor.is_at_word(word)) {
-        return cursor
-            .error(Code::UnsupportedForm)
-            .hint_text("this version reads ISO metric M, Unified and pipe threads (G, R, Rp, Rc, NPT and kin)");
+        return cursor.error(Code::UnsupportedForm).hint_text(
+            "threads read: M MJ S Tr, UN UNR UNJ, ACME, BUTT, BSW BSF BA, STI, G R Rp Rc, NPT NPTF NPSC NPSM NPSF",
+        );
     }
     cursor.error(Code::Unreadable).hint_text(EXAMPLES)
 }
@@ -94,7 +107,7 @@ pub(super) fn skip_separator(cursor: &mut Cursor<'_>) -> usize {
 
 pub(super) fn at_tail_word(cursor: &mut Cursor<'_>) -> bool {
     let place = cursor.place();
-    let found = hand(cursor).is_some();
+    let found = hand(cursor).is_some() || take_insert_word(cursor);
     cursor.go_back_to(place);
     found
 }
@@ -217,6 +230,10 @@ impl Said {
             (self.hand, self.thread) = (Some(hand), self.thread.with_hand(hand));
             return Ok(());
         }
+        if take_insert_word(cursor) {
+            self.thread = self.thread.with_wire_insert().map_err(|error| error.at_byte(place))?;
+            return Ok(());
+        }
         if let Some(count) = read_starts(cursor) {
             if self.starts && count != i64::from(self.thread.starts()) {
                 return Err(other_starts(count, place));
@@ -230,7 +247,7 @@ impl Said {
             cursor.skip_blanks();
         }
         let place = cursor.place();
-        let lettered = self.thread.form().is_pipe() && at_single_letter(cursor);
+        let lettered = self.thread.form().is_pipe() && at_single_letter(cursor) || at_class_word(cursor, &self.thread);
         let digit = matches!(cursor.peek(), Some(b'0'..=b'9'));
         if self.thread.tolerance_class().is_some() || !(digit || lettered) {
             return Err(match cursor.peek() {
@@ -245,6 +262,13 @@ impl Said {
     }
 }
 
+/// Whether a class that is a word stands here: `close`, `medium`, `free`, `normal`.
+fn at_class_word(cursor: &Cursor<'_>, thread: &Thread) -> bool {
+    let length = cursor.rest().iter().take_while(|byte| byte.is_ascii_alphabetic()).count();
+    let word = cursor.rest().get(..length).unwrap_or(&[]);
+    length > 2 && ToleranceClass::new(thread.form(), word).is_ok()
+}
+
 /// Whether one letter stands here, a times sign aside.
 fn at_single_letter(cursor: &Cursor<'_>) -> bool {
     let letter = |place: usize| cursor.rest().get(place).is_some_and(u8::is_ascii_alphabetic);
@@ -252,6 +276,7 @@ fn at_single_letter(cursor: &Cursor<'_>) -> bool {
 }
 
 fn class(cursor: &mut Cursor<'_>, thread: Thread, place: usize) -> Result<Thread, Error> {
+    let after_dash = place.checked_sub(1).is_some_and(|before| cursor.since(before) == b"-");
     while cursor.peek().is_some_and(|byte| byte.is_ascii_alphanumeric()) {
         cursor.skip(1);
     }
@@ -261,6 +286,11 @@ fn class(cursor: &mut Cursor<'_>, thread: Thread, place: usize) -> Result<Thread
         if class.len() > 1 && (hand.eq_ignore_ascii_case(b"LH") || hand.eq_ignore_ascii_case(b"RH")) {
             cursor.go_back_to(place.saturating_add(class.len()));
         }
+    }
+    // `BUTT-2`, and not the count of `BUTT 2 PLCS`.
+    if cursor.since(place).len() == 1 && !after_dash && thread.form().is_translating() {
+        cursor.go_back_to(place);
+        return Err(cursor.error(Code::Unreadable).hint_text("a bare class stands behind a dash: BUTT-2"));
     }
     let thread = thread.with_class(cursor.since(place)).map_err(|error| error.at_byte(place))?;
     let after = cursor.place();

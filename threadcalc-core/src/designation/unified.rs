@@ -1,8 +1,8 @@
 //! Unified designations: `1/4-20 UNC-2B`, `#10-32`, `1-1/4-7`, `3/4-0.0625P-0.1875L(3 STARTS) UNF`.
 
-use super::pipe;
 use super::read::{at_tail_word, closes, other_starts, read_starts, skip_separator, tail, unreadable};
 use super::unified_size::{UnifiedSize, unified_size};
+use super::{inch, pipe};
 use crate::cursor::Cursor;
 use crate::error::{Code, Error, Field};
 use crate::form::{Form, WrittenAs};
@@ -33,6 +33,9 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
     if let Some(family) = pipe::family(cursor) {
         return pipe::finish(cursor, family, (size.of_pipe(size_place)?, size_place), None);
     }
+    if let Some(family) = inch::family(cursor) {
+        return inch::finish(cursor, family, (&size, size_place), None);
+    }
     let of_pipe_only = |named: Option<usize>| match named {
         Some(place) => Err(Error::new(Code::Unreadable, Field::Designation)
             .at_byte(place)
@@ -57,14 +60,18 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
     if let Some(family) = pipe::family(cursor) {
         return pipe::finish(cursor, family, (size.of_pipe(size_place)?, size_place), Some((pitch, pitch_place)));
     }
-    of_pipe_only(outside_diameter)?;
-    let thread = build(&size, pitch, starts, size_place, pitch_place)?;
-    if let Some((named, place)) = leading {
-        check_series(&thread, named, place)?;
+    if let Some(family) = inch::family(cursor) {
+        return inch::finish(cursor, family, (&size, size_place), Some(((pitch, starts), pitch_place)));
     }
+    of_pipe_only(outside_diameter)?;
     let following = series_token(cursor);
-    if let Some(named) = following {
-        check_series(&thread, named, series_place)?;
+    let form = following.or(leading.map(|(token, _)| token)).map_or(Form::Unified, |token| token.form);
+    let thread = build(form, (&size, size_place), (pitch, pitch_place), starts)?;
+    if let Some((token, place)) = leading {
+        check_series(&thread, token, place)?;
+    }
+    if let Some(token) = following {
+        check_series(&thread, token, series_place)?;
     } else if leading.is_none() && crossed {
         return Err(cursor.error(Code::Unreadable).hint_text("the series behind it, or a dash: 1/4-20"));
     } else if leading.is_none() && cursor.peek().is_some_and(|byte| byte.is_ascii_alphabetic()) && !at_tail_word(cursor)
@@ -73,7 +80,7 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
     } else {
         cursor.go_back_to(after_pitch);
     }
-    let thread = noted(thread, following.or(leading.map(|(named, _)| named)))?;
+    let thread = noted(thread, following.or(leading.map(|(token, _)| token)))?;
     tail(cursor, thread)
 }
 
@@ -86,18 +93,17 @@ fn at_class(cursor: &Cursor<'_>) -> bool {
     }
 }
 
-fn at_number(cursor: &Cursor<'_>) -> bool {
+pub(super) fn at_number(cursor: &Cursor<'_>) -> bool {
     matches!(cursor.peek(), Some(b'0'..=b'9' | b'.' | b',' | 0x80..))
 }
 
 fn build(
-    size: &UnifiedSize,
-    pitch: Length,
+    form: Form,
+    (size, size_place): (&UnifiedSize, usize),
+    (pitch, pitch_place): (Length, usize),
     starts: u8,
-    size_place: usize,
-    pitch_place: usize,
 ) -> Result<Thread, Error> {
-    Thread::build(Form::Unified, size.diameter(pitch)?, pitch, starts).map_err(|error| match error.field() {
+    Thread::build(form, size.diameter(pitch)?, pitch, starts).map_err(|error| match error.field() {
         Field::Pitch => error.at_byte(pitch_place),
         _ => error.at_byte(size_place),
     })
@@ -109,10 +115,10 @@ fn without_pitch(
     size: &UnifiedSize,
     size_place: usize,
     after_size: usize,
-    leading: Option<(NamedSeries, usize)>,
+    leading: Option<(Token, usize)>,
 ) -> Result<Thread, Error> {
     let at = cursor.place();
-    let Some((named, place)) = series_token(cursor).map(|named| (named, at)).or(leading) else {
+    let Some((token, place)) = series_token(cursor).map(|token| (token, at)).or(leading) else {
         return Err(match unreadable(cursor) {
             error if error.code() == Code::UnsupportedForm => error,
             error => error.hint_text("threads per inch behind the size, as in 1/4-20"),
@@ -122,7 +128,7 @@ fn without_pitch(
         cursor.go_back_to(after_size);
     }
     let missing = Error::new(Code::Missing, Field::ThreadsPerInch).at_byte(place);
-    let (NamedSeries::Graded(series) | NamedSeries::Older(series)) = named else {
+    let (NamedSeries::Graded(series) | NamedSeries::Older(series)) = token.named else {
         return Err(missing.hint_text("UN is several series: write the threads per inch, as in 5/16-20 UN"));
     };
     let (first, second) = size.readings();
@@ -140,12 +146,12 @@ fn without_pitch(
             );
         }
     };
-    let thread = Thread::build(Form::Unified, diameter, pitch, 1).map_err(|error| error.at_byte(size_place))?;
-    tail(cursor, noted(thread, Some(named))?)
+    let thread = Thread::build(token.form, diameter, pitch, 1).map_err(|error| error.at_byte(size_place))?;
+    tail(cursor, noted(thread, Some(token))?)
 }
 
 /// Threads per inch, or pitch and lead of a multi-start thread, `0.0625P-0.1875L(3 STARTS)`.
-fn unified_pitch(cursor: &mut Cursor<'_>) -> Result<(Length, u8), Error> {
+pub(super) fn unified_pitch(cursor: &mut Cursor<'_>) -> Result<(Length, u8), Error> {
     let place = cursor.place();
     let threads = pipe::threads_number(cursor).map_err(|e| e.hint_text("threads per inch, as in 1/4-20"))?;
     if matches!(cursor.peek(), Some(b'P' | b'p')) {
@@ -222,35 +228,62 @@ enum NamedSeries {
     Constant,
 }
 
-fn series_token(cursor: &mut Cursor<'_>) -> Option<NamedSeries> {
+/// A series as written, and the form that its name says.
+#[derive(Clone, Copy)]
+struct Token {
+    form: Form,
+    named: NamedSeries,
+}
+
+fn series_token(cursor: &mut Cursor<'_>) -> Option<Token> {
     match cursor.peek() {
         Some(b'U' | b'u') => {}
         Some(b'N' | b'n') => return american_national(cursor),
         _ => return None,
     }
-    let graded = [Series::Unc, Series::Unf, Series::Unef, Series::Uns];
-    if let Some(series) = graded.into_iter().find(|series| cursor.take_name(series.token().as_bytes())) {
-        return Some(NamedSeries::Graded(series));
-    }
-    cursor.take_name(b"UN").then_some(NamedSeries::Constant)
+    let graded = [
+        (Series::Unc, "UNC", "UNRC", "UNJC"),
+        (Series::Unf, "UNF", "UNRF", "UNJF"),
+        (Series::Unef, "UNEF", "UNREF", "UNJEF"),
+        (Series::Uns, "UNS", "UNRS", "UNJS"),
+    ];
+    let named = graded.into_iter().find_map(|(series, plain, rounded, large)| {
+        Some((take_form(cursor, [plain, rounded, large])?, NamedSeries::Graded(series)))
+    });
+    let (form, named) = match named {
+        Some(found) => found,
+        None => (take_form(cursor, ["UN", "UNR", "UNJ"])?, NamedSeries::Constant),
+    };
+    Some(Token { form, named })
+}
+
+/// Takes one of the names that a series has in UN, UNR and UNJ.
+fn take_form(cursor: &mut Cursor<'_>, names: [&str; 3]) -> Option<Form> {
+    let forms = [Form::Unified, Form::UnifiedR, Form::UnifiedJ];
+    names.into_iter().zip(forms).find(|(name, _)| cursor.take_name(name.as_bytes())).map(|(_, form)| form)
 }
 
 /// NC, NF and NEF, which UNC, UNF and UNEF followed with the same sizes and pitches.
-fn american_national(cursor: &mut Cursor<'_>) -> Option<NamedSeries> {
+fn american_national(cursor: &mut Cursor<'_>) -> Option<Token> {
     let older: [(&[u8], Series); 3] = [(b"NC", Series::Unc), (b"NF", Series::Unf), (b"NEF", Series::Unef)];
     let (_, series) = older.into_iter().find(|(name, _)| cursor.take_name(name))?;
-    Some(NamedSeries::Older(series))
+    Some(Token { form: Form::Unified, named: NamedSeries::Older(series) })
 }
 
 /// The thread with a note of the older name that its series was written with.
-fn noted(thread: Thread, named: Option<NamedSeries>) -> Result<Thread, Error> {
-    match named {
+fn noted(thread: Thread, token: Option<Token>) -> Result<Thread, Error> {
+    match token.map(|token| token.named) {
         Some(NamedSeries::Older(_)) => thread.with_written_as(WrittenAs::AmericanNational),
         _ => Ok(thread),
     }
 }
 
-fn check_series(thread: &Thread, named: NamedSeries, place: usize) -> Result<(), Error> {
+fn check_series(thread: &Thread, Token { form, named }: Token, place: usize) -> Result<(), Error> {
+    if form != thread.form() {
+        return Err(Error::new(Code::Contradiction, Field::Designation)
+            .at_byte(place)
+            .hint_text("one series, before the size or behind it, not two"));
+    }
     let actual = thread.series().unwrap_or(Series::Uns);
     let agrees = match named {
         NamedSeries::Graded(series) | NamedSeries::Older(series) => series == actual,

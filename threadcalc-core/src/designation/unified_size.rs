@@ -6,7 +6,6 @@ use crate::error::{Code, Error, Field};
 use crate::form::Form;
 use crate::length::Length;
 use crate::series;
-use crate::series::Series;
 
 /// A size as written: what a bare whole number means depends on the pitch.
 pub(super) enum UnifiedSize {
@@ -40,6 +39,25 @@ impl UnifiedSize {
         }
     }
 
+    /// The diameter in millimetres of a size that can only be in inches.
+    pub(super) fn in_inches(&self) -> Result<Length, Error> {
+        match self {
+            Self::Inches(inches) => inches.times(Length::INCH),
+            Self::Bare(whole) => Length::integer(*whole).times(Length::INCH),
+            Self::Number(number) => Err(Error::new(Code::Unreadable, Field::Designation)
+                .got(*number as f64)
+                .hint_text("a size in inches, as in 1 1/2-4 ACME; number sizes are Unified and BA")),
+        }
+    }
+
+    /// The number of a size that is one or may be one.
+    pub(super) const fn number(&self) -> Option<i64> {
+        match self {
+            Self::Bare(number) | Self::Number(number) => Some(*number),
+            Self::Inches(_) => None,
+        }
+    }
+
     /// The nominal pipe size in inches.
     pub(super) fn of_pipe(&self, place: usize) -> Result<Length, Error> {
         match self {
@@ -69,7 +87,7 @@ fn number_diameter(number: i64) -> Result<Length, Error> {
 /// The reading that a standard series lists wins; with neither listed, pitches of 24 threads per
 /// inch and finer belong to the number sizes, which have no coarser ones.
 pub(crate) fn is_number_size(number: i64, inches: Length, pitch: Length) -> bool {
-    let listed = |diameter| series::of(Form::Unified, diameter, pitch) != Some(Series::Uns);
+    let listed = |diameter| series::place(Form::Unified, diameter, pitch).1;
     match number_diameter(number) {
         Err(_) => false,
         Ok(diameter) if listed(diameter) => true,

@@ -38,16 +38,38 @@ fn unified_size(nominal: Length) -> Result<UnifiedSize, Error> {
 pub(crate) fn size_text(thread: &Thread) -> Text<16> {
     let mut text = Text::new();
     let written = match thread.form() {
-        Form::Metric => write_exact(&mut text, thread.major_mm()),
-        Form::Unified => match unified_size(thread.major_mm()) {
-            Ok(UnifiedSize::Number(number)) => write!(text, "No. {number}"),
-            Ok(size) => write_unified_size(&mut text, &size),
+        Form::Metric | Form::MetricJ | Form::Miniature | Form::Trapezoidal => write_exact(&mut text, thread.named_by()),
+        Form::Ba => write_ba_size(&mut text, thread),
+        Form::Acme | Form::StubAcme | Form::Buttress | Form::PullButtress => match thread.named_by().over(Length::INCH)
+        {
+            Ok(inches) => write_inches(&mut text, inches),
             Err(_) => Err(fmt::Error),
         },
-        _ => write_pipe_size(&mut text, thread),
+        form if form.is_pipe() => write_pipe_size(&mut text, thread),
+        _ => match unified_size(thread.named_by()) {
+            Ok(UnifiedSize::Number(number)) if thread.form().is_unified() => write!(text, "No. {number}"),
+            Ok(UnifiedSize::Number(_)) | Err(_) => write_fraction(&mut text, thread.named_by()),
+            Ok(size) => write_unified_size(&mut text, &size),
+        },
     };
     // A size too long for the text has no name of its own.
     if written.is_ok() { text } else { Text::new() }
+}
+
+fn write_ba_size(out: &mut dyn fmt::Write, thread: &Thread) -> fmt::Result {
+    write_exact(out, Length::integer(series::ba_number(thread.major_mm(), thread.pitch_mm()).ok_or(fmt::Error)?))
+}
+
+/// A size in inches that is never a screw number.
+fn write_fraction(out: &mut dyn fmt::Write, diameter: Length) -> fmt::Result {
+    let inches = diameter.over(Length::INCH).map_err(|_| fmt::Error)?;
+    match inches.times(Length::integer(64)).ok().and_then(Length::whole) {
+        Some(all) => {
+            let (whole, part) = (all.checked_div(64).unwrap_or(0), all.checked_rem(64).unwrap_or(0));
+            write_unified_size(out, &UnifiedSize::Fraction(whole, part))
+        }
+        None => write_inches(out, inches),
+    }
 }
 
 fn write_exact(out: &mut dyn fmt::Write, value: Length) -> fmt::Result {
@@ -87,17 +109,26 @@ fn three_places(inches: Length) -> Result<Decimal, Error> {
 impl fmt::Display for Thread {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self.form() {
-            Form::Metric => write_metric(f, self)?,
-            Form::Unified => match write_unified(f, self) {
+            Form::Metric | Form::MetricJ | Form::Trapezoidal => write_metric(f, self)?,
+            // The diameter says the pitch.
+            Form::Miniature => write!(f, "S{}", self.major_mm())?,
+            Form::Ba => {
+                write_ba_size(f, self)?;
+                f.write_str(" BA")?;
+            }
+            form if form.is_pipe() => write_pipe(f, self)?,
+            _ => match write_inch(f, self) {
                 Ok(written) => written?,
                 // Figures too odd for inches in 64 bits have no designation; a text must not fail.
-                Err(_) => write!(f, "{} mm x {} mm UNS", self.major_mm(), self.pitch_mm())?,
+                Err(_) => write!(f, "{} mm x {} mm {}", self.named_by(), self.pitch_mm(), last_word(self))?,
             },
-            _ => write_pipe(f, self)?,
         }
         if let Some(class) = self.tolerance_class() {
             f.write_str(if self.form() == Form::G { "" } else { "-" })?;
             f.write_str(class.as_str())?;
+        }
+        if self.is_wire_insert() {
+            f.write_str(" STI")?;
         }
         if self.hand() == Hand::Left {
             f.write_str("-LH")?;
@@ -109,7 +140,7 @@ impl fmt::Display for Thread {
 /// `G1/2`, `Rc1 1/2` (ISO 228-1, ISO 7-1); `1/4-18 NPT` (ASME B1.20.1).
 fn write_pipe(f: &mut fmt::Formatter<'_>, thread: &Thread) -> fmt::Result {
     let symbol = thread.form().symbol();
-    if thread.form().is_whitworth() {
+    if thread.form().is_whitworth_pipe() {
         f.write_str(symbol)?;
         return write_pipe_size(f, thread);
     }
@@ -127,17 +158,77 @@ fn write_pipe_size(out: &mut dyn fmt::Write, thread: &Thread) -> fmt::Result {
 }
 
 fn write_metric(f: &mut fmt::Formatter<'_>, thread: &Thread) -> fmt::Result {
-    write!(f, "M{}x", thread.major_mm())?;
-    if thread.starts() > 1 {
-        return write!(f, "Ph{}P{}", thread.lead_mm(), thread.pitch_mm());
+    write!(f, "{}{}x", thread.form().symbol(), thread.named_by())?;
+    match thread.form() {
+        _ if thread.starts() == 1 => write_exact(f, thread.pitch_mm()),
+        Form::Trapezoidal => write!(f, "{}P{}", thread.lead_mm(), thread.pitch_mm()),
+        _ => write!(f, "Ph{}P{}", thread.lead_mm(), thread.pitch_mm()),
     }
-    write_exact(f, thread.pitch_mm())
 }
 
-fn write_unified(f: &mut fmt::Formatter<'_>, thread: &Thread) -> Result<fmt::Result, Error> {
-    let (nominal, pitch) = (thread.major_mm(), thread.pitch_mm());
-    let size = match unified_size(nominal)? {
-        // A bare number that would be read as the other kind of size is written as a decimal.
+/// What is written behind size and pitch of an inch thread.
+fn last_word(thread: &Thread) -> Text<16> {
+    let mut word = Text::new();
+    let written = if thread.form().is_unified() {
+        let series = match thread.series() {
+            Some(Series::Unc) => "C",
+            Some(Series::Unf) => "F",
+            Some(Series::Unef) => "EF",
+            None | Some(Series::Uns) => "S",
+            Some(_) => "",
+        };
+        write!(word, "{}{series}", thread.form().symbol())
+    } else {
+        word.write_str(thread.series().map_or(thread.form().symbol(), Series::token))
+    };
+    if written.is_ok() { word } else { Text::new() }
+}
+
+/// Size and pitch of an inch thread, and its last word.
+fn write_inch(f: &mut fmt::Formatter<'_>, thread: &Thread) -> Result<fmt::Result, Error> {
+    let (pitch, starts) = (thread.pitch_mm(), thread.starts());
+    let per_inch = Length::INCH.over(pitch)?;
+    // Only a multi-start thread is written by its pitch and lead.
+    let (pitch_in, lead_in) = (pitch.over(Length::INCH)?, thread.lead_mm().over(Length::INCH)?);
+    // ASME B1.5 writes a decimal as short as it is.
+    let is_short = thread.form().is_translating() && pitch_in.as_decimal().is_some();
+    let printed = match if starts > 1 && !is_short { printed_pitch(pitch_in)? } else { None } {
+        Some(printed) => Some((printed, lead_in.round_to(printed.decimals(), Rounding::HalfEven)?)),
+        None => None,
+    };
+    let size = if thread.form().is_unified() { Some(unified_name(thread)?) } else { None };
+    let decimal = thread.named_by().over(Length::INCH)?;
+    Ok((|| {
+        match size {
+            Some(size) => write_unified_size(f, &size)?,
+            None if thread.form().is_translating() => write_inches(f, decimal)?,
+            None => write_fraction(f, thread.named_by())?,
+        }
+        f.write_str("-")?;
+        match printed {
+            Some((pitch, lead)) => write!(f, "{pitch}P-{lead}L")?,
+            None if starts > 1 => {
+                write_mixed(f, pitch_in)?;
+                f.write_str("P-")?;
+                write_mixed(f, lead_in)?;
+                f.write_str("L")?;
+            }
+            None => write_mixed(f, per_inch)?,
+        }
+        // ASME B1.5 leaves the starts to lead and pitch.
+        if starts > 1 && !thread.form().is_translating() {
+            write!(f, "({starts} STARTS)")?;
+        }
+        // ASME B1.5 has a dash before ACME.
+        f.write_str(if thread.form() == Form::Acme { "-" } else { " " })?;
+        f.write_str(last_word(thread).as_str())
+    })())
+}
+
+/// The name of a Unified size; a bare number that would be read as the other kind of size is a decimal.
+fn unified_name(thread: &Thread) -> Result<UnifiedSize, Error> {
+    let (nominal, pitch) = (thread.named_by(), thread.pitch_mm());
+    Ok(match unified_size(nominal)? {
         UnifiedSize::Number(number) if !is_number_size(number, Length::integer(number).times(Length::INCH)?, pitch) => {
             UnifiedSize::Decimal(nominal.over(Length::INCH)?)
         }
@@ -145,37 +236,7 @@ fn write_unified(f: &mut fmt::Formatter<'_>, thread: &Thread) -> Result<fmt::Res
             UnifiedSize::Decimal(Length::integer(whole))
         }
         size => size,
-    };
-    let per_inch = Length::INCH.over(pitch)?;
-    let starts = thread.starts();
-    // Only a multi-start thread is written by its pitch and lead.
-    let (pitch_in, lead_in) = (pitch.over(Length::INCH)?, thread.lead_mm().over(Length::INCH)?);
-    let printed = match if starts > 1 { printed_pitch(pitch_in)? } else { None } {
-        Some(printed) => Some((printed, lead_in.round_to(printed.decimals(), Rounding::HalfEven)?)),
-        None => None,
-    };
-    let token = match thread.series().unwrap_or(Series::Uns) {
-        Series::Uns => "UNS",
-        series => series.token(),
-    };
-    Ok((|| {
-        write_unified_size(f, &size)?;
-        match printed {
-            Some((pitch, lead)) => write!(f, "-{pitch}P-{lead}L({starts} STARTS) {token}"),
-            None if starts > 1 => {
-                f.write_str("-")?;
-                write_mixed(f, pitch_in)?;
-                f.write_str("P-")?;
-                write_mixed(f, lead_in)?;
-                write!(f, "L({starts} STARTS) {token}")
-            }
-            None => {
-                f.write_str("-")?;
-                write_mixed(f, per_inch)?;
-                write!(f, " {token}")
-            }
-        }
-    })())
+    })
 }
 
 /// A number behind a size: `61/3` would be read as a part of the size, so it is `20 1/3`.

@@ -195,7 +195,7 @@ impl DrillSets {
     pub const fn usual(form: Form) -> Self {
         match form {
             Form::Metric => Self::NONE.with(DrillSet::Metric),
-            _ if form.is_whitworth() => Self::NONE.with(DrillSet::Metric),
+            _ if form.is_whitworth_pipe() => Self::NONE.with(DrillSet::Metric),
             _ => Self::INCH,
         }
     }

@@ -123,7 +123,7 @@ fn cut_height(form: Form, basis: Option<Basis>) -> Result<f64, Error> {
         (Form::Npsf | Form::Nptf, None) => {
             Err(Error::new(Code::NotSourced, Field::Form).hint_text("the height of dryseal threads has not been read"))
         }
-        (form, None) if form.is_whitworth() => Ok(WHITWORTH_PITCHES),
+        (form, None) if form.is_whitworth_pipe() => Ok(WHITWORTH_PITCHES),
         (_, None) => Ok(NATIONAL_PIPE_PITCHES),
     }
 }

@@ -242,8 +242,6 @@ struct Lengths {
 
 /// The unit of the standards of a form.
 const fn unit_of(form: Form) -> Unit {
-    match form {
-        Form::Metric | Form::G | Form::R | Form::Rp | Form::Rc => Unit::Mm,
-        Form::Unified | Form::Npt | Form::Nptf | Form::Npsc | Form::Npsm | Form::Npsf => Unit::Inch,
-    }
+    // ISO 228-1 and ISO 7-1 count threads per inch and give millimetres.
+    if form.is_inch() && !form.is_whitworth_pipe() { Unit::Inch } else { Unit::Mm }
 }

@@ -252,15 +252,15 @@ impl<'a> Reader<'a> {
         }
     }
 
-    /// A word for a form of thread that is not read is no word to leave unread: the thread is another one.
+    /// A word that makes another thread of the one it stands apart from is no word to leave unread.
     fn refuse_other_forms(&self) -> Result<(), Error> {
         const OTHER_FORMS: [&[u8]; 6] = [b"ACME", b"STUB", b"BSW", b"BSF", b"STI", b"WHITWORTH"];
         if !callout::is_one_of(callout::leading_word(self.rest()).0, &OTHER_FORMS) {
             return Ok(());
         }
-        Err(Error::new(Code::UnsupportedForm, Field::Note)
+        Err(Error::new(Code::Unreadable, Field::Note)
             .at_byte(self.place)
-            .hint_text("this version reads ISO metric M, Unified and pipe threads (G, R, Rp, Rc, NPT and kin)"))
+            .hint_text("the word says another thread: write it with size and pitch, as in M8x1.25 STI or 1 1/2-4 ACME"))
     }
 
     /// The thread's designation, where one begins.

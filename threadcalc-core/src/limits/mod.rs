@@ -100,10 +100,12 @@ impl Thread {
         let class = self.tolerance_class().ok_or(
             Error::new(Code::ClassUnset, Field::ToleranceClass).hint_text("write the class: M8x1.25-6H, 1/4-20 UNC-2B"),
         )?;
-        if self.form() == Form::Metric {
-            iso_965_1::limits(self, class.as_str())
-        } else {
-            asme_b1_1::limits(self, class.as_str())
+        match self.form() {
+            Form::Metric if !self.is_wire_insert() => iso_965_1::limits(self, class.as_str()),
+            Form::Unified | Form::UnifiedR if !self.is_wire_insert() => asme_b1_1::limits(self, class.as_str()),
+            _ => {
+                Err(Error::new(Code::NotSourced, Field::Form).hint_text("the limits of this thread have not been read"))
+            }
         }
     }
 

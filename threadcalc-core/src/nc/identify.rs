@@ -10,12 +10,13 @@ use core::fmt;
 pub use words::{FeedWords, identify_feed};
 
 use crate::error::{Code, Error, Field};
+use crate::form::Form;
 use crate::length::{Length, Ratio, Rounding};
 use crate::motion::MOST_LEAD;
 use crate::named::named;
 use crate::number::check_digits;
 use crate::range::above_zero;
-use crate::series::{ListedPitch, PITCHES, PitchSystems, threads_of_diameter};
+use crate::series::{ListedPitch, PITCHES, PitchSystems, threads_of_form};
 use crate::thread::{LARGEST_DIAMETER_MM, MOST_STARTS, Thread};
 
 /// How far a lead may be off a pitch that it is identified with: less than half of the smallest gap
@@ -313,7 +314,7 @@ impl fmt::Display for Identification {
 ///
 /// `pitch_mm` as a match gives it, `diameter_mm` as a table of tools or a comment gives it, both in
 /// millimetres: a basic major diameter within 0.0127 mm (0.0005 in) of it is the same. Pipe threads have one
-/// start.
+/// start. MJ, UNR and UNJ have the diameters and pitches of M and UN and are not told apart by them.
 ///
 /// # Errors
 /// [`Code::OutOfRange`] for a pitch, diameter or number of starts outside its range; [`Code::Overflow`] for
@@ -344,7 +345,8 @@ pub fn threads_of_pitch(
     let about = |error: Error| error.about(Field::Diameter);
     let least = diameter.minus(DIAMETER_WITHIN_MM).map_err(about)?;
     let most = diameter.plus(DIAMETER_WITHIN_MM).map_err(about)?;
-    let listed = threads_of_diameter(move |major| (least..=most).contains(&major));
+    let forms = Form::ALL.iter().copied().filter(|form| !form.repeats_sizes());
+    let listed = forms.flat_map(move |form| threads_of_form(form, move |major| (least..=most).contains(&major)));
     let own = move |thread: &Thread| thread.pitch_mm() == pitch;
     Ok(listed.filter(own).filter_map(move |thread| thread.with_starts(starts).ok()))
 }

@@ -25,6 +25,7 @@ impl Serialize for Thread {
             "form": self.form(),
             "series": self.series(),
             "is_standard": self.is_standard(),
+            "wire_insert": self.is_wire_insert(),
             "size": self.size(),
             "nominal_mm": self.nominal_mm(),
             "major_mm": self.major_mm(),

@@ -25,7 +25,7 @@ impl Plan {
         let form = self.thread.form();
         let taper = self.taper.is_some();
         let parts = [
-            Some(("thread", of_thread(form))),
+            Some(("thread", Form::standard(form))),
             Some(("profile", of_profile(form))),
             self.limits.map(|limits| ("limits", limits.source)),
             Some(("drill", of_drill(form, self.job.tap == Some(Tap::Form)))),
@@ -85,22 +85,10 @@ impl Plan {
     }
 }
 
-const fn of_thread(form: Form) -> &'static str {
-    match form {
-        Form::Metric => "ISO 261:1998",
-        Form::Unified => "ASME B1.1-2003",
-        Form::Npt | Form::Npsc | Form::Npsm => "ASME B1.20.1-1983",
-        Form::Nptf | Form::Npsf => "ASME B1.20.3",
-        Form::G => "ISO 228-1:2000",
-        Form::R | Form::Rp | Form::Rc => "ISO 7-1:1994",
-    }
-}
-
 const fn of_profile(form: Form) -> &'static str {
     match form {
         Form::Metric => "ISO 68-1:1998, stress area ISO 898-1",
-        Form::Unified => "ASME B1.1-2003",
-        other => of_thread(other),
+        other => other.standard(),
     }
 }
 

@@ -26,7 +26,7 @@ pub(super) fn of_tap(parts: &mut Parts<'_>, job: &Job, tap: Tap, hole: Hole) -> 
             plating_um: plating,
             hole: Some(hole),
             room_threads: room_threads(thread, job)?,
-            wire_insert: false,
+            wire_insert: thread.is_wire_insert(),
         };
         of_mark(mark.as_str(), &asked, findings)?;
     }

@@ -322,14 +322,22 @@ impl Plan {
 
 fn series_words(thread: &Thread) -> &'static str {
     match (thread.form(), thread.series()) {
-        (Form::Metric, None) => "special",
         (Form::Metric, Some(Series::Coarse)) => "ISO 261 coarse",
         (Form::Metric, Some(_)) => "ISO 261 fine",
-        (Form::Unified, series) => series.map_or("UNS", |series| series.name()),
+        (form, series) if form.is_unified() => series.map_or("UNS", |series| series.name()),
+        (Form::MetricJ, Some(_)) => "ISO 5855-1",
+        (Form::Whitworth, Some(_)) => "BS 84",
+        (Form::Miniature, _) => "ISO 1501",
+        (Form::Ba, _) => "BS 93",
+        (Form::Trapezoidal, _) if thread.is_standard() => "ISO 2904",
+        (Form::Acme, _) if thread.is_standard() => "ASME B1.5",
+        (Form::StubAcme, _) if thread.is_standard() => "ASME B1.8",
+        (Form::Buttress | Form::PullButtress, _) if thread.is_standard() => "ASME B1.9",
         (Form::Npt | Form::Npsc | Form::Npsm, _) => "ASME B1.20.1",
         (Form::Nptf | Form::Npsf, _) => "ASME B1.20.3",
         (Form::G, _) => "ISO 228-1",
         (Form::R | Form::Rp | Form::Rc, _) => "ISO 7-1",
+        _ => "special",
     }
 }
 

@@ -2,8 +2,15 @@
 
 mod asme_b1_1;
 mod asme_b1_20_1;
+mod asme_b1_5;
+mod asme_b1_9;
+mod bs_84;
+mod bs_93;
+mod iso_1501;
 mod iso_228_1;
 mod iso_261;
+mod iso_2904;
+mod listed;
 mod near;
 mod pipe;
 mod pitches;
@@ -11,6 +18,7 @@ mod token;
 
 pub(crate) use asme_b1_20_1::{InchPipe, e4_inches};
 pub(crate) use iso_228_1::{MetricPipe, minor_tolerance, whitworth_height};
+pub(crate) use listed::{Listed, ba_number, ba_size, listed};
 pub use near::{Near, NearThreads, near};
 pub(crate) use pipe::{PipeSize, inch_pipe, metric_pipe, other_system, pipe_size, pipe_sizes};
 pub(crate) use pitches::{ListedPitch, PITCHES};
@@ -63,21 +71,31 @@ fn tenths_per_inch(pitch: Length) -> Option<i64> {
     (top.checked_rem(pitch.numerator())? == 0).then_some(top.checked_div(pitch.numerator())?)
 }
 
-/// The series that lists this diameter with this pitch.
-pub(crate) fn of(form: Form, diameter: Length, pitch: Length) -> Option<Series> {
-    match form {
-        Form::Metric => {
-            let (size, um) = (metric_size(diameter)?, count_of(pitch, 1000)?);
-            if i64::from(size.coarse_um) == um {
-                return Some(Series::Coarse);
-            }
-            size.fine_um.iter().any(|fine| i64::from(*fine) == um).then_some(Series::Fine)
-        }
-        Form::Unified => {
-            Some(unified_size(diameter).and_then(|size| unified_series(size, pitch)).unwrap_or(Series::Uns))
-        }
-        _ => None,
+/// The series that lists this diameter with this pitch, and whether the form's standard lists them.
+pub(crate) fn place(form: Form, diameter: Length, pitch: Length) -> (Option<Series>, bool) {
+    if form.is_metric() {
+        let series = metric_series(diameter, pitch).filter(|_| form == Form::Metric || is_metric_j(diameter, pitch));
+        return (series, series.is_some());
     }
+    if form.is_unified() {
+        let series = unified_size(diameter).and_then(|size| unified_series(size, pitch));
+        return (Some(series.unwrap_or(Series::Uns)), series.is_some());
+    }
+    let found = listed(form).find(|row| row.diameter == diameter && row.pitch == pitch);
+    (found.and_then(|row| row.series), found.is_some())
+}
+
+fn metric_series(diameter: Length, pitch: Length) -> Option<Series> {
+    let (size, um) = (metric_size(diameter)?, count_of(pitch, 1000)?);
+    if i64::from(size.coarse_um) == um {
+        return Some(Series::Coarse);
+    }
+    size.fine_um.iter().any(|fine| i64::from(*fine) == um).then_some(Series::Fine)
+}
+
+/// ISO 5855-1:1999 takes the sizes of ISO 261 from 1.6 mm on, with pitches from 0.35 mm on (from memory).
+fn is_metric_j(diameter: Length, pitch: Length) -> bool {
+    diameter >= Length::parts(8, 5) && pitch >= Length::parts(7, 20)
 }
 
 fn unified_series(size: &UnifiedSize, pitch: Length) -> Option<Series> {
@@ -100,6 +118,9 @@ pub(crate) fn pitch_of(series: Series, diameter: Length) -> Option<Length> {
             (um != 0).then(|| Length::parts(u32::from(um), 1000))
         }
         Series::Fine | Series::Uns => None,
+        Series::Bsw | Series::Bsf => listed(Form::Whitworth)
+            .find(|row| row.series == Some(series) && row.diameter == diameter)
+            .map(|row| row.pitch),
         Series::Unc => graded(unified_size(diameter)?.unc_tenths),
         Series::Unf => graded(unified_size(diameter)?.unf_tenths),
         Series::Unef => graded(unified_size(diameter)?.unef_tenths),
@@ -126,9 +147,10 @@ pub fn is_iso_262(thread: &Thread) -> bool {
 /// does not list it. Unified: 1 primary, 2 secondary.
 #[must_use]
 pub fn choice(thread: &Thread) -> Option<u8> {
+    let nominal = thread.nominal_mm()?;
     match thread.form() {
-        Form::Metric => metric_size(thread.major_mm()).map(|size| size.choice),
-        Form::Unified => unified_size(thread.major_mm()).map(|size| if size.secondary { 2 } else { 1 }),
+        form if form.is_metric() => metric_size(nominal).map(|size| size.choice),
+        form if form.is_unified() => unified_size(nominal).map(|size| if size.secondary { 2 } else { 1 }),
         _ => None,
     }
 }
@@ -154,10 +176,11 @@ fn unified_diameter(size: &UnifiedSize) -> Length {
     Length::parts(size.diameter_e4_in.saturating_mul(127), 50_000)
 }
 
-/// Every thread of the standard series of the forms supported, right hand, without a class.
+/// Every thread that the standards list, right hand, without a class.
 ///
-/// `form` or `series` narrow the list; the order is form, size, then coarse to fine. Pipe threads have
-/// no series.
+/// `form` or `series` narrow the list; the order is that of the forms' numbers, then size, then coarse to
+/// fine. Pipe threads and the families with one pitch a size have no series; holes for wire inserts are those
+/// of M and UN, [`Thread::with_wire_insert`].
 ///
 /// ```
 /// use threadcalc_core::{Form, Series, standard_threads};
@@ -167,28 +190,38 @@ fn unified_diameter(size: &UnifiedSize) -> Length {
 /// ```
 ///
 /// # Source
-/// ISO 261:1998 table 2; ASME B1.1-2003 table 1; ASME B1.20.1-1983; ASME B1.20.3; ISO 228-1:2000; ISO 7-1:1994.
+/// ISO 261:1998 table 2; ASME B1.1-2003 table 1; ASME B1.20.1-1983; ASME B1.20.3; ISO 228-1:2000; ISO 7-1:1994;
+/// from memory in part: ISO 5855-1:1999, ISO 1501:2009, ASME B1.15-1995, BS 84:2007, BS 93:2008, ISO 2904:2020,
+/// ASME B1.5-1997, B1.8-1988 and B1.9-1973.
 pub fn standard_threads(form: Option<Form>, series: Option<Series>) -> impl Iterator<Item = Thread> + Clone {
-    threads_of_diameter(|_| true)
-        .filter(move |thread| form.is_none_or(|form| form == thread.form()))
+    let forms = Form::ALL.iter().copied().filter(move |own| form.is_none_or(|form| form == *own));
+    forms
+        .flat_map(|form| threads_of_form(form, |_| true))
         .filter(move |thread| series.is_none() || thread.series() == series)
 }
 
-/// The same of the basic major diameters that are wanted: only theirs are built.
-pub(crate) fn threads_of_diameter(is_wanted: impl Fn(Length) -> bool + Copy) -> impl Iterator<Item = Thread> + Clone {
-    let metric = iso_261::SIZES
-        .iter()
-        .map(|size| (metric_diameter(size), size))
+/// Those of a form whose basic major diameter is wanted: only theirs are built.
+pub(crate) fn threads_of_form(
+    form: Form,
+    is_wanted: impl Fn(Length) -> bool + Copy,
+) -> impl Iterator<Item = Thread> + Clone {
+    let pipe = pipe_sizes(form).filter(move |size| is_wanted(size.major));
+    let pipe = pipe.map(move |size| Thread::of_pipe_size(form, size));
+    sizes(form)
         .filter(move |(diameter, _)| is_wanted(*diameter))
-        .flat_map(|(diameter, size)| metric_pitches(size).map(move |pitch| (Form::Metric, diameter, pitch)));
-    let unified = asme_b1_1::SIZES
+        .filter_map(move |(diameter, pitch)| Thread::build(form, diameter, pitch, 1).ok())
+        .chain(pipe)
+}
+
+/// Every diameter with its pitches that the standard of a form lists; none for pipe threads.
+pub(crate) fn sizes(form: Form) -> impl Iterator<Item = (Length, Length)> + Clone {
+    let of_metric = if form.is_metric() { iso_261::SIZES.as_slice() } else { &[] };
+    let metric = of_metric
         .iter()
-        .map(|size| (unified_diameter(size), size))
-        .filter(move |(diameter, _)| is_wanted(*diameter))
-        .flat_map(|(diameter, size)| unified_pitches(size).map(move |pitch| (Form::Unified, diameter, pitch)));
-    let pipe = Form::ALL.iter().flat_map(move |form| {
-        let sizes = pipe_sizes(*form).filter(move |size| is_wanted(size.major));
-        sizes.map(|size| Thread::of_pipe_size(*form, size))
-    });
-    metric.chain(unified).filter_map(|(form, diameter, pitch)| Thread::build(form, diameter, pitch, 1).ok()).chain(pipe)
+        .flat_map(|size| metric_pitches(size).map(move |pitch| (metric_diameter(size), pitch)))
+        .filter(move |(diameter, pitch)| form == Form::Metric || is_metric_j(*diameter, *pitch));
+    let of_unified = if form.is_unified() { asme_b1_1::SIZES.as_slice() } else { &[] };
+    let unified =
+        of_unified.iter().flat_map(|size| unified_pitches(size).map(move |pitch| (unified_diameter(size), pitch)));
+    metric.chain(unified).chain(listed(form).map(|row| (row.diameter, row.pitch)))
 }

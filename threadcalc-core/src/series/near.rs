@@ -2,9 +2,7 @@
 
 use core::fmt::Write;
 
-use super::{
-    PipeSize, asme_b1_1, iso_261, metric_diameter, metric_pitches, pipe_sizes, unified_diameter, unified_pitches,
-};
+use super::{PipeSize, pipe_sizes};
 use crate::form::Form;
 use crate::length::Length;
 use crate::named::named;
@@ -56,17 +54,9 @@ impl NearThreads {
 #[must_use]
 pub fn near(thread: &Thread) -> NearThreads {
     let mut found = NearThreads::default();
-    match thread.form() {
-        Form::Metric => {
-            let sizes = || iso_261::SIZES.iter().map(|size| (metric_diameter(size), size));
-            search(&mut found, thread, sizes().flat_map(|(d, size)| metric_pitches(size).map(move |p| (d, p))));
-        }
-        Form::Unified => {
-            let sizes = || asme_b1_1::SIZES.iter().map(|size| (unified_diameter(size), size));
-            search(&mut found, thread, sizes().flat_map(|(d, size)| unified_pitches(size).map(move |p| (d, p))));
-            same_figures(&mut found, thread);
-        }
-        _ => {}
+    search(&mut found, thread, super::sizes(thread.form()));
+    if thread.form().is_unified() {
+        same_figures(&mut found, thread);
     }
     found
 }
@@ -86,7 +76,8 @@ fn same_figures(found: &mut NearThreads, thread: &Thread) {
 
 /// The two nearest of the same diameter, then the nearest below and above of the same pitch.
 fn search(found: &mut NearThreads, thread: &Thread, listed: impl Iterator<Item = (Length, Length)> + Clone) {
-    let (diameter, pitch) = (thread.major_mm(), thread.pitch_mm());
+    // A pipe thread of another size cannot be.
+    let (Some(diameter), pitch) = (thread.nominal_mm(), thread.pitch_mm()) else { return };
     let build = |(diameter, pitch)| Thread::build(thread.form(), diameter, pitch, 1).ok();
     let away = |a: Length, b: Length| a.minus(b).map_or(Length::integer(i64::MAX), Length::magnitude);
 

@@ -59,7 +59,7 @@ fn inch_exists(form: Form, size: &InchPipe) -> bool {
 }
 
 fn metric_exists(form: Form, size: &MetricPipe) -> bool {
-    form == Form::G || (form.is_whitworth() && size.gauge_length_e2_mm != 0)
+    form == Form::G || (form.is_whitworth_pipe() && size.gauge_length_e2_mm != 0)
 }
 
 /// Every size of a form, smallest first; none for a form that is no pipe thread.
@@ -89,7 +89,7 @@ pub(crate) fn pipe_size(thread: &Thread) -> Option<PipeSize> {
 
 /// The threads per inch of the other standard's thread of the same size, for telling them apart.
 pub(crate) fn other_system(thread: &Thread) -> Option<PipeSize> {
-    let other = if thread.form().is_whitworth() { Form::Npt } else { Form::G };
+    let other = if thread.form().is_whitworth_pipe() { Form::Npt } else { Form::G };
     let own = pipe_size(thread)?;
     pipe_sizes(other).find(|size| size.sixteenths == own.sixteenths)
 }

@@ -228,8 +228,10 @@ mod tests {
             let system = match thread.form() {
                 crate::Form::Metric => PitchSystem::Metric,
                 crate::Form::Unified => PitchSystem::Unified,
-                form if form.is_whitworth() => PitchSystem::WhitworthPipe,
-                _ => PitchSystem::Npt,
+                form if form.is_whitworth_pipe() => PitchSystem::WhitworthPipe,
+                form if form.is_inch_pipe() => PitchSystem::Npt,
+                // A lead is looked for among the pitches that are tapped most.
+                _ => continue,
             };
             let systems = seen.entry(thread.pitch_mm()).or_default();
             *systems = systems.with(system);

@@ -33,6 +33,10 @@ named! {
         Un32 = 13 "32-UN",
         /// Unified special: a diameter-pitch combination outside the standard series.
         Uns = 14 "UNS",
+        /// British Standard Whitworth, coarse.
+        Bsw = 15 "BSW",
+        /// British Standard Fine.
+        Bsf = 16 "BSF",
     }
 }
 
@@ -42,6 +46,8 @@ impl Series {
     pub const fn token(self) -> &'static str {
         match self {
             Self::Coarse | Self::Fine => "",
+            Self::Bsw => "BSW",
+            Self::Bsf => "BSF",
             Self::Unc => "UNC",
             Self::Unf => "UNF",
             Self::Unef => "UNEF",

@@ -131,6 +131,6 @@ const MOST_PLATING_UM: i64 = 1_000;
 /// `2 t / sin(flank angle)` on each side of the diameter: 4 t at 30°; 4.3313 t at 27.5° rounded up.
 fn closing_mm(thread: &Thread, plating_um: Length) -> Result<Length, Error> {
     zero_or_more(plating_um, Field::PlatingThickness, MOST_PLATING_UM)?;
-    let times = if thread.form().is_whitworth() { Length::parts(43_314, 10_000) } else { Length::integer(4) };
+    let times = if thread.form().is_whitworth_pipe() { Length::parts(43_314, 10_000) } else { Length::integer(4) };
     plating_um.times(times)?.over(Length::integer(1000))
 }

@@ -4,7 +4,7 @@ use proptest::prelude::*;
 use threadcalc_core::nc::{
     FeedWords, Identification, LEAD_WITHIN, LeadVerdict, identify, identify_feed, threads_of_pitch,
 };
-use threadcalc_core::{FeedMode, Length, Ratio, Unit, feed, standard_threads};
+use threadcalc_core::{FeedMode, Form, Length, Ratio, Thread, Unit, feed, standard_threads};
 
 use crate::values::{config, length, parts};
 
@@ -14,13 +14,19 @@ fn rank(verdict: LeadVerdict) -> usize {
     rising.iter().position(|known| *known == verdict).unwrap()
 }
 
+/// The threads whose pitches a lead is looked for among.
+fn tapped_threads() -> impl Iterator<Item = Thread> {
+    standard_threads(None, None)
+        .filter(|thread| thread.form().is_pipe() || matches!(thread.form(), Form::Metric | Form::Unified))
+}
+
 fn has(found: &Identification, pitch: Length) -> bool {
     found.matches().any(|near| near.pitch_mm == pitch && near.is_within)
 }
 
 #[test]
 fn every_standard_thread_is_identified_by_its_lead_alone() {
-    for thread in standard_threads(None, None) {
+    for thread in tapped_threads() {
         let found = identify(thread.lead_mm(), LEAD_WITHIN, 1).unwrap();
         let first = found.matches().next().unwrap();
         assert_eq!(found.verdict(), LeadVerdict::Identified, "{thread}");
@@ -50,7 +56,7 @@ fn word(feed: Ratio, rpm: Option<Ratio>, unit: Unit, mode: FeedMode, decimals: u
 /// Whatever rounding a feed word went through, the thread it was made for is among the matches.
 #[test]
 fn every_standard_thread_is_among_those_of_its_own_feed_word() {
-    for thread in standard_threads(None, None) {
+    for thread in tapped_threads() {
         for unit in [Unit::Mm, Unit::Inch] {
             for decimals in 0..=5 {
                 for rpm in [None, Some(Length::integer(650)), Some(Length::integer(37))] {
@@ -119,7 +125,7 @@ proptest! {
         }
         // No pitch of a standard is nearer than the first.
         let nearest = matches[0].lead_error.magnitude();
-        for thread in standard_threads(None, None) {
+        for thread in tapped_threads() {
             let error = lead.over(thread.pitch_mm()).unwrap().minus(Length::ONE).unwrap().magnitude();
             prop_assert!(error >= nearest, "{} is nearer to {}", thread, lead);
         }

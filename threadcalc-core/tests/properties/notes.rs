@@ -155,8 +155,9 @@ fn assert_comment(text: &[u8], comment: &Comment) -> Result<(), TestCaseError> {
 fn callout() -> impl Strategy<Value = (Thread, String)> {
     let all: Vec<Thread> = standard_threads(None, None).filter(|thread| !thread.form().is_pipe()).collect();
     (select(all), any::<bool>()).prop_map(|(thread, classed)| {
-        let class: &[u8] = if thread.threads_per_inch().is_some() { b"2B" } else { b"6H" };
-        let thread = if classed { thread.with_class(class).unwrap() } else { thread };
+        // The medium classes of the forms that have them.
+        let class = thread.medium_internal_class().as_bytes();
+        let thread = if classed && !class.is_empty() { thread.with_class(class).unwrap() } else { thread };
         (thread, thread.to_string())
     })
 }

@@ -22,16 +22,18 @@ fn assert_consistent(thread: &Thread) -> Result<(), TestCaseError> {
     let starts = Length::integer(thread.starts().into());
     prop_assert_eq!(thread.pitch_mm().times(starts), Ok(thread.lead_mm()));
     prop_assert!(thread.starts() >= 1 && thread.pitch_mm().is_positive() && thread.pitch_mm() < thread.major_mm());
-    prop_assert_eq!(thread.threads_per_inch().is_some(), thread.form() != Form::Metric);
+    prop_assert_eq!(thread.threads_per_inch().is_some(), thread.form().is_inch());
     prop_assert!(
         thread.tolerance_class().is_none_or(|class| class.side().is_none_or(|side| Some(side) == thread.side()))
     );
     prop_assert_eq!(thread.pipe().is_ok(), thread.form().is_pipe());
     prop_assert_eq!(thread.nominal_mm().is_some(), !thread.form().is_pipe());
     prop_assert_eq!(thread.taper_on_diameter().is_positive(), thread.form().is_taper());
-    prop_assert!(!thread.is_standard() || thread.series().is_some() || thread.form().is_pipe());
+    let has_series = matches!(thread.form(), Form::Metric | Form::MetricJ | Form::Whitworth)
+        || matches!(thread.form(), Form::Unified | Form::UnifiedR | Form::UnifiedJ);
+    prop_assert!(!thread.is_standard() || thread.series().is_some() || !has_series);
     prop_assert!(!is_iso_262(thread) || (thread.is_standard() && choice(thread).is_some()));
-    let special = !thread.form().is_pipe() && thread.series().is_none_or(|series| series == Series::Uns);
+    let special = !thread.with_starts(1).unwrap().is_standard();
     let found = |id| thread.findings().iter().filter(|finding| finding.id() == id).count();
     prop_assert_eq!(found(FindingId::NotStandard), usize::from(special));
     prop_assert_eq!(found(FindingId::PipeFamily), usize::from(thread.form().is_pipe()));
@@ -40,11 +42,15 @@ fn assert_consistent(thread: &Thread) -> Result<(), TestCaseError> {
         prop_assert_ne!(text, thread.to_string());
     }
     let profile = thread.profile();
-    let falling = [profile.major_mm, profile.pitch_diameter_mm, profile.minor_mm, profile.external_minor_mm];
+    // The hole of a wire insert has no screw of its own.
+    let root = if thread.is_wire_insert() { profile.minor_mm } else { profile.external_minor_mm };
+    let falling = [profile.major_mm, profile.pitch_diameter_mm, profile.minor_mm, root];
     let sourced = !matches!(thread.form(), Form::Nptf | Form::Npsf);
     // Equal where the pitch is less than a double of the diameter can tell.
     prop_assert_eq!(falling.is_sorted_by(|a, b| a >= b), sourced, "{:?}", falling);
-    prop_assert_eq!(profile.stress_area_mm2 > 0.0, !thread.form().is_pipe());
+    let has_area =
+        matches!(thread.form(), Form::Metric | Form::MetricJ | Form::Unified | Form::UnifiedR | Form::UnifiedJ);
+    prop_assert_eq!(profile.stress_area_mm2 > 0.0, has_area && !thread.is_wire_insert());
     prop_assert!(profile.triangle_height_mm > 0.0);
     Ok(())
 }
@@ -104,6 +110,16 @@ fn every_standard_thread_reads_back() {
             Form::G => &[b"A", b"B"],
             Form::Nptf => &[b"1", b"2"],
             Form::Npsm => &[b"2A", b"2B"],
+            Form::MetricJ => &[b"4H5H", b"4H6H", b"6H", b"4h6h", b"4g6g", b"6g"],
+            Form::Miniature => &[b"3G5", b"3G6", b"4H5", b"4H6", b"5h3"],
+            Form::UnifiedR => &[b"1A", b"2A", b"3A"],
+            Form::UnifiedJ => &[b"2A", b"3A", b"2B", b"3B"],
+            Form::Whitworth => &[b"close", b"medium", b"free", b"normal"],
+            Form::Ba => &[b"close", b"normal"],
+            Form::Trapezoidal => &[b"7H", b"8H", b"9H", b"7e", b"8e", b"8c", b"9c"],
+            Form::Acme => &[b"2G", b"3G", b"4G", b"2C", b"6C"],
+            Form::StubAcme => &[b"2G"],
+            Form::Buttress | Form::PullButtress => &[b"2", b"3", b"2A", b"3A", b"2B", b"3B"],
             _ => &[],
         };
         assert_limits(&thread).unwrap();
@@ -119,7 +135,9 @@ fn every_standard_thread_reads_back() {
     let of = |form| standard_threads(Some(form), None).count();
     assert_eq!(count, Form::ALL.iter().map(|form| of(*form)).sum::<usize>());
     let by_series: usize = Series::ALL.iter().map(|series| standard_threads(None, Some(*series)).count()).sum();
-    assert_eq!(by_series, of(Form::Metric) + of(Form::Unified));
+    let with_series = [Form::Metric, Form::MetricJ, Form::Unified, Form::UnifiedR, Form::UnifiedJ, Form::Whitworth];
+    assert_eq!(by_series, with_series.into_iter().map(of).sum::<usize>());
+    assert!(count > 2_500, "{count}");
 }
 
 #[test]

@@ -14,7 +14,9 @@ fn of_its_parts(thread: &Thread) -> Result<Thread, Failure> {
     let (form, starts, hand, side) = (thread.form(), i64::from(thread.starts()), thread.hand(), thread.side());
     let class = thread.tolerance_class();
     let class = class.as_ref().map_or("", |class| class.as_str()).as_bytes();
-    let again = Thread::from_parts(form, thread.major_mm(), thread.pitch_mm(), starts, hand, side, class)?;
+    let diameter = thread.nominal_mm().unwrap_or(thread.major_mm());
+    let again = Thread::from_parts(form, diameter, thread.pitch_mm(), starts, hand, side, class)?;
+    let again = if thread.is_wire_insert() { again.with_wire_insert()? } else { again };
     assert_eq!(again, *thread);
     Ok(match thread.written_as() {
         Some(written_as) => again.with_written_as(written_as)?,

@@ -163,7 +163,10 @@ _Gears: TypeAlias = list[_Exact] | list[list[_Exact]] | list[tuple[_Exact, ...]]
 _Field: TypeAlias = (
     None | bool | _Exact | bytes | Thread | Dialect | list[str] | tuple[str, ...] | set[str] | _Gears | dict[str, _Field]
 )
-_Form: TypeAlias = Literal["metric", "unified", "npt", "nptf", "npsc", "npsm", "npsf", "g", "r", "rp", "rc"]
+_Form: TypeAlias = Literal[
+    "metric", "unified", "npt", "nptf", "npsc", "npsm", "npsf", "g", "r", "rp", "rc", "metric-j", "miniature", "unified-r",
+    "unified-j", "whitworth", "ba", "trapezoidal", "acme", "stub-acme", "buttress", "pull-buttress",
+]
 _Unit: TypeAlias = Literal["mm", "inch"]
 _Mode: TypeAlias = Literal["per_minute", "per_revolution"]
 _Tap: TypeAlias = Literal["cut", "form"]
@@ -321,13 +324,28 @@ class Thread:
         >>> Thread("M16x1.5").with_starts(2).lead_mm
         Fraction(3, 1)
         """
+    def with_wire_insert(self) -> Thread:
+        """The tapped hole that takes a wire insert for this thread: the same pitch on a larger diameter.
+
+        Raises:
+            ThreadcalcError: ``unsupported-form`` for another thread than M, MJ, UN and UNJ of one start;
+                ``contradiction`` for an external one.
+
+        >>> hole = Thread("M8x1.25").with_wire_insert()
+        >>> str(hole), float(hole.major_mm)
+        ('M8x1.25 STI', 9.624)
+
+        Source: ASME B18.29.1-2010 and B18.29.2M-2005: larger by 1.5 H, to 0.001 mm and 0.0001 in;
+        from memory.
+        """
     def profile(self) -> Profile:
         """The basic profile, unrounded; that of a pipe thread at the gauge plane.
 
         >>> round(Thread("M10").profile().pitch_diameter_mm, 3)
         9.026
 
-        Source: ISO 68-1, ISO 724; ASME B1.1; ISO 228-1, ISO 7-1; ASME B1.20.1.
+        Source: ISO 68-1, ISO 724; ASME B1.1; ISO 228-1, ISO 7-1; ASME B1.20.1; ISO 5855-1, ISO 1501,
+        ISO 2904; ASME B1.5, B1.8, B1.9, B1.15; BS 84, BS 93.
         """
     def pipe(self) -> Pipe:
         """The dimensions of a pipe thread, in millimetres.
@@ -369,14 +387,18 @@ class Thread:
         """
     @property
     def series(self) -> str | None:
-        """The standard's series token; None for a metric special and for pipe threads.
+        """The standard's series token; None for a metric special and for the families without series.
 
         >>> Thread("M8").series, Thread("7/16-14").series
         ('coarse', 'UNC')
         """
     @property
     def is_standard(self) -> bool:
-        """True if the standard lists this diameter with this pitch, single start."""
+        """True if the standard lists this diameter with this pitch, single start.
+
+        A trapezoidal or buttress thread may have any number of starts; the hole of a wire insert is
+        standard if the screw is.
+        """
     @property
     def size(self) -> str:
         """The text that names the size.
@@ -423,7 +445,11 @@ class Thread:
         """The tolerance class as written."""
     @property
     def wire_insert(self) -> bool:
-        """True for the hole of a wire insert; this version reads none."""
+        """True for the hole of a wire insert.
+
+        >>> Thread("1/4-20 UNC-2B STI").wire_insert
+        True
+        """
     @property
     def written_as(self) -> Literal["BSP", "BSPP", "BSPT", "PF", "PT", "PS", "NPT(F)"] | None:
         """The older or open name that a pipe thread was read from; no part of its value.

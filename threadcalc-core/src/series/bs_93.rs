@@ -1,0 +1,36 @@
+//! BS 93:2008: BA threads No. 0 to No. 25, one pitch each.
+//!
+//! Origin of the values: the rule of the standard, p = 0.9^n mm and d = 6 p^1.2 mm, each to two significant figures.
+
+use super::listed::{Row, row};
+
+/// The sizes, No. 0 first: the largest diameter first: micrometres.
+#[rustfmt::skip]
+pub(super) static SIZES: [Row; 26] = [
+    row(6_000, &[1_000]),
+    row(5_300, &[900]),
+    row(4_700, &[810]),
+    row(4_100, &[730]),
+    row(3_600, &[660]),
+    row(3_200, &[590]),
+    row(2_800, &[530]),
+    row(2_500, &[480]),
+    row(2_200, &[430]),
+    row(1_900, &[390]),
+    row(1_700, &[350]),
+    row(1_500, &[310]),
+    row(1_300, &[280]),
+    row(1_200, &[250]),
+    row(1_000, &[230]),
+    row(900, &[210]),
+    row(790, &[190]),
+    row(700, &[170]),
+    row(620, &[150]),
+    row(540, &[140]),
+    row(480, &[120]),
+    row(420, &[110]),
+    row(370, &[98]),
+    row(330, &[89]),
+    row(290, &[80]),
+    row(250, &[72]),
+];

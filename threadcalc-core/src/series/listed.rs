@@ -1,0 +1,100 @@
+//! The standards that list one or a few pitches for each diameter: one shape of table for all of them.
+
+use super::token::Series;
+use super::{asme_b1_5, asme_b1_9, bs_84, bs_93, iso_1501, iso_2904};
+use crate::form::Form;
+use crate::length::Length;
+
+/// A diameter and its pitches, coarse to fine, in the parts that its table counts in.
+pub(super) struct Row {
+    diameter: u32,
+    pitches: &'static [u16],
+}
+
+pub(super) const fn row(diameter: u32, pitches: &'static [u16]) -> Row {
+    Row { diameter, pitches }
+}
+
+/// A table of one form, and what it counts in.
+#[derive(Clone, Copy)]
+struct Table {
+    rows: &'static [Row],
+    series: Option<Series>,
+    is_inch: bool,
+}
+
+impl Table {
+    /// Micrometres, or 64ths of an inch.
+    fn diameter(self, row: &Row) -> Length {
+        // At most 24 in: far inside 32 bits.
+        if self.is_inch {
+            Length::parts(row.diameter.saturating_mul(127), 320)
+        } else {
+            Length::parts(row.diameter, 1000)
+        }
+    }
+
+    /// Micrometres, or eighths of a thread per inch: 203.2 mm over them.
+    fn pitch(self, parts: u16) -> Length {
+        let parts = u32::from(parts);
+        if self.is_inch { Length::parts(1016, parts.saturating_mul(5)) } else { Length::parts(parts, 1000) }
+    }
+}
+
+const fn metric(rows: &'static [Row]) -> Table {
+    Table { rows, series: None, is_inch: false }
+}
+
+const fn inch(rows: &'static [Row], series: Option<Series>) -> Table {
+    Table { rows, series, is_inch: true }
+}
+
+/// The tables of a form; none for the forms that have tables of their own.
+fn tables(form: Form) -> &'static [Table] {
+    static MINIATURE: [Table; 1] = [metric(&iso_1501::SIZES)];
+    static BA: [Table; 1] = [metric(&bs_93::SIZES)];
+    static TRAPEZOIDAL: [Table; 1] = [metric(&iso_2904::SIZES)];
+    static WHITWORTH: [Table; 2] = [inch(&bs_84::COARSE, Some(Series::Bsw)), inch(&bs_84::FINE, Some(Series::Bsf))];
+    static ACME: [Table; 1] = [inch(&asme_b1_5::SIZES, None)];
+    static BUTTRESS: [Table; 1] = [inch(&asme_b1_9::SIZES, None)];
+    match form {
+        Form::Miniature => &MINIATURE,
+        Form::Ba => &BA,
+        Form::Trapezoidal => &TRAPEZOIDAL,
+        Form::Whitworth => &WHITWORTH,
+        Form::Acme | Form::StubAcme => &ACME,
+        Form::Buttress | Form::PullButtress => &BUTTRESS,
+        _ => &[],
+    }
+}
+
+/// A diameter with a pitch that the form's standard lists.
+#[derive(Clone, Copy)]
+pub(crate) struct Listed {
+    pub diameter: Length,
+    pub pitch: Length,
+    pub series: Option<Series>,
+}
+
+/// All of a form, in the order of its tables.
+pub(crate) fn listed(form: Form) -> impl Iterator<Item = Listed> + Clone {
+    tables(form).iter().copied().flat_map(|table| {
+        let pitches = move |row: &'static Row| {
+            let diameter = table.diameter(row);
+            let listed = move |pitch: &u16| Listed { diameter, pitch: table.pitch(*pitch), series: table.series };
+            row.pitches.iter().map(listed)
+        };
+        table.rows.iter().flat_map(pitches)
+    })
+}
+
+/// The size of a number of BA, 0 to 25.
+pub(crate) fn ba_size(number: i64) -> Option<Listed> {
+    usize::try_from(number).ok().and_then(|number| listed(Form::Ba).nth(number))
+}
+
+/// The number of a size of BA.
+pub(crate) fn ba_number(diameter: Length, pitch: Length) -> Option<i64> {
+    let place = listed(Form::Ba).position(|size| size.diameter == diameter && size.pitch == pitch)?;
+    i64::try_from(place).ok()
+}
