@@ -7,8 +7,8 @@ use crate::length::Length;
 
 /// A diameter and its pitches, coarse to fine, in the parts that its table counts in.
 pub(super) struct Row {
-    diameter: u32,
-    pitches: &'static [u16],
+    pub diameter: u32,
+    pub pitches: &'static [u16],
 }
 
 pub(super) const fn row(diameter: u32, pitches: &'static [u16]) -> Row {
@@ -17,15 +17,15 @@ pub(super) const fn row(diameter: u32, pitches: &'static [u16]) -> Row {
 
 /// A table of one form, and what it counts in.
 #[derive(Clone, Copy)]
-struct Table {
-    rows: &'static [Row],
+pub(super) struct Table {
+    pub rows: &'static [Row],
     series: Option<Series>,
     is_inch: bool,
 }
 
 impl Table {
     /// Micrometres, or 64ths of an inch.
-    fn diameter(self, row: &Row) -> Length {
+    pub fn diameter(self, row: &Row) -> Length {
         // At most 24 in: far inside 32 bits.
         if self.is_inch {
             Length::parts(row.diameter.saturating_mul(127), 320)
@@ -35,7 +35,7 @@ impl Table {
     }
 
     /// Micrometres, or eighths of a thread per inch: 203.2 mm over them.
-    fn pitch(self, parts: u16) -> Length {
+    pub fn pitch(self, parts: u16) -> Length {
         let parts = u32::from(parts);
         if self.is_inch { Length::parts(1016, parts.saturating_mul(5)) } else { Length::parts(parts, 1000) }
     }
@@ -50,7 +50,7 @@ const fn inch(rows: &'static [Row], series: Option<Series>) -> Table {
 }
 
 /// The tables of a form; none for the forms that have tables of their own.
-fn tables(form: Form) -> &'static [Table] {
+pub(super) fn tables(form: Form) -> &'static [Table] {
     static MINIATURE: [Table; 1] = [metric(&iso_1501::SIZES)];
     static BA: [Table; 1] = [metric(&bs_93::SIZES)];
     static TRAPEZOIDAL: [Table; 1] = [metric(&iso_2904::SIZES)];

@@ -14,6 +14,7 @@ mod listed;
 mod near;
 mod pipe;
 mod pitches;
+mod sizes;
 mod token;
 
 pub(crate) use asme_b1_20_1::{InchPipe, e4_inches};
@@ -23,6 +24,7 @@ pub use near::{Near, NearThreads, near};
 pub(crate) use pipe::{PipeSize, inch_pipe, metric_pipe, other_system, pipe_size, pipe_sizes};
 pub(crate) use pitches::{ListedPitch, PITCHES};
 pub use pitches::{PitchSystem, PitchSystems};
+pub(crate) use sizes::sizes;
 pub use token::Series;
 
 use crate::form::Form;
@@ -32,7 +34,7 @@ use asme_b1_1::UnifiedSize;
 use iso_261::MetricSize;
 
 /// The constant-pitch series, in the order of the bits of [`UnifiedSize::constant`].
-const CONSTANT_PITCH: [(Series, i64, u16); 8] = [
+const CONSTANT_PITCH: [(Series, u16, u16); 8] = [
     (Series::Un4, 4, asme_b1_1::UN4),
     (Series::Un6, 6, asme_b1_1::UN6),
     (Series::Un8, 8, asme_b1_1::UN8),
@@ -105,7 +107,7 @@ fn unified_series(size: &UnifiedSize, pitch: Length) -> Option<Series> {
         return Some(*series);
     }
     let listed =
-        |(_, per_inch, bit): &&(Series, i64, u16)| per_inch.checked_mul(10) == Some(tenths) && size.constant & bit != 0;
+        |(_, per_inch, bit): &&(Series, u16, u16)| i64::from(per_inch.saturating_mul(10)) == tenths && size.constant & bit != 0;
     CONSTANT_PITCH.iter().find(listed).map(|(series, _, _)| *series)
 }
 
@@ -127,8 +129,7 @@ pub(crate) fn pitch_of(series: Series, diameter: Length) -> Option<Length> {
         constant => {
             let (_, per_inch, bit) = CONSTANT_PITCH.iter().find(|(series, _, _)| *series == constant)?;
             (unified_size(diameter)?.constant & bit != 0)
-                .then(|| Length::new(127, per_inch.checked_mul(5)?).ok())
-                .flatten()
+                .then(|| Length::parts(254, u32::from(*per_inch).saturating_mul(10)))
         }
     }
 }
@@ -153,18 +154,6 @@ pub fn choice(thread: &Thread) -> Option<u8> {
         form if form.is_unified() => unified_size(nominal).map(|size| if size.secondary { 2 } else { 1 }),
         _ => None,
     }
-}
-
-fn metric_pitches(size: &'static MetricSize) -> impl Iterator<Item = Length> + Clone {
-    let coarse = (size.coarse_um != 0).then_some(size.coarse_um);
-    coarse.into_iter().chain(size.fine_um.iter().copied()).map(|um| Length::parts(u32::from(um), 1000))
-}
-
-fn unified_pitches(size: &'static UnifiedSize) -> impl Iterator<Item = Length> + Clone {
-    let graded = [size.unc_tenths, size.unf_tenths, size.unef_tenths].into_iter().filter(|tenths| *tenths != 0);
-    let constant = CONSTANT_PITCH.iter().filter(|(_, _, bit)| size.constant & bit != 0);
-    let constant = constant.filter_map(|(_, per_inch, _)| u16::try_from(per_inch.checked_mul(10)?).ok());
-    graded.chain(constant).filter_map(|tenths| Length::new(254, i64::from(tenths)).ok())
 }
 
 fn metric_diameter(size: &MetricSize) -> Length {
@@ -211,17 +200,4 @@ pub(crate) fn threads_of_form(
         .filter(move |(diameter, _)| is_wanted(*diameter))
         .filter_map(move |(diameter, pitch)| Thread::build(form, diameter, pitch, 1).ok())
         .chain(pipe)
-}
-
-/// Every diameter with its pitches that the standard of a form lists; none for pipe threads.
-pub(crate) fn sizes(form: Form) -> impl Iterator<Item = (Length, Length)> + Clone {
-    let of_metric = if form.is_metric() { iso_261::SIZES.as_slice() } else { &[] };
-    let metric = of_metric
-        .iter()
-        .flat_map(|size| metric_pitches(size).map(move |pitch| (metric_diameter(size), pitch)))
-        .filter(move |(diameter, pitch)| form == Form::Metric || is_metric_j(*diameter, *pitch));
-    let of_unified = if form.is_unified() { asme_b1_1::SIZES.as_slice() } else { &[] };
-    let unified =
-        of_unified.iter().flat_map(|size| unified_pitches(size).map(move |pitch| (unified_diameter(size), pitch)));
-    metric.chain(unified).chain(listed(form).map(|row| (row.diameter, row.pitch)))
 }

@@ -129,10 +129,10 @@ impl Search {
                 self = self.with(ListedPitch::inch(*tenths, PitchSystem::Unified));
                 graded = finer;
             }
-            let mut constant: &[(_, i64, u16)] = &CONSTANT_PITCH;
+            let mut constant: &[(_, u16, u16)] = &CONSTANT_PITCH;
             while let [(_, per_inch, bit), others @ ..] = constant {
                 if size.constant & *bit != 0 {
-                    let tenths = (*per_inch as u16).wrapping_mul(10);
+                    let tenths = per_inch.wrapping_mul(10);
                     self = self.with(ListedPitch::inch(tenths, PitchSystem::Unified));
                 }
                 constant = others;
