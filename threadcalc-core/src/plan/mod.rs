@@ -84,8 +84,9 @@ pub struct Plan {
     pub spindle: Spindle,
     /// Class of tap by ISO 2857; metric threads with a class only.
     pub tap_class: Option<IsoTap>,
-    /// The H limit of an inch tap: under a plating the one that leaves room for it, else the one that tap makers
-    /// recommend for the class, where that has been read.
+    /// The limit of the tap, where it is known: H of an inch tap, under a plating the one that leaves room for it,
+    /// else the one that tap makers recommend for the class; D of a metric one beside its ISO class, as they
+    /// recommend it for 6H, raised for a plating; none of a form tap that is not plated.
     pub tap_limit: Option<TapLimit>,
     /// What the joint carries, where the job speaks of a screw.
     pub joint: Option<Engagement>,

@@ -53,7 +53,7 @@ impl Plan {
                 .holder_travel
                 .map(|_| ("spindle.holder_travel", "derived: underfeed x depth, over-travel x lead")),
             self.tap_class.map(|_| ("tap_class", "ISO 2857, from memory")),
-            self.tap_limit.map(|_| match self.is_plated() {
+            self.tap_limit.map(|_| match self.is_plated() && self.tap_class.is_none() {
                 true => ("tap_limit", "ASME B94.9, from memory"),
                 false => ("tap_limit", "tap makers' recommendations, common practice"),
             }),

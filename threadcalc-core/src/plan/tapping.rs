@@ -11,6 +11,7 @@ use crate::length::Length;
 use crate::limits::Limits;
 use crate::tap::{
     Suits, TapJob, TapLimit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark, usual_tap_limit,
+    usual_tap_limit_for_plating,
 };
 use crate::thread::Thread;
 
@@ -41,8 +42,11 @@ pub(super) fn of_tap(parts: &mut Parts<'_>, job: &Job, tap: Tap, hole: Hole) -> 
             None
         }
         None if plating.is_positive() => h_limit(thread, plating, findings)?,
+        // What makers recommend is for taps that cut; a form tap is made larger.
+        _ if tap == Tap::Form => None,
         None => usual_tap_limit(thread).ok(),
-        _ => None,
+        // Beside the ISO class, for the taps of the inch system; raised for the plating.
+        Some(_) => usual_tap_limit_for_plating(thread, plating).ok(),
     };
     if let Some(class) = tap_class.filter(|_| plating.is_positive()) {
         let finding = plating_tap(plating);

@@ -31,8 +31,13 @@ impl Plan {
             _ => {}
         }
         if let Some(limit) = self.tap_limit {
-            let from = if self.is_plated() { "or larger" } else { "as tap makers recommend" };
-            page.item(", ", format_args!("limit {limit} {from}"))?;
+            let (or, from) = match (self.tap_class, self.is_plated()) {
+                (Some(_), true) => ("or ", "as tap makers recommend, raised for the plating"),
+                (Some(_), false) => ("or ", "as tap makers recommend"),
+                (None, true) => ("", "or larger"),
+                (None, false) => ("", "as tap makers recommend"),
+            };
+            page.item(", ", format_args!("{or}limit {limit} {from}"))?;
         }
         if let Some(threads) = self.job.chamfer_threads {
             match self.job.chamfer_form {

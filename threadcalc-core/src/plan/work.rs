@@ -194,14 +194,19 @@ impl Plan {
             (Some(IsoTap { class: Some(class), .. }), _) if self.is_plated() => {
                 page.flow(", ", format_args!("ISO{class} for the plating"))?
             }
-            (Some(IsoTap { class: Some(class), .. }), Some(written)) => {
-                page.flow(", ", format_args!("{} or ISO{class}", written.as_str()))?
-            }
+            (Some(IsoTap { class: Some(class), .. }), Some(written)) => match self.tap_limit {
+                Some(limit) => page.flow(", ", format_args!("{}, ISO{class} or {limit}", written.as_str()))?,
+                None => page.flow(", ", format_args!("{} or ISO{class}", written.as_str()))?,
+            },
             (Some(_), _) if self.is_plated() => page.phrase(", ", "and its special size")?,
             _ => {}
         }
-        if let Some(limit) = self.tap_limit.filter(|_| self.is_plated()) {
-            page.flow(", ", format_args!("{limit} or larger for the plating"))?;
+        match (self.tap_limit, self.tap_class) {
+            (Some(limit), None) if self.is_plated() => {
+                page.flow(", ", format_args!("{limit} or larger for the plating"))?
+            }
+            (Some(limit), Some(_)) if self.is_plated() => page.flow(", ", format_args!("or {limit}"))?,
+            _ => {}
         }
         match self.job.chamfer_threads {
             Some(chamfer) => page.flow("; ", format_args!("count the chamfer: at most {chamfer} threads.")),

@@ -106,8 +106,9 @@ fn unified_series(size: &UnifiedSize, pitch: Length) -> Option<Series> {
     if let Some((_, series)) = graded.iter().find(|(listed, _)| i64::from(*listed) == tenths) {
         return Some(*series);
     }
-    let listed =
-        |(_, per_inch, bit): &&(Series, u16, u16)| i64::from(per_inch.saturating_mul(10)) == tenths && size.constant & bit != 0;
+    let listed = |(_, per_inch, bit): &&(Series, u16, u16)| {
+        i64::from(per_inch.saturating_mul(10)) == tenths && size.constant & bit != 0
+    };
     CONSTANT_PITCH.iter().find(listed).map(|(series, _, _)| *series)
 }
 

@@ -1,7 +1,7 @@
 //! Every diameter with its pitches of a form, one after the other: one walk over tables of every shape.
 
 use super::listed::Table;
-use super::{CONSTANT_PITCH, asme_b1_1, iso_261, is_metric_j, listed, metric_diameter, unified_diameter};
+use super::{CONSTANT_PITCH, asme_b1_1, is_metric_j, iso_261, listed, metric_diameter, unified_diameter};
 use crate::form::Form;
 use crate::length::Length;
 

@@ -3624,13 +3624,14 @@ def usual_tap_limit(thread: Thread, /) -> TapLimit:
     Raises:
         ThreadcalcError: ``class-unset``; ``does-not-apply`` for an external class or a pipe thread;
             ``not-sourced`` for other classes than 2B, 3B and 6H, for other Unified sizes than those of UNC and
-            UNF up to 3/4-10, and for other metric ones than M1.6, M1.8, M5 to M8 coarse, M10 and M10x1.25.
+            UNF up to 3/4-10, and for other metric ones than the coarse pitches of
+            M1.6 to M36 of the first choice, M1.8, M3.5, M4.5, M7, M14, M8x1 and M10x1.25.
 
     >>> str(usual_tap_limit(Thread("1/4-20 UNC-2B"))), str(usual_tap_limit(Thread("M6-6H")))
     ('H5', 'D5')
 
     Source: a tap maker's printed recommendations for classes 2B and 3B. D: printed recommendations for 6H
-    (M1.6, M1.8) and the one limit for which a tap maker's printed list has each of the other sizes; common
+    (M1.6, M1.8), the one limit for which a tap maker's printed list has each of M5 to M10; the rest from memory; common
     practice.
     """
 
