@@ -95,6 +95,10 @@ pub(crate) fn ba_size(number: i64) -> Option<Listed> {
 
 /// The number of a size of BA.
 pub(crate) fn ba_number(diameter: Length, pitch: Length) -> Option<i64> {
-    let place = listed(Form::Ba).position(|size| size.diameter == diameter && size.pitch == pitch)?;
+    // Over a slice, whose places need no count that could overflow.
+    let [table] = tables(Form::Ba) else { return None };
+    let place = table.rows.iter().position(|row| {
+        table.diameter(row) == diameter && row.pitches.first().is_some_and(|parts| table.pitch(*parts) == pitch)
+    })?;
     i64::try_from(place).ok()
 }
