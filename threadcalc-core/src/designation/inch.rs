@@ -100,7 +100,8 @@ pub(super) fn finish(
         }
         (_, None) => without_pitch(family, size).map_err(|error| error.at_byte(place))?,
         (_, Some((pitch, pitch_place))) => {
-            let built = Thread::build(family.form, size.in_inches()?, pitch.0, pitch.1);
+            let diameter = size.in_inches().map_err(|error| error.at_byte(place))?;
+            let built = Thread::build(family.form, diameter, pitch.0, pitch.1);
             built.map_err(|error| error.at_byte(if error.field() == Field::Pitch { pitch_place } else { place }))?
         }
     };

@@ -65,7 +65,11 @@ pub(super) fn read(cursor: &mut Cursor<'_>, form: Form) -> Result<Thread, Error>
         Some(given) => given,
         None => {
             let fine = fine || says_fine(cursor);
-            (own_pitch(cursor, form, diameter, fine)?, diameter_place)
+            let pitch = own_pitch(cursor, form, diameter, fine).map_err(|error| match error.field() {
+                Field::Diameter => error.at_byte(diameter_place),
+                _ => error,
+            })?;
+            (pitch, diameter_place)
         }
     };
     let thread = Thread::build(form, diameter, pitch, starts).map_err(|error| match error.field() {
@@ -73,7 +77,12 @@ pub(super) fn read(cursor: &mut Cursor<'_>, form: Form) -> Result<Thread, Error>
         _ => error.at_byte(diameter_place),
     })?;
     if form == Form::Miniature && !thread.is_standard() {
-        return Err(no_miniature(diameter).at_byte(diameter_place));
+        let own = own_pitch(cursor, form, diameter, fine).map_err(|error| error.at_byte(diameter_place))?;
+        return Err(Error::new(Code::SeriesMismatch, Field::Pitch)
+            .at_byte(pitch_place)
+            .got(pitch.to_f64())
+            .within(own.to_f64(), own.to_f64())
+            .hint_text("ISO 1501 has one pitch for a diameter: leave it out"));
     }
     if fine && thread.series() == Some(Series::Coarse) {
         return Err(Error::new(Code::SeriesMismatch, Field::Designation)

@@ -65,7 +65,7 @@ pub(super) fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Error> {
     }
     of_pipe_only(outside_diameter)?;
     let following = series_token(cursor);
-    let form = following.or(leading.map(|(token, _)| token)).map_or(Form::Unified, |token| token.form);
+    let form = leading.map(|(token, _)| token).or(following).map_or(Form::Unified, |token| token.form);
     let thread = build(form, (&size, size_place), (pitch, pitch_place), starts)?;
     if let Some((token, place)) = leading {
         check_series(&thread, token, place)?;
