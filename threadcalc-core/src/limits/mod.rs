@@ -2,6 +2,7 @@
 
 mod asme_b1_1;
 mod asme_b1_1_minor;
+mod asme_b1_1_printed;
 mod iso_228_1;
 mod iso_965_1;
 mod iso_965_1_formula;
@@ -18,7 +19,8 @@ use crate::thread::{Side, Thread};
 named! {
     /// How sure a limit of size is.
     pub enum Confidence {
-        /// The tolerance cell agrees with its formula's R40 value, or a second source prints it.
+        /// Every limit was read in print, or the tolerance cell agrees with its formula's R40 value, or a
+        /// second source prints it.
         Confirmed = 1 "confirmed",
         /// Made by the standard's own rule; printed tables may keep legacy values in single cells.
         Rule = 2 "by rule",
