@@ -3,12 +3,15 @@
 mod asme_b1_1;
 mod asme_b1_1_minor;
 mod asme_b1_1_printed;
+mod asme_b1_20_1;
 mod iso_228_1;
 mod iso_965_1;
 mod iso_965_1_formula;
 #[cfg(test)]
 mod iso_965_1_marks;
 mod iso_965_1_table;
+
+pub(crate) use asme_b1_20_1::basic_pitch_diameter as basic_pitch_diameter_of_npsc;
 
 use crate::error::{Code, Error, Field};
 use crate::form::Form;
@@ -38,7 +41,9 @@ pub type Range = (Option<Length>, Option<Length>);
 ///
 /// An internal thread has no largest major diameter: the tap's crests make it. An external thread has no
 /// smallest minor diameter; its largest is that of the GO gauge: basic minor diameter less the allowance
-/// (M), the maximum of the rounded root that ASME B1.1 gives as a reference (UN).
+/// (M), the maximum of the rounded root that ASME B1.1 gives as a reference (UN). NPSC and NPSM have the limits
+/// that their standard's tables give: of NPSC pitch diameter and smallest minor diameter, of NPSM pitch
+/// diameter and crests.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct Limits {
@@ -50,7 +55,7 @@ pub struct Limits {
     pub minor_mm: Range,
     /// The unit in which the standard gives its decimals.
     pub native_unit: crate::Unit,
-    /// How many decimals the standard gives, in that unit.
+    /// How many decimals the standard gives, in that unit; pitch diameters in inches have at least four.
     pub decimals: u8,
     /// Standard, edition and table or rule.
     pub source: &'static str,
@@ -59,11 +64,12 @@ pub struct Limits {
 }
 
 impl Limits {
-    /// Whether an exact diameter lies within the minor-diameter limits; `None` if there are none.
+    /// Whether an exact diameter lies within the minor-diameter limits of an internal thread; `None` if there
+    /// is no smallest one. NPSC has no largest one.
     #[must_use]
     pub fn minor_holds(&self, diameter_mm: Length) -> Option<bool> {
-        let (Some(low), Some(high)) = self.minor_mm else { return None };
-        Some(low <= diameter_mm && diameter_mm <= high)
+        let (low, high) = self.minor_mm;
+        Some(low? <= diameter_mm && high.is_none_or(|high| diameter_mm <= high))
     }
 }
 
@@ -74,11 +80,12 @@ impl Thread {
     /// pitch diameter's position.
     ///
     /// # Errors
-    /// [`Code::ClassUnset`] without a class, where the thread needs one (an internal G and Rp have
+    /// [`Code::ClassUnset`] without a class, where the thread needs one (an internal G, Rp and NPSC have
     /// none); [`Code::UnknownClass`] for an external M class whose crest grade the standard does not have
     /// (3, 5, 7, 9); [`Code::NotSourced`] for M outside 1 to 355 mm and pitches of 0.2 to 8 mm, for UN
-    /// pitches so fine that the rule leaves no tolerance, and for NPSC, NPSM and NPSF;
-    /// [`Code::DoesNotApply`] for taper threads.
+    /// pitches so fine that the rule leaves no tolerance, and for NPSF; [`Code::DoesNotApply`] for taper
+    /// threads, whose size is their depth: `gauge_tolerance_turns` of [`pipe`](Self::pipe), and
+    /// [`taper_depths`](crate::taper_depths).
     ///
     /// # Example
     /// ```
@@ -94,7 +101,8 @@ impl Thread {
     ///
     /// # Source
     /// ISO 965-1:2013, tables, and its formulas outside them, with ISO 724; ASME B1.1-2003, formulas for
-    /// limits of size; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp).
+    /// limits of size, and its printed limits where they differ; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp);
+    /// ASME B1.20.1-1983, tables of NPSC and NPSM.
     pub fn limits(&self) -> Result<Limits, Error> {
         if self.form().is_pipe() {
             return pipe_limits(self);
@@ -146,11 +154,11 @@ fn pipe_limits(thread: &Thread) -> Result<Limits, Error> {
     match thread.form() {
         Form::G => iso_228_1::fastening(thread),
         Form::Rp => iso_228_1::jointing(thread),
-        form if form.is_taper() => Err(Error::new(Code::DoesNotApply, Field::Form)
-            .hint_text("a taper thread's size is its depth: it is gauged by turns, see its pipe dimensions")),
-        _ => {
-            Err(Error::new(Code::NotSourced, Field::Form)
-                .hint_text("the limits of NPSC, NPSM and NPSF have not been read"))
-        }
+        form if form.is_taper() => Err(Error::new(Code::DoesNotApply, Field::Form).hint_text(
+            "a taper thread's size is its depth, gauged by turns: see its pipe dimensions and taper depths",
+        )),
+        Form::Npsc => asme_b1_20_1::couplings(thread),
+        Form::Npsm => asme_b1_20_1::free_fitting(thread),
+        _ => Err(Error::new(Code::NotSourced, Field::Form).hint_text("the limits of NPSF have not been read")),
     }
 }

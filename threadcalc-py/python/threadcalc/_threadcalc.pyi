@@ -366,17 +366,19 @@ class Thread:
 
         Raises:
             ThreadcalcError: ``class-unset`` without a class, where the thread needs one (an
-                internal G and Rp have none); ``unknown-class`` for an external M class whose crest
+                internal G, Rp and NPSC have none); ``unknown-class`` for an external M class whose crest
                 grade does not exist; ``not-sourced`` for M outside 1 to 355 mm and pitches of 0.2 to
-                8 mm, for UN pitches too fine for the rule, and for NPSC, NPSM and NPSF;
-                ``does-not-apply`` for taper threads, which are gauged by turns.
+                8 mm, for UN pitches too fine for the rule, and for NPSF; ``does-not-apply`` for taper
+                threads, which are gauged by turns: ``pipe().gauge_tolerance_turns`` and
+                :func:`taper_depths`.
 
         >>> low, high = Thread("M8x1.25-6H").limits().minor_mm
         >>> float(low), float(high)
         (6.647, 6.912)
 
-        Source: ISO 965-1:2013, tables, and its formulas outside them; ASME B1.1-2003, formulas;
-        ISO 228-1:2000 (G); ISO 7-1:1994 (Rp).
+        Source: ISO 965-1:2013, tables, and its formulas outside them; ASME B1.1-2003, formulas, and
+        its printed limits where they differ; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME
+        B1.20.1-1983, tables of NPSC and NPSM.
         """
     @property
     def form(self) -> _Form:
