@@ -87,7 +87,7 @@ fn limits(major_in: Range, pitch_diameter_in: Range, minor_in: Range, source: &'
 }
 
 /// E1 to the places of the standard's tables, in mm: the basic pitch diameter of NPSC.
-pub(crate) fn basic_pitch_diameter(thread: &Thread) -> Result<Length, Error> {
+pub(super) fn basic_pitch_diameter(thread: &Thread) -> Result<Length, Error> {
     to_places(gauge_plane_in(thread)?, 4)?.times(Length::INCH)
 }
 

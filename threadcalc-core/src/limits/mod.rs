@@ -11,8 +11,6 @@ mod iso_965_1_formula;
 mod iso_965_1_marks;
 mod iso_965_1_table;
 
-pub(crate) use asme_b1_20_1::basic_pitch_diameter as basic_pitch_diameter_of_npsc;
-
 use crate::error::{Code, Error, Field};
 use crate::form::Form;
 use crate::length::Length;
@@ -132,6 +130,23 @@ impl Thread {
             Form::Unified | Form::Npsm => "2B",
             _ => "",
         }
+    }
+
+    /// The basic pitch diameter as the standard rounds it: the smallest of position H, the largest of 3A; the
+    /// middle of NPSC and Rp, whose limits lie on both sides of it.
+    pub(crate) fn basic_pitch_diameter_mm(&self) -> Result<Length, Error> {
+        let class = self.medium_internal_class();
+        let bare = self.without_class();
+        let basic = match self.form() {
+            Form::Npsc => Some(asme_b1_20_1::basic_pitch_diameter(self)?),
+            Form::Rp => self.pipe()?.pitch_diameter_gauge_plane_mm,
+            Form::UnifiedR => bare.with_class(b"3A")?.limits()?.pitch_diameter_mm.1,
+            _ if class.is_empty() => bare.limits()?.pitch_diameter_mm.0,
+            _ => bare.with_class(class.as_bytes())?.limits()?.pitch_diameter_mm.0,
+        };
+        basic.ok_or(
+            Error::new(Code::NotSourced, Field::PitchDiameter).hint_text("the basic pitch diameter has not been read"),
+        )
     }
 
     /// The thread as a tapped hole: with its own internal class, or the medium one where the standard has one.
