@@ -162,6 +162,7 @@ int main(void)
     bad_values();
     bad_threads();
     bad_notes();
+    bad_limits();
     bad_strengths();
     bad_motions();
     bad_cycles();

@@ -47,6 +47,7 @@ void bad_buffers(void);
 void bad_values(void);
 void bad_threads(void);
 void bad_notes(void);
+void bad_limits(void);
 void bad_strengths(void);
 void bad_motions(void);
 void bad_cycles(void);

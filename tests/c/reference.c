@@ -210,6 +210,7 @@ int main(void)
     reference_depths();
     reference_borders();
     reference_taps();
+    reference_coatings();
     reference_gauges();
     reference_checks();
     reference_compare();

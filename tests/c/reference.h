@@ -66,6 +66,9 @@ int32_t reference_in_pieces(threadcalc_checker_t *checker, const uint8_t *progra
 /* A length in mm as an exact number of the row's unit, in lowest terms; 0/0 stays 0/0. */
 threadcalc_ratio_t reference_in_unit(csv_row *row, threadcalc_ratio_t mm);
 
+/* All six limits in the unit of the row, and the standard's own unit. */
+void reference_six_limits(csv_row *row, const threadcalc_limits_t *found);
+
 /* Compares the names of findings, separated by blanks, with the column `findings`. */
 void reference_findings(csv_row *row, const threadcalc_finding_t *findings, size_t count);
 
@@ -92,6 +95,7 @@ void reference_plans(void);
 void reference_depths(void);
 void reference_borders(void);
 void reference_taps(void);
+void reference_coatings(void);
 void reference_gauges(void);
 void reference_checks(void);
 void reference_compare(void);

@@ -6,10 +6,34 @@
 #include <stdio.h>
 #include <string.h>
 
-/* All six limits in the unit of the row, and which one the standard does not set. */
+static const char *const names[] = {"major_min", "major_max", "pitch_min", "pitch_max", "minor_min", "minor_max"};
+
+static void in_order(const threadcalc_limits_t *found, threadcalc_ratio_t *limits)
+{
+    limits[0] = found->major_mm.low;
+    limits[1] = found->major_mm.high;
+    limits[2] = found->pitch_diameter_mm.low;
+    limits[3] = found->pitch_diameter_mm.high;
+    limits[4] = found->minor_mm.low;
+    limits[5] = found->minor_mm.high;
+}
+
+void reference_six_limits(csv_row *row, const threadcalc_limits_t *found)
+{
+    threadcalc_ratio_t limits[6];
+    size_t place;
+    in_order(found, limits);
+    for (place = 0; place < 6; place++) {
+        csv_exact(row, names[place], reference_in_unit(row, limits[place]));
+    }
+    csv_text(row, "unit", found->native_unit == THREADCALC_UNIT_INCH ? "inch"
+                          : found->native_unit == THREADCALC_UNIT_MM ? "mm"
+                                                                     : "neither unit");
+}
+
+/* The limits, and which one the standard does not set. */
 static int32_t size_limits(csv_row *row)
 {
-    static const char *const names[] = {"major_min", "major_max", "pitch_min", "pitch_max", "minor_min", "minor_max"};
     threadcalc_thread_t thread;
     threadcalc_limits_t found;
     threadcalc_ratio_t limits[6];
@@ -22,23 +46,15 @@ static int32_t size_limits(csv_row *row)
     if (status != THREADCALC_STATUS_OK) {
         return status;
     }
-    limits[0] = found.major_mm.low;
-    limits[1] = found.major_mm.high;
-    limits[2] = found.pitch_diameter_mm.low;
-    limits[3] = found.pitch_diameter_mm.high;
-    limits[4] = found.minor_mm.low;
-    limits[5] = found.minor_mm.high;
+    reference_six_limits(row, &found);
+    in_order(&found, limits);
     for (place = 0; place < 6; place++) {
-        csv_exact(row, names[place], reference_in_unit(row, limits[place]));
         if (limits[place].denominator == 0) {
             const size_t length = strlen(absent);
             snprintf(absent + length, sizeof absent - length, "%s%s", length ? " " : "", names[place]);
         }
     }
     csv_text_or_none(row, "absent", absent);
-    csv_text(row, "unit", found.native_unit == THREADCALC_UNIT_INCH ? "inch"
-                          : found.native_unit == THREADCALC_UNIT_MM ? "mm"
-                                                                    : "neither unit");
     return status;
 }
 

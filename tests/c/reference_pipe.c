@@ -59,15 +59,7 @@ static int32_t pipe_limits(csv_row *row)
     if (status != THREADCALC_STATUS_OK) {
         return status;
     }
-    csv_exact(row, "major_min", reference_in_unit(row, found.major_mm.low));
-    csv_exact(row, "major_max", reference_in_unit(row, found.major_mm.high));
-    csv_exact(row, "pitch_min", reference_in_unit(row, found.pitch_diameter_mm.low));
-    csv_exact(row, "pitch_max", reference_in_unit(row, found.pitch_diameter_mm.high));
-    csv_exact(row, "minor_min", reference_in_unit(row, found.minor_mm.low));
-    csv_exact(row, "minor_max", reference_in_unit(row, found.minor_mm.high));
-    csv_text(row, "unit", found.native_unit == THREADCALC_UNIT_INCH ? "inch"
-                          : found.native_unit == THREADCALC_UNIT_MM ? "mm"
-                                                                    : "neither unit");
+    reference_six_limits(row, &found);
     return status;
 }
 

@@ -49,7 +49,11 @@ def pipe(row: Cells) -> dict[str, object]:
 def pipe_limits(row: Cells) -> dict[str, object]:
     written = thread(row)
     sided = written.with_side(row["side"]) if row["side"] else written
-    found = sided.limits()
+    return six_limits(row, sided.limits())
+
+
+def six_limits(row: Cells, found: tc.Limits) -> dict[str, object]:
+    """All six limits in the row's unit, and the standard's own."""
     ends = {}
     for name, (low, high) in {
         "major": found.major_mm,

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 import depths
 import drilling
+import coatings
 import cycles
 import gauging
 import jobs
@@ -130,6 +131,7 @@ OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
         *depths.OPERATIONS,
         *drilling.OPERATIONS,
         *cycles.OPERATIONS,
+        *coatings.OPERATIONS,
         *gauging.OPERATIONS,
         *operations.OPERATIONS,
         *lists.OPERATIONS,

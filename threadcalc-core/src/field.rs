@@ -301,6 +301,12 @@ named! {
         DrillClearance = 185 "drill_clearance_mm",
         /// How much larger than itself a drill cuts.
         Oversize = 190 "oversize_mm",
+        /// Thickness of a coating.
+        CoatingThickness = 191 "thickness_um",
+        /// The thinnest that a coating may be.
+        CoatingThinnest = 192 "thinnest_um",
+        /// The thickest that a coating may be.
+        CoatingThickest = 193 "thickest_um",
         /// The unit before any units code.
         DialectUnitsDefault = 200 "dialect.units_default",
         /// The feed mode before any code of it.

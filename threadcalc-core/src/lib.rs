@@ -18,6 +18,7 @@
 extern crate std;
 
 mod callout;
+mod coating;
 mod comment;
 mod cursor;
 mod cutting;
@@ -59,6 +60,7 @@ mod thread;
 mod tolerance_class;
 mod value;
 
+pub use coating::CoatingGrowth;
 pub use comment::{Comment, FoundThread, read_comment};
 pub use cutting::{
     FORMING_FACTOR, FactorRange, ForceByChipArea, ForceByPitch, Gear, GearFit, MOST_GEARS, Material, TAPER_FACTOR,

@@ -357,6 +357,12 @@ pub const THREADCALC_FIELD_DRILL_POINT_MM: i32 = 184;
 pub const THREADCALC_FIELD_DRILL_CLEARANCE_MM: i32 = 185;
 /// How much larger than itself a drill cuts.
 pub const THREADCALC_FIELD_OVERSIZE_MM: i32 = 190;
+/// Thickness of a coating.
+pub const THREADCALC_FIELD_THICKNESS_UM: i32 = 191;
+/// The thinnest that a coating may be.
+pub const THREADCALC_FIELD_THINNEST_UM: i32 = 192;
+/// The thickest that a coating may be.
+pub const THREADCALC_FIELD_THICKEST_UM: i32 = 193;
 /// The unit before any units code.
 pub const THREADCALC_FIELD_DIALECT_UNITS_DEFAULT: i32 = 200;
 /// The feed mode before any code of it.

@@ -12,6 +12,7 @@
 mod blind_hole;
 mod bottoming;
 mod choices;
+mod coating;
 mod codes;
 mod comment;
 mod countersink;
@@ -65,6 +66,7 @@ mod types;
 pub use blind_hole::*;
 pub use bottoming::*;
 pub use choices::*;
+pub use coating::*;
 pub use codes::*;
 pub use comment::*;
 pub use countersink::*;

@@ -39,7 +39,7 @@ pub struct threadcalc_limits_t {
     pub minor_mm: threadcalc_range_t,
     /// The unit in which the standard gives its decimals.
     pub native_unit: threadcalc_unit,
-    /// How many decimals the standard gives, in that unit.
+    /// How many decimals the standard gives, in that unit; pitch diameters in inches have at least four.
     pub decimals: i32,
     /// How sure the limits are.
     pub confidence: threadcalc_confidence,
@@ -82,8 +82,10 @@ impl threadcalc_limits_t {
 /// The limits of size of the thread's tolerance class. limits_size is sizeof(threadcalc_limits_t).
 ///
 /// Errors: class-unset, not-sourced (the standard's values have not been read), does-not-apply (a taper
-/// thread is gauged by turns: see threadcalc_pipe), those of threadcalc_thread_write, structure-size.
-/// Source: ISO 965-1:2013; ASME B1.1-2003; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp). The structure says which.
+/// thread is gauged by turns: see threadcalc_pipe, threadcalc_taper_depths), those of
+/// threadcalc_thread_write, structure-size.
+/// Source: ISO 965-1:2013; ASME B1.1-2003; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME B1.20.1-1983 (NPSC,
+/// NPSM). The structure says which.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_limits(
     thread: *const threadcalc_thread_t,

@@ -102,7 +102,7 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::job::Job;
     #[pymodule_export]
-    use crate::limits::{Limits, Profile};
+    use crate::limits::{CoatingGrowth, Limits, Profile};
     #[pymodule_export]
     use crate::motion::{
         FeedFit, HolderClearance, HolderTravel, TappingTime, feed_fit, holder_clearance, holder_travel, pattern_time_s,

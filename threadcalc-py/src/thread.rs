@@ -8,7 +8,7 @@ use threadcalc_core::{self as core, Code, Error, Field, Length, WrittenAs};
 
 use crate::error::{raise, raise_designation};
 use crate::finding::{Finding, list_findings};
-use crate::limits::{Limits, Profile};
+use crate::limits::{CoatingGrowth, Limits, Profile};
 use crate::number::{exact, fraction, optional_fraction, whole};
 use crate::pipe::Pipe;
 use crate::text::{bytes_of, choose, optional_choice};
@@ -117,6 +117,27 @@ impl Thread {
     /// The limits of size of the tolerance class.
     fn limits(&self) -> PyResult<Limits> {
         self.0.limits().map(Limits).map_err(raise)
+    }
+
+    /// How much a coating changes the diameters.
+    fn coating_growth(&self, thickness_um: &Bound<'_, PyAny>) -> PyResult<CoatingGrowth> {
+        self.0.coating_growth(exact(thickness_um, Field::CoatingThickness)?).map(CoatingGrowth).map_err(raise)
+    }
+
+    /// The limits of size to make the thread to, so that it keeps those of its class once it is coated.
+    fn limits_before_coating(
+        &self,
+        thinnest_um: &Bound<'_, PyAny>,
+        thickest_um: &Bound<'_, PyAny>,
+    ) -> PyResult<Limits> {
+        let thinnest = exact(thinnest_um, Field::CoatingThinnest)?;
+        let thickest = exact(thickest_um, Field::CoatingThickest)?;
+        self.0.limits_before_coating(thinnest, thickest).map(Limits).map_err(raise)
+    }
+
+    /// The thickest coating that the allowance of the class has room for, in micrometres.
+    fn thickest_coating_um<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        fraction(py, self.0.thickest_coating_um().map_err(raise)?)
     }
 
     /// The dimensions of a pipe thread.

@@ -50,7 +50,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 82] = [
+const OPERATIONS: [Operation; 83] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -61,6 +61,7 @@ const OPERATIONS: [Operation; 82] = [
     threads::standard,
     threads::profile,
     threads::limits,
+    threads::coatings,
     numbers::read,
     numbers::write,
     numbers::exact,

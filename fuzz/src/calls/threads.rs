@@ -225,6 +225,31 @@ pub fn preference(state: &mut State, input: &mut Input<'_>) {
 type Preference =
     unsafe extern "C" fn(*const threadcalc_thread_t, *mut i32, *mut threadcalc_error_t) -> threadcalc_status;
 
+/// The growth by a coating, the limits before it, and what the allowance has room for.
+pub fn coatings(state: &mut State, input: &mut Input<'_>) {
+    let (thread, thin, thick) = (thread_in(state, input), ratio_in(state, input), ratio_in(state, input));
+    let (thread, thin, thick) = (thread_at(thread.as_ref()), ratio_at(thin.as_ref()), ratio_at(thick.as_ref()));
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |growth, size, error| unsafe { threadcalc_coating_growth(thread, thick, growth, size, error) };
+    if let Some(growth) = sized::<threadcalc_coating_growth_t>(input, call) {
+        assert!(growth.crest_mm.denominator > 0 && growth.pitch_diameter_mm.numerator >= growth.crest_mm.numerator.min(1));
+    }
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |limits, size, error| unsafe {
+        threadcalc_limits_before_coating(thread, thin, thick, limits, size, error)
+    };
+    if let Some(limits) = sized::<threadcalc_limits_t>(input, call) {
+        assert!(limits.is_given == 1 && limits.pitch_diameter_mm.low.numerator > 0);
+    }
+    let (error, thickest) = (error_room(input), room::<threadcalc_ratio_t>(input));
+    // SAFETY: the pointers are NULL or of live memory.
+    let status = unsafe { threadcalc_thickest_coating_um(thread, thickest.pointer(), error.pointer()) };
+    if succeeded(status, &error, &[&thickest]) {
+        state.ratio = thickest.value();
+        assert!(state.ratio.numerator >= 0 && state.ratio.denominator > 0);
+    }
+}
+
 pub fn limits(state: &mut State, input: &mut Input<'_>) {
     let thread = thread_in(state, input);
     let thread = thread_at(thread.as_ref());

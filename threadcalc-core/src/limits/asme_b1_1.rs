@@ -6,6 +6,7 @@
 //! reproduces the printed tables; the standard does not spell it out.
 
 use super::asme_b1_1_minor::{cube_root, divided, inch_parts, minor_tolerance, square_root, times};
+use super::asme_b1_1_printed::{Asked, Printed};
 use super::{Confidence, Limits};
 use crate::Unit;
 use crate::error::{Code, Error, Field};
@@ -19,14 +20,6 @@ pub(super) const OVERFLOW: Error = Error::new(Code::Overflow, Field::Diameter);
 const PITCH_DEPTH_E8: i128 = 64_951_905;
 const MINOR_DEPTH_E8: i128 = 108_253_175;
 const ROUNDED_DEPTH_E8: i128 = 119_078_493;
-
-/// Allowances that the standard's table prints off its own rule: diameter, threads per inch, and the
-/// allowance of 1A and 2A in 1/10000 in. By the rule they are 0.0010, 0.0017 and 0.0019.
-const PRINTED_ALLOWANCES: [(i128, i64, i128); 3] = [
-    (2_160, 32, 9),   // No. 12-32 UNEF: 0.2151, 0.2091; table of class 2A limits
-    (6_250, 11, 16),  // 5/8-11 UNC: 0.6234, 0.6113; table of limits
-    (57_500, 14, 20), // 5 3/4-14 UNS; Machinery's Handbook 27, table 3
-];
 
 /// The sizes that everything is made of.
 pub(super) struct Size {
@@ -92,22 +85,26 @@ pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
     let tolerance_2a_e6 = divided(tolerance_2a_e16, 10_000_000_000)?;
     // The factor goes to the sum as it is: with the sum at 6 places 6-40 3B would miss its printed limit.
     let tolerance_e6 = divided(times(tolerance_2a_e16, class_factor(class))?, 10_000_000_000_000)?;
+    let asked = Asked { thread, diameter_e4: size.diameter_e4, class };
     if class.ends_with('A') {
-        external(thread, class, &size, tolerance_2a_e6, tolerance_e6)
+        external(asked, &size, tolerance_2a_e6, tolerance_e6)
     } else {
-        internal(thread, class, &size, tolerance_e6)
+        internal(asked, &size, tolerance_e6)
     }
 }
 
-fn internal(thread: &Thread, class: &str, size: &Size, tolerance_e6: i128) -> Result<Limits, Error> {
+fn internal(asked: Asked<'_>, size: &Size, tolerance_e6: i128) -> Result<Limits, Error> {
+    let Asked { thread, class, .. } = asked;
+    let printed = (asked.pitch_diameter(), asked.minor_diameter());
     let pitch_low = size.less_depth(size.diameter_e4, PITCH_DEPTH_E8)?;
-    let pitch_high = less_e6(pitch_low, times(tolerance_e6, -1)?)?;
+    let pitch_high = or_printed(printed.0, less_e6(pitch_low, times(tolerance_e6, -1)?)?);
     let minor = size.less_depth(size.diameter_e4, MINOR_DEPTH_E8)?;
     let largest = minor.checked_add(minor_tolerance(thread, class, size)?).ok_or(OVERFLOW)?;
     let three_places = size.diameter_e4 >= 1_380;
     let to_three = |e4: i128| divided(e4, 10).and_then(|e3| times(e3, 10));
     let low = if three_places { to_three(minor)? } else { minor };
     let high = if three_places && class != "3B" { to_three(largest)? } else { largest };
+    let high = or_printed(printed.1, high);
     // Far finer than any thread of the standard, the tolerance is less than the places it is given to.
     if low >= high || pitch_low >= pitch_high {
         return Err(no_tolerance(thread));
@@ -118,25 +115,25 @@ fn internal(thread: &Thread, class: &str, size: &Size, tolerance_e6: i128) -> Re
         minor_mm: (Some(inches(low)?), Some(inches(high)?)),
         native_unit: Unit::Inch,
         decimals: if three_places && class != "3B" { 3 } else { 4 },
-        source: SOURCE,
-        confidence: Confidence::Rule,
+        source: match printed {
+            (Some(_), _) => PITCH_PRINTED,
+            (_, Some(_)) => MINOR_PRINTED,
+            _ => SOURCE,
+        },
+        confidence: confidence(printed.0.or(printed.1)),
     })
 }
 
-fn external(
-    thread: &Thread,
-    class: &str,
-    size: &Size,
-    tolerance_2a_e6: i128,
-    tolerance_e6: i128,
-) -> Result<Limits, Error> {
-    let (allowance, source) = if class == "3A" { (0, SOURCE) } else { allowance(thread, size, tolerance_2a_e6)? };
+fn external(asked: Asked<'_>, size: &Size, tolerance_2a_e6: i128, tolerance_e6: i128) -> Result<Limits, Error> {
+    let Asked { thread, class, .. } = asked;
+    let printed = asked.pitch_diameter();
+    let (allowance, source) = if class == "3A" { (0, SOURCE) } else { allowance(asked, tolerance_2a_e6)? };
     let major_high = size.diameter_e4.checked_sub(allowance).ok_or(OVERFLOW)?;
     // 0.090 P^(2/3) for 1A, 0.060 P^(2/3) for 2A and 3A, to 6 places.
     let major_factor = if class == "1A" { 90 } else { 60 };
     let major_low = less_e6(major_high, divided(times(size.pitch_power_e12, major_factor)?, 1_000_000_000)?)?;
     let pitch_high = size.less_depth(major_high, PITCH_DEPTH_E8)?;
-    let pitch_low = less_e6(pitch_high, tolerance_e6)?;
+    let pitch_low = or_printed(printed, less_e6(pitch_high, tolerance_e6)?);
     let minor = size.less_depth(major_high, ROUNDED_DEPTH_E8)?;
     // Far finer than any thread of the standard no tolerance is left, far smaller no core.
     if major_low >= major_high || pitch_low >= pitch_high || pitch_low <= 0 || minor <= 0 {
@@ -148,23 +145,31 @@ fn external(
         minor_mm: (None, Some(inches(minor)?)),
         native_unit: Unit::Inch,
         decimals: 4,
-        source,
-        confidence: Confidence::Rule,
+        source: if printed.is_some() { PITCH_PRINTED } else { source },
+        confidence: confidence(printed),
     })
 }
 
 const SOURCE: &str = "ASME B1.1-2003, formulas for limits of size";
+const PITCH_PRINTED: &str = "ASME B1.1-2003, formulas for limits of size, pitch diameter as printed";
+const MINOR_PRINTED: &str = "ASME B1.1-2003, formulas for limits of size, minor diameter as printed";
+const ALLOWANCE_PRINTED: &str = "ASME B1.1-2003, formulas for limits of size, allowance as printed";
 
 /// 0.3 T_d2 of 2A to 4 places, or what the standard prints instead.
-fn allowance(thread: &Thread, size: &Size, tolerance_2a_e6: i128) -> Result<(i128, &'static str), Error> {
-    let per_inch = thread.threads_per_inch().and_then(Length::whole);
-    let is_printed = |row: &&(i128, i64, i128)| row.0 == size.diameter_e4 && Some(row.1) == per_inch;
-    match PRINTED_ALLOWANCES.iter().find(is_printed) {
-        Some((_, _, printed_e4)) => {
-            Ok((*printed_e4, "ASME B1.1-2003, formulas for limits of size, allowance as printed"))
-        }
+fn allowance(asked: Asked<'_>, tolerance_2a_e6: i128) -> Result<(i128, &'static str), Error> {
+    match asked.allowance_e4() {
+        Some(printed_e4) => Ok((printed_e4, ALLOWANCE_PRINTED)),
         None => Ok((divided(times(tolerance_2a_e6, 3)?, 1000)?, SOURCE)),
     }
+}
+
+fn or_printed(printed: Option<Printed>, by_rule_e4: i128) -> i128 {
+    printed.map_or(by_rule_e4, |printed| printed.e4)
+}
+
+fn confidence(printed: Option<Printed>) -> Confidence {
+    let read = printed.is_some_and(|printed| printed.is_whole_row);
+    if read { Confidence::Confirmed } else { Confidence::Rule }
 }
 
 fn no_tolerance(thread: &Thread) -> Error {

@@ -2,6 +2,8 @@
 
 mod asme_b1_1;
 mod asme_b1_1_minor;
+mod asme_b1_1_printed;
+mod asme_b1_20_1;
 mod iso_228_1;
 mod iso_965_1;
 mod iso_965_1_formula;
@@ -18,7 +20,8 @@ use crate::thread::{Side, Thread};
 named! {
     /// How sure a limit of size is.
     pub enum Confidence {
-        /// The tolerance cell agrees with its formula's R40 value, or a second source prints it.
+        /// Every limit was read in print, or the tolerance cell agrees with its formula's R40 value, or a
+        /// second source prints it.
         Confirmed = 1 "confirmed",
         /// Made by the standard's own rule; printed tables may keep legacy values in single cells.
         Rule = 2 "by rule",
@@ -36,7 +39,9 @@ pub type Range = (Option<Length>, Option<Length>);
 ///
 /// An internal thread has no largest major diameter: the tap's crests make it. An external thread has no
 /// smallest minor diameter; its largest is that of the GO gauge: basic minor diameter less the allowance
-/// (M), the maximum of the rounded root that ASME B1.1 gives as a reference (UN).
+/// (M), the maximum of the rounded root that ASME B1.1 gives as a reference (UN). NPSC and NPSM have the limits
+/// that their standard's tables give: of NPSC pitch diameter and smallest minor diameter, of NPSM pitch
+/// diameter and crests.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct Limits {
@@ -48,7 +53,7 @@ pub struct Limits {
     pub minor_mm: Range,
     /// The unit in which the standard gives its decimals.
     pub native_unit: crate::Unit,
-    /// How many decimals the standard gives, in that unit.
+    /// How many decimals the standard gives, in that unit; pitch diameters in inches have at least four.
     pub decimals: u8,
     /// Standard, edition and table or rule.
     pub source: &'static str,
@@ -57,11 +62,12 @@ pub struct Limits {
 }
 
 impl Limits {
-    /// Whether an exact diameter lies within the minor-diameter limits; `None` if there are none.
+    /// Whether an exact diameter lies within the minor-diameter limits of an internal thread; `None` if there
+    /// is no smallest one. NPSC has no largest one.
     #[must_use]
     pub fn minor_holds(&self, diameter_mm: Length) -> Option<bool> {
-        let (Some(low), Some(high)) = self.minor_mm else { return None };
-        Some(low <= diameter_mm && diameter_mm <= high)
+        let (low, high) = self.minor_mm;
+        Some(low? <= diameter_mm && high.is_none_or(|high| diameter_mm <= high))
     }
 }
 
@@ -72,11 +78,12 @@ impl Thread {
     /// pitch diameter's position.
     ///
     /// # Errors
-    /// [`Code::ClassUnset`] without a class, where the thread needs one (an internal G and Rp have
+    /// [`Code::ClassUnset`] without a class, where the thread needs one (an internal G, Rp and NPSC have
     /// none); [`Code::UnknownClass`] for an external M class whose crest grade the standard does not have
     /// (3, 5, 7, 9); [`Code::NotSourced`] for M outside 1 to 355 mm and pitches of 0.2 to 8 mm, for UN
-    /// pitches so fine that the rule leaves no tolerance, and for NPSC, NPSM and NPSF;
-    /// [`Code::DoesNotApply`] for taper threads.
+    /// pitches so fine that the rule leaves no tolerance, and for NPSF; [`Code::DoesNotApply`] for taper
+    /// threads, whose size is their depth: `gauge_tolerance_turns` of [`pipe`](Self::pipe), and
+    /// [`taper_depths`](crate::taper_depths).
     ///
     /// # Example
     /// ```
@@ -92,7 +99,8 @@ impl Thread {
     ///
     /// # Source
     /// ISO 965-1:2013, tables, and its formulas outside them, with ISO 724; ASME B1.1-2003, formulas for
-    /// limits of size; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp).
+    /// limits of size, and its printed limits where they differ; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp);
+    /// ASME B1.20.1-1983, tables of NPSC and NPSM.
     pub fn limits(&self) -> Result<Limits, Error> {
         if self.form().is_pipe() {
             return pipe_limits(self);
@@ -124,6 +132,23 @@ impl Thread {
         }
     }
 
+    /// The basic pitch diameter as the standard rounds it: the smallest of position H, the largest of 3A; the
+    /// middle of NPSC and Rp, whose limits lie on both sides of it.
+    pub(crate) fn basic_pitch_diameter_mm(&self) -> Result<Length, Error> {
+        let class = self.medium_internal_class();
+        let bare = self.without_class();
+        let basic = match self.form() {
+            Form::Npsc => Some(asme_b1_20_1::basic_pitch_diameter(self)?),
+            Form::Rp => self.pipe()?.pitch_diameter_gauge_plane_mm,
+            Form::UnifiedR => bare.with_class(b"3A")?.limits()?.pitch_diameter_mm.1,
+            _ if class.is_empty() => bare.limits()?.pitch_diameter_mm.0,
+            _ => bare.with_class(class.as_bytes())?.limits()?.pitch_diameter_mm.0,
+        };
+        basic.ok_or(
+            Error::new(Code::NotSourced, Field::PitchDiameter).hint_text("the basic pitch diameter has not been read"),
+        )
+    }
+
     /// The thread as a tapped hole: with its own internal class, or the medium one where the standard has one.
     pub(crate) fn as_tapped(&self) -> Result<Self, Error> {
         if self.side() == Some(Side::Internal) && self.tolerance_class().is_some() {
@@ -144,11 +169,11 @@ fn pipe_limits(thread: &Thread) -> Result<Limits, Error> {
     match thread.form() {
         Form::G => iso_228_1::fastening(thread),
         Form::Rp => iso_228_1::jointing(thread),
-        form if form.is_taper() => Err(Error::new(Code::DoesNotApply, Field::Form)
-            .hint_text("a taper thread's size is its depth: it is gauged by turns, see its pipe dimensions")),
-        _ => {
-            Err(Error::new(Code::NotSourced, Field::Form)
-                .hint_text("the limits of NPSC, NPSM and NPSF have not been read"))
-        }
+        form if form.is_taper() => Err(Error::new(Code::DoesNotApply, Field::Form).hint_text(
+            "a taper thread's size is its depth, gauged by turns: see its pipe dimensions and taper depths",
+        )),
+        Form::Npsc => asme_b1_20_1::couplings(thread),
+        Form::Npsm => asme_b1_20_1::free_fitting(thread),
+        _ => Err(Error::new(Code::NotSourced, Field::Form).hint_text("the limits of NPSF have not been read")),
     }
 }

@@ -3,7 +3,7 @@
 use super::chamfer::ChamferForm;
 use super::class::{IsoTapClass, iso_tap_class};
 use super::closing_mm;
-use super::limit::{TapLimit, basic_pitch_diameter, h_limit_for_plating};
+use super::limit::{TapLimit, h_limit_for_plating};
 use super::mark::ShankMark;
 use crate::depth::Hole;
 use crate::error::{Code, Error, Field};
@@ -283,7 +283,7 @@ fn metric_rank(mark: &ShankMark) -> Option<i32> {
 /// A class that the plating asks more of: too small where the smallest tap of it closes below GO.
 fn of_closing(thread: &Thread, rank: i32, has_class: bool, closing: Length) -> Result<Finding, Error> {
     let above = match IsoTapClass::from_number(rank).map(|class| class.pitch_diameter_mm(thread)) {
-        Some(Ok((smallest, _))) => Some(smallest.minus(basic_pitch_diameter(thread)?)?),
+        Some(Ok((smallest, _))) => Some(smallest.minus(thread.basic_pitch_diameter_mm()?)?),
         Some(Err(error)) if error.code() != Code::NotSourced => return Err(error),
         // A larger tap than the classes have, or one whose size has not been read.
         _ => None,

@@ -132,7 +132,7 @@ impl TapLimit {
     /// # Source
     /// As [`above_basic_mm`](Self::above_basic_mm); the basic pitch diameter: as [`Thread::limits`].
     pub fn pitch_diameter_mm(self, thread: &Thread) -> Result<(Option<Length>, Length), Error> {
-        let basic = basic_pitch_diameter(thread)?;
+        let basic = thread.basic_pitch_diameter_mm()?;
         let (smallest, largest) = self.above_basic_mm(thread)?;
         let smallest = match smallest {
             Some(smallest) => Some(basic.plus(smallest)?),
@@ -162,16 +162,6 @@ fn metric_tolerance(pitch: Length) -> Option<Length> {
     const READ: [(Length, u32); 4] =
         [(Length::parts(8, 10), 20), (Length::ONE, 25), (Length::parts(5, 4), 31), (Length::parts(3, 2), 31)];
     READ.iter().find(|(listed, _)| *listed == pitch).map(|(_, um)| Length::parts(*um, 1000))
-}
-
-/// The basic pitch diameter as the standard rounds it: the smallest of position H.
-pub(super) fn basic_pitch_diameter(thread: &Thread) -> Result<Length, Error> {
-    let class = thread.medium_internal_class();
-    let bare = thread.without_class();
-    let limits = if class.is_empty() { bare.limits()? } else { bare.with_class(class.as_bytes())?.limits()? };
-    limits.pitch_diameter_mm.0.ok_or(
-        Error::new(Code::NotSourced, Field::PitchDiameter).hint_text("the basic pitch diameter has not been read"),
-    )
 }
 
 /// The number of the smallest H limit whose taps leave room for a plating.

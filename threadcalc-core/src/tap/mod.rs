@@ -15,12 +15,12 @@ pub use limit::{LimitLetter, TapLimit, h_limit_for_plating};
 pub use mark::{ShankMark, read_shank_mark};
 pub use usual_limit::{usual_tap_limit, usual_tap_limit_for_plating};
 
+use crate::coating::pitch_diameter_growth_mm;
 use crate::depth::Hole;
 use crate::drill::Tap;
 use crate::error::{Error, Field};
 use crate::length::Length;
 use crate::named::named;
-use crate::range::zero_or_more;
 use crate::thread::Thread;
 
 named! {
@@ -123,14 +123,7 @@ impl TapKind {
     }
 }
 
-/// More plating than there is on a thread, in µm; hot-dip coats are no plating.
-const MOST_PLATING_UM: i64 = 1_000;
-
 /// How much a plating closes the pitch diameter, in millimetres.
-///
-/// `2 t / sin(flank angle)` on each side of the diameter: 4 t at 30°; 4.3313 t at 27.5° rounded up.
 fn closing_mm(thread: &Thread, plating_um: Length) -> Result<Length, Error> {
-    zero_or_more(plating_um, Field::PlatingThickness, MOST_PLATING_UM)?;
-    let times = if thread.form().is_whitworth_pipe() { Length::parts(43_314, 10_000) } else { Length::integer(4) };
-    plating_um.times(times)?.over(Length::integer(1000))
+    pitch_diameter_growth_mm(thread, plating_um, Field::PlatingThickness)
 }

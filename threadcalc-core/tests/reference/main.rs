@@ -1,6 +1,7 @@
 //! Every table of `tests/reference`, row by row: the same rows that the C and Python doors run.
 
 mod checks;
+mod coating;
 mod comparing;
 mod cutting;
 mod cycles;
@@ -22,7 +23,7 @@ mod texts;
 
 use table::{Failure, Got, Results, Row, Table};
 use threadcalc_core::{
-    Basis, Drill, DrillSet, EngagementRequest, Error, Feed, FeedMode, Job, Length, PropertyClass, Ratio, Tap,
+    Basis, Drill, DrillSet, EngagementRequest, Error, Feed, FeedMode, Job, Length, Limits, PropertyClass, Ratio, Tap,
     TapDrillRequest, Thread, Unit, Value, drill_diameter, engagement, exact_speeds, feed, percent_thread,
     programmed_speed, read_number, tap_drill,
 };
@@ -172,23 +173,34 @@ fn gives_limits_of_size() {
     });
 }
 
-/// All six limits in the unit of the row, and which one the standard does not set.
-fn size_limits(row: Row<'_>) -> Result<Results, Failure> {
-    let limits = thread(row)?.limits()?;
-    let unit = unit(row)?;
-    let shown = |limit: Option<Length>| Got::Exact(limit.map(|limit| limit.over(unit.in_mm()).unwrap()));
+fn named_limits(limits: &Limits) -> [(&'static str, Option<Length>); 6] {
     let (major, pitch, minor) = (limits.major_mm, limits.pitch_diameter_mm, limits.minor_mm);
-    let named = [
+    [
         ("major_min", major.0),
         ("major_max", major.1),
         ("pitch_min", pitch.0),
         ("pitch_max", pitch.1),
         ("minor_min", minor.0),
         ("minor_max", minor.1),
-    ];
-    let absent: Vec<_> = named.iter().filter(|(_, limit)| limit.is_none()).map(|(name, _)| *name).collect();
-    let mut results: Results = named.map(|(name, limit)| (name, shown(limit))).into();
+    ]
+}
+
+/// All six limits in the unit of the row, and the standard's own unit.
+fn six_limits(row: Row<'_>, limits: &Limits) -> Result<Results, Failure> {
+    let mut results = Results::new();
+    for (name, limit) in named_limits(limits) {
+        results.push((name, Got::Exact(in_unit(row, limit)?)));
+    }
     results.push(("unit", Got::Text(limits.native_unit.to_string())));
+    Ok(results)
+}
+
+/// The limits, and which one the standard does not set.
+fn size_limits(row: Row<'_>) -> Result<Results, Failure> {
+    let limits = thread(row)?.limits()?;
+    let named = named_limits(&limits).into_iter();
+    let absent: Vec<_> = named.filter(|(_, limit)| limit.is_none()).map(|(name, _)| name).collect();
+    let mut results = six_limits(row, &limits)?;
     results.push(("absent", Got::TextOrNone(absent.join(" "))));
     Ok(results)
 }

@@ -2,7 +2,7 @@
 
 use crate::table::{Got, Row, Table};
 use crate::texts::ids;
-use crate::{Failure, basis, in_unit, job_with, number, optional_number, tap, thread};
+use crate::{Failure, basis, in_unit, job_with, number, optional_number, six_limits, tap, thread};
 use threadcalc_core::{Length, Side, TapDrillRequest, TaperDepthRequest, Thread, tap_drill, taper_depths};
 
 fn sided(row: Row<'_>) -> Result<Thread, Failure> {
@@ -37,19 +37,7 @@ fn gives_pipe_dimensions() {
 
 #[test]
 fn gives_pipe_limits() {
-    Table::open("pipe_limits").check(|row| {
-        let limits = sided(row)?.limits()?;
-        let shown = |limit| Ok::<_, Failure>(Got::Exact(in_unit(row, limit)?));
-        Ok(vec![
-            ("major_min", shown(limits.major_mm.0)?),
-            ("major_max", shown(limits.major_mm.1)?),
-            ("pitch_min", shown(limits.pitch_diameter_mm.0)?),
-            ("pitch_max", shown(limits.pitch_diameter_mm.1)?),
-            ("minor_min", shown(limits.minor_mm.0)?),
-            ("minor_max", shown(limits.minor_mm.1)?),
-            ("unit", Got::Text(limits.native_unit.to_string())),
-        ])
-    });
+    Table::open("pipe_limits").check(|row| six_limits(row, &sided(row)?.limits()?));
 }
 
 #[test]

@@ -25,6 +25,7 @@ __all__ = [
     "CardRow",
     "ChamferForm",
     "ChamferReading",
+    "CoatingGrowth",
     "Comment",
     "Comparison",
     "Countersunk",
@@ -366,17 +367,76 @@ class Thread:
 
         Raises:
             ThreadcalcError: ``class-unset`` without a class, where the thread needs one (an
-                internal G and Rp have none); ``unknown-class`` for an external M class whose crest
+                internal G, Rp and NPSC have none); ``unknown-class`` for an external M class whose crest
                 grade does not exist; ``not-sourced`` for M outside 1 to 355 mm and pitches of 0.2 to
-                8 mm, for UN pitches too fine for the rule, and for NPSC, NPSM and NPSF;
-                ``does-not-apply`` for taper threads, which are gauged by turns.
+                8 mm, for UN pitches too fine for the rule, and for NPSF; ``does-not-apply`` for taper
+                threads, which are gauged by turns: ``pipe().gauge_tolerance_turns`` and
+                :func:`taper_depths`.
 
         >>> low, high = Thread("M8x1.25-6H").limits().minor_mm
         >>> float(low), float(high)
         (6.647, 6.912)
 
-        Source: ISO 965-1:2013, tables, and its formulas outside them; ASME B1.1-2003, formulas;
-        ISO 228-1:2000 (G); ISO 7-1:1994 (Rp).
+        Source: ISO 965-1:2013, tables, and its formulas outside them; ASME B1.1-2003, formulas, and
+        its printed limits where they differ; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME
+        B1.20.1-1983, tables of NPSC and NPSM.
+        """
+    def coating_growth(self, thickness_um: _Exact) -> CoatingGrowth:
+        """How much a coating of one thickness changes the diameters.
+
+        With a and b the flank angles: 2 t on major and minor diameter, 2 t (1/cos a + 1/cos b) /
+        (tan a + tan b) on the pitch diameter: 4 t on 60 degrees, 4.3314 t on 55, 4.9660 t on 47.5, 7.7275 t on
+        30, 7.9879 t on 29, 4.3138 t on 7 and 45. The factors are to four decimals, rounded up; that of 60 degrees
+        is exact. ``thickness_um`` is measured square to the surface, and the same all over: thin even coats,
+        never hot-dip, paint or dipped coats. A current plates crests and the first threads thicker than flanks
+        and the depth of a hole: gauge after coating.
+
+        Raises:
+            ThreadcalcError: ``out-of-range`` for a thickness outside 0 to 1000 um.
+
+        >>> Thread("M8-6g").coating_growth(5).pitch_diameter_mm
+        Fraction(1, 50)
+
+        Source: Machinery's Handbook 27 p. 1793 (ASME B1.13M), 60 degrees; derived for the others.
+        """
+    def limits_before_coating(self, thinnest_um: _Exact, thickest_um: _Exact) -> Limits:
+        """The limits of size to make the thread to, so that it keeps those of its class once it is coated.
+
+        External: the largest less the growth by the thickest coating, the smallest less that by the thinnest;
+        internal: the smallest and the growth by the thickest, the largest and that by the thinnest. Exact and
+        not rounded. Where only a nominal or smallest thickness is known, half as much again is taken as the
+        thickest. For classes without an allowance (6H, 6h, 2B, 3A), and where an allowance is to be kept after
+        coating (2A with the symbol G); the limits of classes with an allowance (6g, 2A) are those before coating
+        as they are: see ``thickest_coating_um``. The positions of ISO 965-4 and ISO 965-5 for hot-dip galvanised
+        threads are another matter.
+
+        Raises:
+            ThreadcalcError: ``out-of-range`` for a thickness outside 0 to 1000 um, for a band that takes the
+                whole tolerance (``high`` is the thickest that would) and for a coating that leaves no thread;
+                ``contradiction`` if the thinnest is more than the thickest; those of ``limits``.
+
+        >>> low, high = Thread("M10x1.5-6h").limits_before_coating(5, 8).pitch_diameter_mm
+        >>> float(low), float(high)
+        (8.874, 8.994)
+
+        Source: Machinery's Handbook 27 p. 1793 (ASME B1.13M), external threads; internal threads likewise.
+        """
+    def thickest_coating_um(self) -> Fraction:
+        """The thickest coating that the allowance of the class has room for, in micrometres; 0 without one.
+
+        A quarter of the allowance on a 60 degree thread. The limits of such a class (6g, 2A) are those before
+        coating; once coated, GO of the basic size (3A, 6h, 6H) and NOT GO of the class gauge it. An allowance
+        that is not the coating's to use is kept by ``limits_before_coating``.
+
+        Raises:
+            ThreadcalcError: those of ``limits``; ``does-not-apply`` for Rp and NPSC, whose limits lie on both
+                sides of the basic size.
+
+        >>> float(Thread("M8-6g").thickest_coating_um())
+        7.0
+
+        Source: ASME B1.1, section on coated threads, as ASTM F1941 quotes it; Machinery's Handbook 27 p. 1776.
+        Metric threads: ISO 965-1, from memory.
         """
     @property
     def form(self) -> _Form:
@@ -591,6 +651,20 @@ class Pipe:
     @property
     def confidence(self) -> str:
         """How sure the table's values are: "confirmed", "by rule" or "from memory"."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class CoatingGrowth:
+    """How much a coating changes the diameters of a thread, in millimetres: an external thread grows by it, an
+    internal one closes."""
+
+    @property
+    def crest_mm(self) -> Fraction:
+        """Major and minor diameter: twice the thickness."""
+    @property
+    def pitch_diameter_mm(self) -> Fraction:
+        """Pitch diameter: four times the thickness on a 60 degree thread."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
