@@ -1502,6 +1502,21 @@
 #define THREADCALC_FIELD_OVERSIZE_MM 190
 
 /**
+ * Thickness of a coating.
+ */
+#define THREADCALC_FIELD_THICKNESS_UM 191
+
+/**
+ * The thinnest that a coating may be.
+ */
+#define THREADCALC_FIELD_THINNEST_UM 192
+
+/**
+ * The thickest that a coating may be.
+ */
+#define THREADCALC_FIELD_THICKEST_UM 193
+
+/**
  * The unit before any units code.
  */
 #define THREADCALC_FIELD_DIALECT_UNITS_DEFAULT 200
@@ -4133,6 +4148,84 @@ typedef struct {
 typedef int32_t threadcalc_run_out_kind;
 
 /**
+ * How much a coating changes the diameters of a thread, in mm, exact: an external thread grows by it, an
+ * internal one closes. Frozen.
+ */
+typedef struct {
+    /**
+     * Major and minor diameter: twice the thickness.
+     */
+    threadcalc_ratio_t crest_mm;
+    /**
+     * Pitch diameter: four times the thickness on a 60 degree thread.
+     */
+    threadcalc_ratio_t pitch_diameter_mm;
+} threadcalc_coating_growth_t;
+
+/**
+ * Smallest and largest size in mm, exact; 0/0 where the standard sets none. Frozen.
+ */
+typedef struct {
+    /**
+     * Smallest.
+     */
+    threadcalc_ratio_t low;
+    /**
+     * Largest.
+     */
+    threadcalc_ratio_t high;
+} threadcalc_range_t;
+
+/**
+ * The unit the machine is set to. Never has a default.
+ */
+typedef int32_t threadcalc_unit;
+
+/**
+ * How sure a limit of size is.
+ */
+typedef int32_t threadcalc_confidence;
+
+/**
+ * Limits of size: the standard's own rounded decimals. Frozen. All zeros: the standard's values have
+ * not been read.
+ */
+typedef struct {
+    /**
+     * Major diameter.
+     */
+    threadcalc_range_t major_mm;
+    /**
+     * Pitch diameter.
+     */
+    threadcalc_range_t pitch_diameter_mm;
+    /**
+     * Minor diameter.
+     */
+    threadcalc_range_t minor_mm;
+    /**
+     * The unit in which the standard gives its decimals.
+     */
+    threadcalc_unit native_unit;
+    /**
+     * How many decimals the standard gives, in that unit; pitch diameters in inches have at least four.
+     */
+    int32_t decimals;
+    /**
+     * How sure the limits are.
+     */
+    threadcalc_confidence confidence;
+    /**
+     * 1; 0 where there are no limits.
+     */
+    int32_t is_given;
+    /**
+     * Standard, edition and table or rule.
+     */
+    char source[96];
+} threadcalc_limits_t;
+
+/**
  * A thread that a comment mentions. Frozen.
  */
 typedef struct {
@@ -4275,11 +4368,6 @@ typedef int32_t threadcalc_dwell_unit;
  * What the way out, faster than the way in, is counted in.
  */
 typedef int32_t threadcalc_retract_in;
-
-/**
- * The unit the machine is set to. Never has a default.
- */
-typedef int32_t threadcalc_unit;
 
 /**
  * What the feed is counted by. Never has a default.
@@ -4950,64 +5038,6 @@ typedef struct {
      */
     int32_t reserved;
 } threadcalc_judged_drill_t;
-
-/**
- * Smallest and largest size in mm, exact; 0/0 where the standard sets none. Frozen.
- */
-typedef struct {
-    /**
-     * Smallest.
-     */
-    threadcalc_ratio_t low;
-    /**
-     * Largest.
-     */
-    threadcalc_ratio_t high;
-} threadcalc_range_t;
-
-/**
- * How sure a limit of size is.
- */
-typedef int32_t threadcalc_confidence;
-
-/**
- * Limits of size: the standard's own rounded decimals. Frozen. All zeros: the standard's values have
- * not been read.
- */
-typedef struct {
-    /**
-     * Major diameter.
-     */
-    threadcalc_range_t major_mm;
-    /**
-     * Pitch diameter.
-     */
-    threadcalc_range_t pitch_diameter_mm;
-    /**
-     * Minor diameter.
-     */
-    threadcalc_range_t minor_mm;
-    /**
-     * The unit in which the standard gives its decimals.
-     */
-    threadcalc_unit native_unit;
-    /**
-     * How many decimals the standard gives, in that unit.
-     */
-    int32_t decimals;
-    /**
-     * How sure the limits are.
-     */
-    threadcalc_confidence confidence;
-    /**
-     * 1; 0 where there are no limits.
-     */
-    int32_t is_given;
-    /**
-     * Standard, edition and table or rule.
-     */
-    char source[96];
-} threadcalc_limits_t;
 
 /**
  * A chosen tap drill. Frozen.
@@ -7225,6 +7255,59 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_run_out(
     threadcalc_error_t *error);
 
 /**
+ * How much a coating of one thickness changes the diameters. growth_size is
+ * sizeof(threadcalc_coating_growth_t).
+ *
+ * With a and b the flank angles: 2 t (1/cos a + 1/cos b) / (tan a + tan b) on the pitch diameter, 4 t on a 60
+ * degree thread; the factors of other threads are to four decimals, rounded up. thickness_um is measured square
+ * to the surface in um, 0 to 1000, and the same all over: thin even coats only, never hot-dip, paint or dipped
+ * coats. A current plates crests and the first threads thicker: gauge after coating.
+ * Errors: missing, out-of-range, those of threadcalc_thread_write, structure-size.
+ * Source: Machinery's Handbook 27 p. 1793 (ASME B1.13M); derived for other flanks.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_coating_growth(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *thickness_um,
+    threadcalc_coating_growth_t *growth,
+    size_t growth_size,
+    threadcalc_error_t *error);
+
+/**
+ * The limits of size to make a thread to, so that it keeps those of its class once it is coated, in mm, exact
+ * and not rounded. limits_size is sizeof(threadcalc_limits_t).
+ *
+ * External: the largest less the growth by the thickest coating, the smallest less that by the thinnest; internal
+ * the other way. In um, 0 to 1000; where only a nominal or smallest thickness is known, half as much again is
+ * taken as the thickest. The limits of a class with an allowance (6g, 2A) are those before coating as they are:
+ * see threadcalc_thickest_coating_um. The positions of ISO 965-4 and ISO 965-5 are another matter.
+ * Errors: missing, out-of-range (also a band that takes the whole tolerance, with the thickest that does not,
+ * and a coating that leaves no thread), contradiction (the thinnest is more than the thickest), those of
+ * threadcalc_limits.
+ * Source: Machinery's Handbook 27 p. 1793 (ASME B1.13M), external threads; internal threads likewise.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_limits_before_coating(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *thinnest_um,
+    const threadcalc_ratio_t *thickest_um,
+    threadcalc_limits_t *limits,
+    size_t limits_size,
+    threadcalc_error_t *error);
+
+/**
+ * The thickest coating that the allowance of the class has room for, in um, exact; 0 for a class without one.
+ *
+ * A quarter of the allowance on a 60 degree thread. The limits of such a class (6g, 2A) are those before
+ * coating; once coated, GO of the basic size and NOT GO of the class gauge it. An allowance that is not the
+ * coating's to use is kept by threadcalc_limits_before_coating.
+ * Errors: those of threadcalc_limits, does-not-apply (Rp and NPSC: no allowance).
+ * Source: ASME B1.1, section on coated threads, as ASTM F1941 quotes it; metric: ISO 965-1, from memory.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thickest_coating_um(
+    const threadcalc_thread_t *thread,
+    threadcalc_ratio_t *thickest_um,
+    threadcalc_error_t *error);
+
+/**
  * Finds the threads that a comment or a line of a tool list mentions, the first four in order. Dates, part
  * numbers, tool diameters and words of a program are none; nor is a designation that contradicts itself.
  *
@@ -8070,8 +8153,10 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_judge_drill(
  * The limits of size of the thread's tolerance class. limits_size is sizeof(threadcalc_limits_t).
  *
  * Errors: class-unset, not-sourced (the standard's values have not been read), does-not-apply (a taper
- * thread is gauged by turns: see threadcalc_pipe), those of threadcalc_thread_write, structure-size.
- * Source: ISO 965-1:2013; ASME B1.1-2003; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp). The structure says which.
+ * thread is gauged by turns: see threadcalc_pipe, threadcalc_taper_depths), those of
+ * threadcalc_thread_write, structure-size.
+ * Source: ISO 965-1:2013; ASME B1.1-2003; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME B1.20.1-1983 (NPSC,
+ * NPSM). The structure says which.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_limits(
     const threadcalc_thread_t *thread,

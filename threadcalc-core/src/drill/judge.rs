@@ -290,12 +290,15 @@ pub(crate) fn class_assumed(thread: &Thread) -> Finding {
 }
 
 fn outside_limits(judged: &Alternative) -> Finding {
-    let left = judged.left_to_limit_mm.map_or(f64::NAN, Length::to_f64);
-    Finding::new(FindingId::DrillOutsideLimits)
+    let finding = Finding::new(FindingId::DrillOutsideLimits)
         .with_evidence("drill_mm")
         .with_number(NumberKey::DrillMm, judged.drill.diameter_mm().to_f64())
-        .with_number(NumberKey::LeftToLimitMm, left)
-        .with_suggestion("a drill within the minor-diameter limits")
+        .with_suggestion("a drill within the minor-diameter limits");
+    // A class may have a smallest minor diameter and no largest.
+    match judged.left_to_limit_mm {
+        Some(left) => finding.with_number(NumberKey::LeftToLimitMm, left.to_f64()),
+        None => finding,
+    }
 }
 
 fn over_limit(chosen: &Alternative, probable: &ProbableHole) -> Option<Finding> {
