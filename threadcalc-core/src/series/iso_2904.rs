@@ -1,6 +1,7 @@
 //! ISO 2904:2020 (ISO 2902): trapezoidal threads Tr8 to Tr300 and the pitches of each diameter, coarse to fine.
 //!
-//! Origin of the values: from memory of the standard; 69 of its combinations stand in an open set of CAD data.
+//! Origin of the values: from memory of the standard; 77 of them stand in an open set of CAD data, which has four
+//! more: Tr16x3, Tr18x3, Tr20x3, Tr120x12.
 
 use super::listed::{Row, row};
 
