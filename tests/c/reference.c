@@ -210,7 +210,7 @@ int main(void)
     reference_depths();
     reference_borders();
     reference_taps();
-    reference_coatings();
+    reference_sizes();
     reference_gauges();
     reference_checks();
     reference_compare();

@@ -95,7 +95,7 @@ void reference_plans(void);
 void reference_depths(void);
 void reference_borders(void);
 void reference_taps(void);
-void reference_coatings(void);
+void reference_sizes(void);
 void reference_gauges(void);
 void reference_checks(void);
 void reference_compare(void);

@@ -7,7 +7,6 @@ from fractions import Fraction
 
 import depths
 import drilling
-import coatings
 import cycles
 import gauging
 import jobs
@@ -15,6 +14,7 @@ import lists
 import operations
 import programs
 import pytest
+import sizes
 import strengths
 import threadcalc as tc
 from operations import given, in_unit, thread
@@ -131,7 +131,7 @@ OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
         *depths.OPERATIONS,
         *drilling.OPERATIONS,
         *cycles.OPERATIONS,
-        *coatings.OPERATIONS,
+        *sizes.OPERATIONS,
         *gauging.OPERATIONS,
         *operations.OPERATIONS,
         *lists.OPERATIONS,

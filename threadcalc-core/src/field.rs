@@ -307,6 +307,10 @@ named! {
         CoatingThinnest = 192 "thinnest_um",
         /// The thickest that a coating may be.
         CoatingThickest = 193 "thickest_um",
+        /// Short, normal or long engagement.
+        EngagementGroup = 194 "group",
+        /// What a thread is for: fine, medium or coarse.
+        FitQuality = 195 "quality",
         /// The unit before any units code.
         DialectUnitsDefault = 200 "dialect.units_default",
         /// The feed mode before any code of it.

@@ -30,6 +30,7 @@ mod dialect;
 mod doubts;
 mod drill;
 mod engagement;
+mod engagement_group;
 mod error;
 mod feed;
 mod field;
@@ -85,6 +86,7 @@ pub use drill::{
     tap_drill,
 };
 pub use engagement::{Engagement, EngagementRequest, PropertyClass, StartingStrength, Weakest, engagement};
+pub use engagement_group::{EngagementGroup, EngagementLengths, FitQuality, engagement_group};
 pub use error::{Code, Error, Field};
 pub use feed::{ExactSpeeds, Feed, FeedMode, Unit, exact_speeds, feed, nearest_exact_speeds, programmed_speed};
 pub use finding::{Finding, FindingId, Findings, NumberKey, Severity};

@@ -363,6 +363,10 @@ pub const THREADCALC_FIELD_THICKNESS_UM: i32 = 191;
 pub const THREADCALC_FIELD_THINNEST_UM: i32 = 192;
 /// The thickest that a coating may be.
 pub const THREADCALC_FIELD_THICKEST_UM: i32 = 193;
+/// Short, normal or long engagement.
+pub const THREADCALC_FIELD_GROUP: i32 = 194;
+/// What a thread is for: fine, medium or coarse.
+pub const THREADCALC_FIELD_QUALITY: i32 = 195;
 /// The unit before any units code.
 pub const THREADCALC_FIELD_DIALECT_UNITS_DEFAULT: i32 = 200;
 /// The feed mode before any code of it.

@@ -4,9 +4,9 @@ use core::ffi::c_char;
 
 use threadcalc_core::nc::{ProgramFindingId, ProgramNumberKey};
 use threadcalc_core::{
-    BottomVerdict, ChamferForm, Code, Confidence, DrillSet, Field, FindingId, Form, GaugeKind, GaugeReading, Hand,
-    Holder, IsoTapClass, LimitLetter, Material, Move, NumberKey, Plating, PropertyClass, Series, Severity, Side, Sides,
-    Suits, TapKind, Verdict, Weakest, WithinLimits, WrittenAs,
+    BottomVerdict, ChamferForm, Code, Confidence, DrillSet, EngagementGroup, Field, FindingId, Form, GaugeKind,
+    GaugeReading, Hand, Holder, IsoTapClass, LimitLetter, Material, Move, NumberKey, Plating, PropertyClass, Series,
+    Severity, Side, Sides, Suits, TapKind, Verdict, Weakest, WithinLimits, WrittenAs,
 };
 
 use threadcalc_core::nc::LeadVerdict;
@@ -173,6 +173,12 @@ pub extern "C" fn threadcalc_version() -> *const c_char {
 #[unsafe(no_mangle)]
 pub extern "C" fn threadcalc_weakest_name(weakest: i32) -> *const c_char {
     name_of!(Weakest, name, weakest)
+}
+
+/// "S", "N", "L". Never NULL.
+#[unsafe(no_mangle)]
+pub extern "C" fn threadcalc_engagement_group_name(group: i32) -> *const c_char {
+    name_of!(EngagementGroup, name, group)
 }
 
 /// "8.8", "10.9". Never NULL.

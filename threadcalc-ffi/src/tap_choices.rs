@@ -13,6 +13,28 @@ pub const THREADCALC_WEAKEST_EXTERNAL: i32 = 2;
 /// The threads of the hole strip.
 pub const THREADCALC_WEAKEST_INTERNAL: i32 = 3;
 
+/// How long a metric thread engages, beside its diameter and pitch.
+pub type threadcalc_engagement_group_kind = i32;
+/// Not given.
+pub const THREADCALC_ENGAGEMENT_GROUP_UNSET: i32 = 0;
+/// Short, S.
+pub const THREADCALC_ENGAGEMENT_GROUP_S: i32 = 1;
+/// Normal, N: what the classes of tolerance are made for.
+pub const THREADCALC_ENGAGEMENT_GROUP_N: i32 = 2;
+/// Long, L.
+pub const THREADCALC_ENGAGEMENT_GROUP_L: i32 = 3;
+
+/// What a thread is for, where a class is recommended.
+pub type threadcalc_fit_quality = i32;
+/// Not given.
+pub const THREADCALC_FIT_QUALITY_UNSET: i32 = 0;
+/// Precision threads, where the fit may vary little.
+pub const THREADCALC_FIT_QUALITY_FINE: i32 = 1;
+/// General use.
+pub const THREADCALC_FIT_QUALITY_MEDIUM: i32 = 2;
+/// Where threads are hard to make: hot rolled bars, long blind holes.
+pub const THREADCALC_FIT_QUALITY_COARSE: i32 = 3;
+
 /// Property classes of screws.
 pub type threadcalc_property_class = i32;
 /// Not given.

@@ -163,6 +163,8 @@ same_numbers! {
     answers_about_limits_have_the_numbers_of_the_core: "WITHIN_LIMITS" threadcalc_core::WithinLimits,
     places_on_the_tap_have_the_numbers_of_the_core: "TAP_SET_ON" threadcalc_core::TapSetOn,
     parts_that_give_way_have_the_numbers_of_the_core: "WEAKEST" threadcalc_core::Weakest,
+    groups_of_engagement_have_the_numbers_of_the_core: "ENGAGEMENT_GROUP" threadcalc_core::EngagementGroup,
+    qualities_of_a_fit_have_the_numbers_of_the_core: "FIT_QUALITY" threadcalc_core::FitQuality,
     property_classes_have_the_numbers_of_the_core: "PROPERTY_CLASS" threadcalc_core::PropertyClass,
     materials_have_the_numbers_of_the_core: "MATERIAL" threadcalc_core::Material,
     holders_have_the_numbers_of_the_core: "HOLDER" threadcalc_core::Holder,

@@ -24,6 +24,7 @@ mod cycle;
 mod depth;
 mod drill;
 mod engagement;
+mod engagement_group;
 mod error;
 mod feed;
 mod fields;
@@ -84,6 +85,8 @@ mod _threadcalc {
     use crate::engagement::{
         Engagement, StartingStrength, engagement, property_classes, starting_part_strength, starting_strength,
     };
+    #[pymodule_export]
+    use crate::engagement_group::{EngagementLengths, engagement_group, recommended_class};
     #[pymodule_export]
     use crate::feed::{Feed, exact_speeds, feed, nearest_exact_speeds, programmed_speed};
     #[pymodule_export]

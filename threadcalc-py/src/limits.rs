@@ -3,7 +3,8 @@
 use pyo3::prelude::*;
 use threadcalc_core as core;
 
-use crate::number::{fraction, optional_double, optional_fraction};
+use crate::answer::answer;
+use crate::number::{optional_double, optional_fraction};
 
 /// The basic profile, unrounded, in millimetres.
 #[pyclass(module = "threadcalc", frozen, eq)]
@@ -62,27 +63,13 @@ impl Profile {
     }
 }
 
-/// How much a coating changes the diameters of a thread, in millimetres.
-#[pyclass(module = "threadcalc", frozen, eq)]
-#[derive(Clone, Copy, PartialEq)]
-pub struct CoatingGrowth(pub core::CoatingGrowth);
-
-#[pymethods]
-impl CoatingGrowth {
-    /// Major and minor diameter.
-    #[getter]
-    fn crest_mm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        fraction(py, self.0.crest_mm)
-    }
-
-    /// Pitch diameter.
-    #[getter]
-    fn pitch_diameter_mm<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        fraction(py, self.0.pitch_diameter_mm)
-    }
-
-    fn __repr__(&self) -> String {
-        format!("<CoatingGrowth crest {} pitch diameter {} mm>", self.0.crest_mm, self.0.pitch_diameter_mm)
+answer! {
+    /// How much a coating changes the diameters of a thread, in millimetres.
+    CoatingGrowth(core::CoatingGrowth) {
+        /// Major and minor diameter.
+        crest_mm,
+        /// Pitch diameter.
+        pitch_diameter_mm,
     }
 }
 

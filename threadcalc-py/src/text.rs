@@ -5,9 +5,9 @@ use std::borrow::Cow;
 use pyo3::prelude::*;
 use pyo3::types::{PyBytes, PyString};
 use threadcalc_core::{
-    Basis, ChamferForm, Code, DepthRounding, DrillSet, DrilledTo, Error, FeedMode, Field, Form, GaugeReading, Hand,
-    Holder, Hole, IsoTapClass, LimitLetter, Material, PropertyClass, ReturnTo, RunOut, Series, Side, Tap, TapKind,
-    TapSetOn, Unit, WrittenAs,
+    Basis, ChamferForm, Code, DepthRounding, DrillSet, DrilledTo, EngagementGroup, Error, FeedMode, Field, FitQuality,
+    Form, GaugeReading, Hand, Holder, Hole, IsoTapClass, LimitLetter, Material, PropertyClass, ReturnTo, RunOut,
+    Series, Side, Tap, TapKind, TapSetOn, Unit, WrittenAs,
 };
 
 use crate::error::raise_key;
@@ -59,7 +59,9 @@ choice!(
     DepthRounding: DepthRounding,
     DrillSet: DrillSets,
     DrilledTo: DrilledTo,
+    EngagementGroup: EngagementGroup,
     FeedMode: Mode,
+    FitQuality: FitQuality,
     Form: Form,
     GaugeReading: GaugeReading,
     Hand: Hand,

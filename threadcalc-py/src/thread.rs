@@ -119,6 +119,11 @@ impl Thread {
         self.0.limits().map(Limits).map_err(raise)
     }
 
+    /// The limits of size of the tolerance class where this much of a Unified thread engages.
+    fn limits_at(&self, length_mm: &Bound<'_, PyAny>) -> PyResult<Limits> {
+        self.0.limits_at(exact(length_mm, Field::EngagementLength)?).map(Limits).map_err(raise)
+    }
+
     /// How much a coating changes the diameters.
     fn coating_growth(&self, thickness_um: &Bound<'_, PyAny>) -> PyResult<CoatingGrowth> {
         self.0.coating_growth(exact(thickness_um, Field::CoatingThickness)?).map(CoatingGrowth).map_err(raise)

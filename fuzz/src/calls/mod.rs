@@ -50,7 +50,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 83] = [
+const OPERATIONS: [Operation; 84] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -62,6 +62,7 @@ const OPERATIONS: [Operation; 83] = [
     threads::profile,
     threads::limits,
     threads::coatings,
+    threads::lengths,
     numbers::read,
     numbers::write,
     numbers::exact,

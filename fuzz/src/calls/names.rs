@@ -6,7 +6,7 @@ use threadcalc::*;
 
 use super::{Input, State};
 
-const NAMES: [extern "C" fn(i32) -> *const c_char; 34] = [
+const NAMES: [extern "C" fn(i32) -> *const c_char; 35] = [
     threadcalc_status_name,
     threadcalc_field_name,
     threadcalc_finding_name,
@@ -25,6 +25,7 @@ const NAMES: [extern "C" fn(i32) -> *const c_char; 34] = [
     threadcalc_within_limits_name,
     threadcalc_confidence_name,
     threadcalc_weakest_name,
+    threadcalc_engagement_group_name,
     threadcalc_property_class_name,
     threadcalc_material_name,
     threadcalc_holder_name,

@@ -225,6 +225,32 @@ pub fn preference(state: &mut State, input: &mut Input<'_>) {
 type Preference =
     unsafe extern "C" fn(*const threadcalc_thread_t, *mut i32, *mut threadcalc_error_t) -> threadcalc_status;
 
+/// The group of a length of engagement, the class recommended for it, and the limits at it.
+pub fn lengths(state: &mut State, input: &mut Input<'_>) {
+    let (thread, length) = (thread_in(state, input), ratio_in(state, input));
+    let (thread, length) = (thread_at(thread.as_ref()), ratio_at(length.as_ref()));
+    let (side, mut group, quality) = (input.choice(), input.choice(), input.choice());
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |found, size, error| unsafe { threadcalc_engagement_group(thread, length, found, size, error) };
+    if let Some(found) = sized::<threadcalc_engagement_lengths_t>(input, call) {
+        assert!((1..=3).contains(&found.group) && !fixed_text(&found.source).is_empty());
+        assert!(found.normal_over_mm.numerator > 0);
+        (group, state.ratio) = (found.group, found.normal_to_mm);
+    }
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |text, room, needed, error| unsafe {
+        threadcalc_recommended_class(side, group, quality, text, room, needed, error)
+    };
+    if let Some(text) = text(input, call) {
+        assert!(text.len() <= 4);
+    }
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |limits, size, error| unsafe { threadcalc_limits_at(thread, length, limits, size, error) };
+    if let Some(limits) = sized::<threadcalc_limits_t>(input, call) {
+        assert!(limits.is_given == 1 && limits.pitch_diameter_mm.high.numerator > 0);
+    }
+}
+
 /// The growth by a coating, the limits before it, and what the allowance has room for.
 pub fn coatings(state: &mut State, input: &mut Input<'_>) {
     let (thread, thin, thick) = (thread_in(state, input), ratio_in(state, input), ratio_in(state, input));

@@ -41,15 +41,15 @@ impl Size {
         })
     }
 
+    /// The length of engagement that the standard's tables are made for, in 1e-8 in: the diameter in the series
+    /// with graded and with the coarsest pitches, nine pitches in the others.
+    fn usual_engagement_e8(&self, thread: &Thread) -> Result<i128, Error> {
+        if is_for_a_diameter(thread) { inch_parts(thread.major_mm(), 100_000_000) } else { times(self.pitch_e8, 9) }
+    }
+
     /// T_d2 of class 2A, 0.0015 D^(1/3) + 0.0015 √LE + 0.015 P^(2/3), in 1e-16 in.
-    fn pitch_tolerance_e16(&self, thread: &Thread) -> Result<i128, Error> {
+    fn pitch_tolerance_e16(&self, thread: &Thread, engaged_e8: i128) -> Result<i128, Error> {
         let diameter_e8 = inch_parts(thread.major_mm(), 100_000_000)?;
-        // Length of engagement: the diameter in the series with graded and with the coarsest pitches,
-        // nine pitches in the others.
-        let engaged_e8 = match thread.series() {
-            Some(Series::Unc | Series::Unf | Series::Un4 | Series::Un6 | Series::Un8) => diameter_e8,
-            _ => times(self.pitch_e8, 9)?,
-        };
         let of_diameter_e12 = cube_root(times(diameter_e8, 10_000_000_000_000_000_000_000_000_000)?);
         let of_length_e12 = square_root(times(engaged_e8, 10_000_000_000_000_000)?);
         let short_e16 = times(of_diameter_e12.checked_add(of_length_e12).ok_or(OVERFLOW)?, 15)?;
@@ -60,6 +60,22 @@ impl Size {
     fn less_depth(&self, diameter_e4: i128, depth_e8: i128) -> Result<i128, Error> {
         less_e6(diameter_e4, divided(times(depth_e8, self.pitch_e8)?, 10_000_000_000)?)
     }
+}
+
+/// Whether the tables are for an engagement of one diameter, not of nine pitches.
+fn is_for_a_diameter(thread: &Thread) -> bool {
+    matches!(thread.series(), Some(Series::Unc | Series::Unf | Series::Un4 | Series::Un6 | Series::Un8))
+}
+
+/// Whether the tables hold for a length, and whether it is theirs: up to 1.5 diameters, or 5 to 15 pitches.
+fn is_usual(thread: &Thread, engaged_mm: Length) -> Result<(bool, bool), Error> {
+    if is_for_a_diameter(thread) {
+        let diameters = engaged_mm.over(thread.major_mm())?;
+        return Ok((diameters <= Length::parts(3, 2), diameters == Length::ONE));
+    }
+    let pitches = engaged_mm.over(thread.pitch_mm())?;
+    let holds = Length::integer(5) <= pitches && pitches <= Length::integer(15);
+    Ok((holds, pitches == Length::integer(9)))
 }
 
 /// `diameter − tolerance`, with the tolerance in 1e-6 in, to 4 places.
@@ -81,16 +97,38 @@ fn class_factor(class: &str) -> i128 {
 
 pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
     let size = Size::of(thread)?;
-    let tolerance_2a_e16 = size.pitch_tolerance_e16(thread)?;
-    let tolerance_2a_e6 = divided(tolerance_2a_e16, 10_000_000_000)?;
-    // The factor goes to the sum as it is: with the sum at 6 places 6-40 3B would miss its printed limit.
-    let tolerance_e6 = divided(times(tolerance_2a_e16, class_factor(class))?, 10_000_000_000_000)?;
-    let asked = Asked { thread, diameter_e4: size.diameter_e4, class };
-    if class.ends_with('A') {
-        external(asked, &size, tolerance_2a_e6, tolerance_e6)
-    } else {
-        internal(asked, &size, tolerance_e6)
+    let tolerance_2a_e16 = size.pitch_tolerance_e16(thread, size.usual_engagement_e8(thread)?)?;
+    of_class(Asked { thread, diameter_e4: size.diameter_e4, class, at_usual_length: true }, &size, tolerance_2a_e16)
+}
+
+/// The limits where this much engages: the tolerance of the pitch diameter counts with it, and nothing else.
+pub(super) fn limits_at(thread: &Thread, class: &str, engaged_mm: Length) -> Result<Limits, Error> {
+    let (holds, is_theirs) = is_usual(thread, engaged_mm)?;
+    if is_theirs {
+        return limits(thread, class);
     }
+    let (size, engaged_e8) = (Size::of(thread)?, inch_parts(engaged_mm, 100_000_000)?);
+    let asked = Asked { thread, diameter_e4: size.diameter_e4, class, at_usual_length: false };
+    let found = of_class(asked, &size, size.pitch_tolerance_e16(thread, engaged_e8)?)?;
+    let source = if holds { AT_USUAL_LENGTH } else { AT_LENGTH };
+    // That the allowance stays is from memory.
+    let confidence = if matches!(class, "1A" | "2A") { Confidence::Memory } else { Confidence::Rule };
+    Ok(Limits { source, confidence, ..found })
+}
+
+fn of_class(asked: Asked<'_>, size: &Size, tolerance_2a_e16: i128) -> Result<Limits, Error> {
+    // The factor goes to the sum as it is: with the sum at 6 places 6-40 3B would miss its printed limit.
+    let tolerance_e6 = divided(times(tolerance_2a_e16, class_factor(asked.class))?, 10_000_000_000_000)?;
+    if !asked.class.ends_with('A') {
+        return internal(asked, size, tolerance_e6);
+    }
+    let (allowance_e4, source) = match asked.class {
+        "3A" => (0, SOURCE),
+        _ if asked.at_usual_length => allowance(asked, tolerance_2a_e16)?,
+        // GO does not change with the length.
+        _ => allowance(asked, size.pitch_tolerance_e16(asked.thread, size.usual_engagement_e8(asked.thread)?)?)?,
+    };
+    external(asked, size, (allowance_e4, source), tolerance_e6)
 }
 
 fn internal(asked: Asked<'_>, size: &Size, tolerance_e6: i128) -> Result<Limits, Error> {
@@ -124,11 +162,15 @@ fn internal(asked: Asked<'_>, size: &Size, tolerance_e6: i128) -> Result<Limits,
     })
 }
 
-fn external(asked: Asked<'_>, size: &Size, tolerance_2a_e6: i128, tolerance_e6: i128) -> Result<Limits, Error> {
+fn external(
+    asked: Asked<'_>,
+    size: &Size,
+    (allowance_e4, source): (i128, &'static str),
+    tolerance_e6: i128,
+) -> Result<Limits, Error> {
     let Asked { thread, class, .. } = asked;
     let printed = asked.pitch_diameter();
-    let (allowance, source) = if class == "3A" { (0, SOURCE) } else { allowance(asked, tolerance_2a_e6)? };
-    let major_high = size.diameter_e4.checked_sub(allowance).ok_or(OVERFLOW)?;
+    let major_high = size.diameter_e4.checked_sub(allowance_e4).ok_or(OVERFLOW)?;
     // 0.090 P^(2/3) for 1A, 0.060 P^(2/3) for 2A and 3A, to 6 places.
     let major_factor = if class == "1A" { 90 } else { 60 };
     let major_low = less_e6(major_high, divided(times(size.pitch_power_e12, major_factor)?, 1_000_000_000)?)?;
@@ -153,13 +195,15 @@ fn external(asked: Asked<'_>, size: &Size, tolerance_2a_e6: i128, tolerance_e6: 
 const SOURCE: &str = "ASME B1.1-2003, formulas for limits of size";
 const PITCH_PRINTED: &str = "ASME B1.1-2003, formulas for limits of size, pitch diameter as printed";
 const MINOR_PRINTED: &str = "ASME B1.1-2003, formulas for limits of size, minor diameter as printed";
+const AT_LENGTH: &str = "ASME B1.1-2003, formulas at this length of engagement, beyond those of its tables";
+const AT_USUAL_LENGTH: &str = "ASME B1.1-2003, formulas at this length of engagement; its tables hold for it too";
 const ALLOWANCE_PRINTED: &str = "ASME B1.1-2003, formulas for limits of size, allowance as printed";
 
 /// 0.3 T_d2 of 2A to 4 places, or what the standard prints instead.
-fn allowance(asked: Asked<'_>, tolerance_2a_e6: i128) -> Result<(i128, &'static str), Error> {
+fn allowance(asked: Asked<'_>, tolerance_2a_e16: i128) -> Result<(i128, &'static str), Error> {
     match asked.allowance_e4() {
         Some(printed_e4) => Ok((printed_e4, ALLOWANCE_PRINTED)),
-        None => Ok((divided(times(tolerance_2a_e6, 3)?, 1000)?, SOURCE)),
+        None => Ok((divided(times(divided(tolerance_2a_e16, 10_000_000_000)?, 3)?, 1000)?, SOURCE)),
     }
 }
 
@@ -182,4 +226,60 @@ fn inches(e4: i128) -> Result<Length, Error> {
     // 127/5 mm to the inch, so 127 / (2^4 × 5^5) mm to the 1/10000 in.
     let e4 = i64::try_from(e4).map_err(|_| OVERFLOW)?;
     Ok(Length::decimal_parts(e4.checked_mul(127).ok_or(OVERFLOW)?, 4, 5))
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::length::Length;
+    use crate::limits::{Confidence, Limits};
+    use crate::thread::Thread;
+
+    fn at(text: &str, inches: (i64, i64)) -> Limits {
+        let length = Length::new(inches.0, inches.1).and_then(|length| length.times(Length::INCH)).unwrap();
+        Thread::read(text.as_bytes()).and_then(|thread| thread.limits_at(length)).unwrap()
+    }
+
+    fn listed(text: &str) -> Limits {
+        Thread::read(text.as_bytes()).and_then(|thread| thread.limits()).unwrap()
+    }
+
+    #[test]
+    fn the_length_of_the_tables_has_their_limits() {
+        for (text, length) in [("1/2-13 UNC-2A", (1, 2)), ("1/2-28 UNEF-2B", (9, 28)), ("15/16-12 UN-2A", (9, 12))] {
+            assert_eq!(at(text, length), listed(text), "{text}");
+        }
+        // What was read in print is of that length.
+        assert_eq!(at("15/16-12 UN-3A", (8, 12)).confidence, Confidence::Rule);
+    }
+
+    #[test]
+    fn the_answer_says_whether_the_tables_hold() {
+        let holds = |text, length| at(text, length).source.ends_with("hold for it too");
+        assert!(holds("1/2-13 UNC-2A", (3, 4)) && !holds("1/2-13 UNC-2A", (751, 1000)));
+        assert!(holds("1/2-28 UNEF-2B", (15, 28)) && !holds("1/2-28 UNEF-2B", (151, 280)));
+        assert!(holds("1/2-28 UNEF-2B", (5, 28)) && !holds("1/2-28 UNEF-2B", (49, 280)));
+    }
+
+    #[test]
+    fn only_the_far_limit_of_the_pitch_diameter_moves_with_the_length() {
+        for (text, confidence) in [
+            ("1/2-13 UNC-1A", Confidence::Memory),
+            ("12-32 UNEF-2A", Confidence::Memory),
+            ("1/4-20 UNC-3A", Confidence::Rule),
+            ("10-36 UNS-2B", Confidence::Rule),
+        ] {
+            let (long, own) = (at(text, (4, 1)), listed(text));
+            assert_eq!(
+                (long.major_mm, long.minor_mm, long.confidence),
+                (own.major_mm, own.minor_mm, confidence),
+                "{text}"
+            );
+            let ([low, high], [own_low, own_high]) = [long.pitch_diameter_mm, own.pitch_diameter_mm]
+                .map(|range| [range.0.unwrap(), range.1.unwrap()])
+                .into();
+            let (moved, stays) =
+                if text.ends_with('A') { (low < own_low, high == own_high) } else { (high > own_high, low == own_low) };
+            assert!(moved && stays, "{text}");
+        }
+    }
 }

@@ -47,6 +47,8 @@ pub(super) struct Asked<'a> {
     pub thread: &'a Thread,
     pub diameter_e4: i128,
     pub class: &'a str,
+    /// Whether the length of engagement is that of the table.
+    pub at_usual_length: bool,
 }
 
 impl Asked<'_> {
@@ -60,7 +62,7 @@ impl Asked<'_> {
     }
 
     pub(super) fn pitch_diameter(self) -> Option<Printed> {
-        self.among(&PITCH_DIAMETERS)
+        if self.at_usual_length { self.among(&PITCH_DIAMETERS) } else { None }
     }
 
     pub(super) fn minor_diameter(self) -> Option<Printed> {

@@ -15,6 +15,7 @@ use crate::error::{Code, Error, Field};
 use crate::form::Form;
 use crate::length::Length;
 use crate::named::named;
+use crate::range::above_zero;
 use crate::thread::{Side, Thread};
 
 named! {
@@ -31,6 +32,9 @@ named! {
         Formula = 4 "by formula",
     }
 }
+
+/// More than any thread engages, in mm.
+pub(crate) const LONGEST_ENGAGEMENT_MM: i64 = 10_000;
 
 /// A pair of limits, smallest and largest; `None` where there is none.
 pub type Range = (Option<Length>, Option<Length>);
@@ -114,6 +118,47 @@ impl Thread {
             _ => {
                 Err(Error::new(Code::NotSourced, Field::Form).hint_text("the limits of this thread have not been read"))
             }
+        }
+    }
+
+    /// The limits of size of the tolerance class where this much of a Unified thread engages.
+    ///
+    /// ```text
+    /// T_d2 of 2A = 0.0015 D^(1/3) + 0.0015 √LE + 0.015 P^(2/3)      inches; LE: the length of engagement
+    /// ```
+    ///
+    /// The standard's tables, and [`limits`](Self::limits), take LE = D for UNC, UNF, 4-UN, 6-UN and 8-UN and hold
+    /// up to 1.5 D; for the others, UNS among them, LE = 9 P, and they hold from 5 P to 15 P. `source` says
+    /// whether they hold for this length. Only the far limit of the pitch diameter moves with the length; GO, the
+    /// allowance, crests and the minor diameter stay. A drawing that wants other limits than those of the tables
+    /// gives them itself: ask before making to these.
+    ///
+    /// Threads of other standards have the limits of their class at every length, those of `limits`; of M another
+    /// class is recommended for a long or short one: [`engagement_group`](crate::engagement_group).
+    ///
+    /// # Errors
+    /// [`Code::OutOfRange`] for a length outside 0 to 10 000 mm; those of [`limits`](Self::limits).
+    ///
+    /// # Example
+    /// ```
+    /// use threadcalc_core::{Length, Thread};
+    ///
+    /// // 1/2-13 UNC-3A engages by 1 in, two diameters: 0.4459 in where the table has 0.4463.
+    /// let least = Thread::read(b"1/2-13 UNC-3A")?.limits_at(Length::INCH)?.pitch_diameter_mm.0;
+    /// assert_eq!(least.map(|least| least.over(Length::INCH)).transpose()?, Some(Length::new(4459, 10_000)?));
+    /// # Ok::<(), threadcalc_core::Error>(())
+    /// ```
+    ///
+    /// # Source
+    /// ASME B1.1-2003, formulas for limits of size; for which lengths the tables hold, and that the allowance stays,
+    /// from memory.
+    pub fn limits_at(&self, length_mm: Length) -> Result<Limits, Error> {
+        above_zero(length_mm, Field::EngagementLength, LONGEST_ENGAGEMENT_MM)?;
+        match (self.form(), self.tolerance_class()) {
+            (Form::Unified | Form::UnifiedR, Some(class)) if !self.is_wire_insert() => {
+                asme_b1_1::limits_at(self, class.as_str(), length_mm)
+            }
+            _ => self.limits(),
         }
     }
 

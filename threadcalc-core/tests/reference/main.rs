@@ -9,6 +9,7 @@ mod depths;
 mod drilling;
 mod gauging;
 mod jobs;
+mod lengths;
 mod lines;
 mod lists;
 mod motion;

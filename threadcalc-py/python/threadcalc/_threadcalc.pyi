@@ -34,6 +34,7 @@ __all__ = [
     "Dialect",
     "Drill",
     "Engagement",
+    "EngagementLengths",
     "FactorRange",
     "Feed",
     "FeedFit",
@@ -91,6 +92,7 @@ __all__ = [
     "drill_diameter",
     "drills",
     "engagement",
+    "engagement_group",
     "exact_speeds",
     "feed",
     "feed_fit",
@@ -131,6 +133,7 @@ __all__ = [
     "read_hole_note",
     "read_number",
     "read_shank_mark",
+    "recommended_class",
     "run_out_mm",
     "speed_after_turns",
     "spindle_speed",
@@ -208,6 +211,8 @@ _Chamfer: TypeAlias = Literal["A", "B", "C", "D", "E", "F", "taper", "plug", "se
 _BottomVerdict: TypeAlias = Literal["fine", "warning", "error"]
 _DrilledTo: TypeAlias = Literal["full_diameter", "point"]
 _DepthRounding: TypeAlias = Literal["deeper", "shallower"]
+_EngagementGroup: TypeAlias = Literal["S", "N", "L"]
+_FitQuality: TypeAlias = Literal["fine", "medium", "coarse"]
 _RunOut: TypeAlias = Literal["normal", "short", "long"]
 _GaugeKind: TypeAlias = Literal[
     "thread_plug_go",
@@ -380,6 +385,29 @@ class Thread:
         Source: ISO 965-1:2013, tables, and its formulas outside them; ASME B1.1-2003, formulas, and
         its printed limits where they differ; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME
         B1.20.1-1983, tables of NPSC and NPSM.
+        """
+    def limits_at(self, length_mm: _Exact) -> Limits:
+        """The limits of size of the tolerance class where this much of a Unified thread engages.
+
+        The tolerance of the pitch diameter counts with the length of engagement LE: 0.0015 D^(1/3) +
+        0.0015 sqrt(LE) + 0.015 P^(2/3) of 2A, in inches. The standard's tables, and ``limits``, take LE = D for
+        UNC, UNF, 4-UN, 6-UN and 8-UN and hold up to 1.5 D; for the others, UNS among them, LE = 9 P, and they hold
+        from 5 P to 15 P. ``source`` says whether they hold for this length. Only the far limit of the pitch
+        diameter moves with the length; GO, the allowance, crests and the minor diameter stay. A drawing that wants
+        other limits than those of the tables gives them itself: ask before making to these.
+
+        Threads of other standards have the limits of ``limits`` at every length; of M another class is recommended
+        for a long or short one: :func:`engagement_group`.
+
+        Raises:
+            ThreadcalcError: ``out-of-range`` for a length outside 0 to 10 000 mm; those of ``limits``.
+
+        >>> low, high = Thread("1/2-13 UNC-3A").limits_at("25.4").pitch_diameter_mm
+        >>> float(low / Fraction("25.4")), float(high / Fraction("25.4"))
+        (0.4459, 0.45)
+
+        Source: ASME B1.1-2003, formulas for limits of size; for which lengths the tables hold, and that the
+        allowance stays, from memory.
         """
     def coating_growth(self, thickness_um: _Exact) -> CoatingGrowth:
         """How much a coating of one thickness changes the diameters.
@@ -1243,6 +1271,28 @@ class TaperDepths:
     @property
     def gauge_tolerance_turns(self) -> Fraction:
         """Turns that the gauge may stand off, either way."""
+    def __eq__(self, other: object, /) -> bool: ...
+    def __ne__(self, other: object, /) -> bool: ...
+
+@final
+class EngagementLengths:
+    """Lengths of normal engagement of one diameter and pitch of metric threads, and the group of a length."""
+
+    @property
+    def group(self) -> _EngagementGroup:
+        """The group of the length that was asked for: short, normal, long."""
+    @property
+    def normal_over_mm(self) -> Fraction:
+        """Normal is longer than this, in millimetres; up to this it is short."""
+    @property
+    def normal_to_mm(self) -> Fraction:
+        """Normal is up to this, in millimetres; more is long."""
+    @property
+    def source(self) -> str:
+        """Standard, edition and table or rule."""
+    @property
+    def confidence(self) -> str:
+        """How sure the lengths are: ``confirmed`` or ``by formula``."""
     def __eq__(self, other: object, /) -> bool: ...
     def __ne__(self, other: object, /) -> bool: ...
 
@@ -3033,6 +3083,41 @@ def taper_depths(
 
     Source: ASME B1.20.1-1983 (L1); ASME B94.9-2008, table of taper pipe tap limits (projection);
     ISO 7-1:1994 (gauge length); one turn for trimming: common practice.
+    """
+
+def engagement_group(thread: Thread, length_mm: _Exact) -> EngagementLengths:
+    """Whether a length of engagement is short, normal or long for a metric thread, and where normal begins and ends.
+
+    The standard's table; where it has nothing its formula, 2.24 P d^0.2 and 6.7 P d^0.2 with the smallest diameter
+    of the thread's step (0.99 1.4 2.8 5.6 11.2 22.4 45 90 180 355), to 0.01 mm: ``confidence`` says so, and the table
+    leaves the formula by -6 to +21 %. The limits of size of a class are the same for every group: what changes is the
+    class that is recommended, ``recommended_class``. Unified threads have no groups: ``Thread.limits_at``.
+
+    Raises:
+        ThreadcalcError: ``does-not-apply`` for threads other than ISO metric M; ``out-of-range`` for a length
+            outside 0 to 10 000 mm; ``not-sourced`` outside 1 to 355 mm and pitches of 0.2 to 8 mm.
+
+    >>> found = engagement_group(Thread("M8"), 20)
+    >>> found.group, int(found.normal_over_mm), int(found.normal_to_mm)
+    ('L', 4, 12)
+
+    Source: ISO 965-1, table of lengths of engagement, as Machinery's Handbook 27 p. 1792 and a reprint of ISO 965-2
+    print it; the formula from memory.
+    """
+
+def recommended_class(side: _Side, group: _EngagementGroup, quality: _FitQuality) -> str | None:
+    """The class of tolerance of metric threads that is recommended for a group of engagement.
+
+    Position H inside, h for fine and g for other external threads; None where there is none (short and coarse). Up to
+    1.4 mm the medium class of normal engagement is 5H and 6h.
+
+    Raises:
+        ThreadcalcError: ``unknown-value``.
+
+    >>> recommended_class("internal", "L", "medium"), recommended_class("external", "S", "coarse")
+    ('7H', None)
+
+    Source: ISO 965-1, recommended classes, from memory; the grades of internal threads as tap makers print them.
     """
 
 def engagement(
