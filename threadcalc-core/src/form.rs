@@ -167,6 +167,11 @@ impl Form {
         matches!(self, Self::Trapezoidal | Self::Acme | Self::StubAcme | Self::Buttress | Self::PullButtress)
     }
 
+    /// Whether a designation may say how long the thread engages: `7H-L`.
+    pub(crate) const fn has_engagement_groups(self) -> bool {
+        self.is_metric() || matches!(self, Self::Trapezoidal)
+    }
+
     /// Whether the form has the diameters and pitches of another one, which stands for it where only these count.
     pub(crate) const fn repeats_sizes(self) -> bool {
         matches!(self, Self::MetricJ | Self::UnifiedR | Self::UnifiedJ | Self::StubAcme | Self::PullButtress)

@@ -1,27 +1,32 @@
 //! Tolerance classes: which exist for a form, and the side each belongs to.
 
+use crate::engagement_group::EngagementGroup;
 use crate::error::{Code, Error, Field};
 use crate::form::Form;
 use crate::text::Text;
 use crate::thread::Side;
 
-/// A tolerance class as written, `6H`, `5g6g`, `2B`.
+/// A tolerance class as written, `6H`, `5g6g`, `2B`, with the length of engagement that stands behind it, `7H-L`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct ToleranceClass {
     text: Text<6>,
+    engagement: EngagementGroup,
     side: Option<Side>,
 }
 
 impl ToleranceClass {
-    /// A class that exists for this form.
+    /// A class that exists for this form; behind one of M, MJ and Tr may stand `-S`, `-N` or `-L`.
     ///
     /// # Errors
     /// [`Code::UnknownClass`] with the classes that do exist.
     ///
     /// # Source
     /// ISO 965-1:2013 (grades 3 to 9, positions e to h, G and H); ASME B1.1-2003 (1A to 3B); ISO 228-1:2000
-    /// (A, B external); ASME B1.20.1 (NPSM 2A, 2B) and ASME B1.20.3 (NPTF 1, 2), from memory.
+    /// (A, B external); ASME B1.20.1 (NPSM 2A, 2B) and ASME B1.20.3 (NPTF 1, 2); ISO 2903, ISO 1501, ASME B1.5, B1.8,
+    /// B1.9, B1.15, BS 84, BS 93, from memory.
     pub fn new(form: Form, text: &[u8]) -> Result<Self, Error> {
+        let (text, engagement) =
+            if form.has_engagement_groups() { split_engagement(text) } else { (text, EngagementGroup::Normal) };
         let (side, hint) = match form {
             Form::Metric => (metric_class_side(text).map(Some), METRIC_CLASSES),
             Form::MetricJ => (metric_class_side(text).map(Some), METRIC_J_CLASSES),
@@ -48,27 +53,51 @@ impl ToleranceClass {
             None => Text::ascii(text, !case_tells),
         };
         match (side, written) {
-            (Some(side), Some(text)) => Ok(Self { text, side }),
+            (Some(side), Some(text)) => Ok(Self { text, engagement, side }),
             _ => Err(Error::new(Code::UnknownClass, Field::ToleranceClass).hint_text(hint)),
         }
     }
 
-    /// The class as text.
+    /// The class as text, without a length of engagement.
     #[must_use]
     pub fn as_str(&self) -> &str {
         self.text.as_str()
     }
 
-    /// The class as a text held inline.
+    /// The class and, if it is not normal, the length of engagement behind it: `7H-L`.
     #[must_use]
-    pub const fn text(&self) -> Text<6> {
-        self.text
+    pub fn text(&self) -> Text<6> {
+        let mut text = self.text;
+        let suffix = match self.engagement {
+            EngagementGroup::Short => "-S",
+            EngagementGroup::Normal => "",
+            EngagementGroup::Long => "-L",
+        };
+        // The classes of these forms have four bytes at most.
+        let _fits = text.push(suffix);
+        text
+    }
+
+    /// How long the thread engages, as the designation says; normal if it says nothing.
+    #[must_use]
+    pub const fn engagement(&self) -> EngagementGroup {
+        self.engagement
     }
 
     /// The side that the class belongs to; `None` for the classes of NPTF, which are for both.
     #[must_use]
     pub const fn side(&self) -> Option<Side> {
         self.side
+    }
+}
+
+/// `7H-L`: the class, and the length of engagement behind it.
+fn split_engagement(text: &[u8]) -> (&[u8], EngagementGroup) {
+    match text {
+        [class @ .., b'-', b'S' | b's'] => (class, EngagementGroup::Short),
+        [class @ .., b'-', b'N' | b'n'] => (class, EngagementGroup::Normal),
+        [class @ .., b'-', b'L' | b'l'] => (class, EngagementGroup::Long),
+        _ => (text, EngagementGroup::Normal),
     }
 }
 

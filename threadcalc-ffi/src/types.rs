@@ -88,7 +88,8 @@ pub struct threadcalc_thread_t {
     pub lead_mm: threadcalc_ratio_t,
     /// Taper on the diameter: 1/16 for NPT, NPTF, R and Rc, 0/1 for straight threads.
     pub taper_on_diameter: threadcalc_ratio_t,
-    /// Tolerance class as written, NUL-terminated; empty if there is none.
+    /// Tolerance class as written, NUL-terminated, with -S or -L behind it where the designation says short or long
+    /// engagement; empty if there is none.
     pub tolerance_class: [c_char; 8],
 }
 

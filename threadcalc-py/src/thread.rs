@@ -225,7 +225,13 @@ impl Thread {
     /// The tolerance class as written, or None.
     #[getter]
     fn tolerance_class(&self) -> Option<String> {
-        self.0.tolerance_class().map(|class| class.as_str().to_owned())
+        self.0.tolerance_class().map(|class| class.text().as_str().to_owned())
+    }
+
+    /// How long the thread engages, as the designation says: "S", "N" or "L".
+    #[getter]
+    fn engagement(&self) -> Option<&'static str> {
+        self.0.tolerance_class().map(|class| class.engagement().name())
     }
 
     /// True for the hole of a wire insert.

@@ -253,7 +253,7 @@ impl Said {
             return Err(match cursor.peek() {
                 Some(b'S' | b's' | b'N' | b'n' | b'L' | b'l') if at_single_letter(cursor) => cursor
                     .error(Code::Unreadable)
-                    .hint_text("left hand is LH; the lengths of engagement S, N and L are not read"),
+                    .hint_text("left hand is LH; a length of engagement stands right behind the class of M, MJ or Tr: M20x2-7H-L"),
                 _ => unreadable(cursor),
             });
         }
@@ -275,6 +275,15 @@ fn at_single_letter(cursor: &Cursor<'_>) -> bool {
     letter(0) && !letter(1) && !matches!(cursor.peek(), Some(b'x' | b'X'))
 }
 
+/// `-S`, `-N` or `-L` behind a class: the length of engagement, and not the start of `-LH`.
+fn take_engagement(cursor: &mut Cursor<'_>) {
+    let ends = |next: Option<&u8>| next.is_none_or(|next| !next.is_ascii_alphanumeric() && *next != b'.');
+    match cursor.rest() {
+        [b'-', b'S' | b's' | b'N' | b'n' | b'L' | b'l', behind @ ..] if ends(behind.first()) => cursor.skip(2),
+        _ => {}
+    }
+}
+
 fn class(cursor: &mut Cursor<'_>, thread: Thread, place: usize) -> Result<Thread, Error> {
     let after_dash = place.checked_sub(1).is_some_and(|before| cursor.since(before) == b"-");
     while cursor.peek().is_some_and(|byte| byte.is_ascii_alphanumeric()) {
@@ -291,6 +300,9 @@ fn class(cursor: &mut Cursor<'_>, thread: Thread, place: usize) -> Result<Thread
     if cursor.since(place).len() == 1 && !after_dash && thread.form().is_translating() {
         cursor.go_back_to(place);
         return Err(cursor.error(Code::Unreadable).hint_text("a bare class stands behind a dash: BUTT-2"));
+    }
+    if thread.form().has_engagement_groups() {
+        take_engagement(cursor);
     }
     let thread = thread.with_class(cursor.since(place)).map_err(|error| error.at_byte(place))?;
     let after = cursor.place();

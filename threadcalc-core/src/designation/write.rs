@@ -125,7 +125,7 @@ impl fmt::Display for Thread {
         }
         if let Some(class) = self.tolerance_class() {
             f.write_str(if self.form() == Form::G { "" } else { "-" })?;
-            f.write_str(class.as_str())?;
+            f.write_str(class.text().as_str())?;
         }
         if self.is_wire_insert() {
             f.write_str(" STI")?;

@@ -14,7 +14,7 @@ use crate::tolerance_class::ToleranceClass;
 
 impl Serialize for ToleranceClass {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(self.as_str())
+        serializer.serialize_str(self.text().as_str())
     }
 }
 

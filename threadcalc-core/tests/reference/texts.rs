@@ -13,6 +13,7 @@ pub fn ids<'f>(findings: impl Iterator<Item = &'f Finding>) -> Got {
 fn of_its_parts(thread: &Thread) -> Result<Thread, Failure> {
     let (form, starts, hand, side) = (thread.form(), i64::from(thread.starts()), thread.hand(), thread.side());
     let class = thread.tolerance_class();
+    let class = class.map(|class| class.text());
     let class = class.as_ref().map_or("", |class| class.as_str()).as_bytes();
     let diameter = thread.nominal_mm().unwrap_or(thread.major_mm());
     let again = Thread::from_parts(form, diameter, thread.pitch_mm(), starts, hand, side, class)?;

@@ -530,7 +530,14 @@ class Thread:
         """Side of the fit, where class or caller says so."""
     @property
     def tolerance_class(self) -> str | None:
-        """The tolerance class as written."""
+        """The tolerance class as written, with ``-S`` or ``-L`` behind it for short or long engagement."""
+    @property
+    def engagement(self) -> Literal["S", "N", "L"] | None:
+        """How long the thread engages, as the designation says; None without a class.
+
+        >>> Thread("M20x2-7g6g-L").engagement, Thread("M20x2-6g").engagement
+        ('L', 'N')
+        """
     @property
     def wire_insert(self) -> bool:
         """True for the hole of a wire insert.
