@@ -77,9 +77,12 @@ fn assert_limits(thread: &Thread) -> Result<(), TestCaseError> {
         return Ok(());
     }
     if matches!(thread.form(), Form::Npsc | Form::Npsm) {
-        // ASME B1.20.1 prints minor diameters by no formula, of couplings the smallest only, and no major ones.
-        let (low, high) = limits.minor_mm;
-        prop_assert!(low < pitch.0 && pitch.0 < pitch.1 && high.is_none_or(|high| low < Some(high)), "{}", thread);
+        // Around or above E1, with no major diameter; NPSC has no largest minor one.
+        let low = limits.minor_mm.0.unwrap();
+        prop_assert!(major == (None, None) && Some(low) < pitch.0 && pitch.0 < pitch.1, "{}", thread);
+        prop_assert_eq!(limits.minor_mm.1.is_none(), thread.form() == Form::Npsc, "{}", thread);
+        prop_assert!(limits.minor_mm.1.is_none_or(|high| low < high && Some(high) < pitch.0), "{}", thread);
+        prop_assert_eq!(limits.minor_holds(low), Some(true), "{}", thread);
         return Ok(());
     }
     let (Some(low), Some(high)) = limits.minor_mm else { return Err(TestCaseError::fail("no minor limits")) };
