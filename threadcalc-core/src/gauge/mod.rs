@@ -143,6 +143,8 @@ pub(crate) fn gauges_with(thread: &Thread, limits: Option<&Limits>) -> Result<Ga
     let medium = thread.medium_internal_class();
     let class_assumed = side == Side::Internal && thread.tolerance_class().is_none() && !medium.is_empty();
     let classed = if class_assumed { thread.with_class(medium.as_bytes())? } else { *thread };
+    // A class of both sides is that of the side that is gauged.
+    let classed = if classed.side().is_none() { classed.with_side(side)? } else { classed };
     let limits = match limits.map_or_else(|| classed.limits(), |limits| Ok(*limits)) {
         Ok(limits) => Some(limits),
         Err(error) if matches!(error.code(), Code::NotSourced | Code::ClassUnset) => None,
