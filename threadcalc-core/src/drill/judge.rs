@@ -175,7 +175,7 @@ impl<'a> Judge<'a> {
             (_, _, Some(limits)) => (
                 match limits.minor_holds(diameter) {
                     // Not below the smallest, and there is no largest.
-                    None if has_no_largest(self.thread) => WithinLimits::Yes,
+                    None if self.thread.form().has_no_largest_minor() => WithinLimits::Yes,
                     holds => holds.map_or(WithinLimits::DoesNotApply, WithinLimits::of),
                 },
                 limits.minor_mm.1.map(|most| most.minus(diameter)).transpose()?,
@@ -258,11 +258,6 @@ impl LimitDoubts {
     }
 }
 
-/// Whether the standard sets the smallest minor diameter alone.
-fn has_no_largest(thread: &Thread) -> bool {
-    thread.form() == Form::Npsc
-}
-
 /// The limits a drilled hole is judged by: the class's own, else the medium class's with a finding.
 pub(super) fn judging_limits(thread: &Thread, tap: Tap) -> Result<(Option<Limits>, LimitDoubts), Error> {
     let mut doubts = LimitDoubts::default();
@@ -286,7 +281,7 @@ pub(super) fn judging_limits(thread: &Thread, tap: Tap) -> Result<(Option<Limits
     match thread.limits() {
         Ok(limits) => {
             doubts.by_formula = limits.confidence == Confidence::Formula;
-            if limits.minor_mm.1.is_none() && !has_no_largest(&thread) {
+            if limits.minor_mm.1.is_none() && !thread.form().has_no_largest_minor() {
                 doubts.not_sourced = Some("the largest minor diameter of this hole has not been read");
             }
             Ok((Some(limits), doubts))
