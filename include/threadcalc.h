@@ -4214,7 +4214,7 @@ typedef struct {
 } threadcalc_coating_growth_t;
 
 /**
- * Smallest and largest size in mm, exact; 0/0 where the standard sets none. Frozen.
+ * Smallest and largest size in mm, exact; 0/0 where the standard sets none or it has not been read. Frozen.
  */
 typedef struct {
     /**
@@ -7386,7 +7386,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_limits_before_coatin
  * A quarter of the allowance on a 60 degree thread. The limits of such a class (6g, 2A) are those before
  * coating; once coated, GO of the basic size and NOT GO of the class gauge it. An allowance that is not the
  * coating's to use is kept by threadcalc_limits_before_coating.
- * Errors: those of threadcalc_limits, does-not-apply (Rp and NPSC: no allowance).
+ * Errors: not-sourced for holes of wire inserts and other threads than M, UN, UNR and pipe threads, those of
+ * threadcalc_limits, does-not-apply (Rp and NPSC: no allowance).
  * Source: ASME B1.1, section on coated threads, as ASTM F1941 quotes it; metric: ISO 965-1, from memory.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thickest_coating_um(
@@ -8295,11 +8296,16 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_judge_drill(
 /**
  * The limits of size of the thread's tolerance class. limits_size is sizeof(threadcalc_limits_t).
  *
- * Errors: class-unset, not-sourced (the standard's values have not been read), does-not-apply (a taper
- * thread is gauged by turns: see threadcalc_pipe, threadcalc_taper_depths), those of
- * threadcalc_thread_write, structure-size.
+ * Beside M, UN, G, Rp, NPSC and NPSM: MJ and UNJ (minor diameters not read but the smallest of UNJ's hole), holes for wire
+ * inserts in M and UN (largest minor diameter not read), Tr 7e, ACME 2G 3G 4G of one start, holes with buttress
+ * threads of class 2 (major diameter not read). A limit that has not been read is 0/0.
+ *
+ * Errors: class-unset (no class; or a class of both sides, such as 2G, without a side), not-sourced (the
+ * standard's values have not been read; the hint says which have), does-not-apply (a taper thread is gauged by
+ * turns: see threadcalc_pipe, threadcalc_taper_depths), those of threadcalc_thread_write, structure-size.
  * Source: ISO 965-1:2013; ASME B1.1-2003; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME B1.20.1-1983 (NPSC,
- * NPSM). The structure says which.
+ * NPSM); ISO 2903:2016; ASME B1.5-1997; ASME B1.9-1973; ISO 5855-1:1999; ASME B1.15-1995 and SAE AS8879D; ASME B18.29.1-2010 and B18.29.2M-2005. The
+ * structure says which.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_limits(
     const threadcalc_thread_t *thread,

@@ -8,6 +8,9 @@
 /* The thread of the column `designation`. */
 int32_t reference_thread(csv_row *row, threadcalc_thread_t *thread);
 
+/* The limits of size of the thread on the side of the column `side`. */
+int32_t reference_sided_limits(csv_row *row);
+
 /* The exact number of a column; 0/0 for an empty cell. */
 int32_t reference_number(csv_row *row, const char *column, threadcalc_ratio_t *number);
 

@@ -152,6 +152,12 @@ void reference_limits(void)
 {
     csv_run("limits_metric", size_limits);
     csv_run("limits_unified", size_limits);
+    csv_run("limits_acme", reference_sided_limits);
+    csv_run("limits_buttress", reference_sided_limits);
+    csv_run("limits_j", reference_sided_limits);
+    csv_run("limits_not_read", reference_sided_limits);
+    csv_run("limits_trapezoidal", reference_sided_limits);
+    csv_run("limits_wire_insert", reference_sided_limits);
     csv_run("engagement", engagement);
     csv_run("starting_strength", starting_strength);
 }

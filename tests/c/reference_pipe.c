@@ -48,7 +48,7 @@ static int32_t pipe(csv_row *row)
     return status;
 }
 
-static int32_t pipe_limits(csv_row *row)
+int32_t reference_sided_limits(csv_row *row)
 {
     threadcalc_thread_t thread;
     threadcalc_limits_t found;
@@ -135,7 +135,7 @@ static int32_t taper_depth(csv_row *row)
 void reference_pipes(void)
 {
     csv_run("pipe", pipe);
-    csv_run("pipe_limits", pipe_limits);
+    csv_run("pipe_limits", reference_sided_limits);
     csv_run("pipe_drill", pipe_drill);
     csv_run("taper_depth", taper_depth);
 }

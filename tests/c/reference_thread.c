@@ -129,6 +129,18 @@ static int32_t profile_unified(csv_row *row)
     return status;
 }
 
+static int32_t profile_trapezoidal(csv_row *row)
+{
+    threadcalc_profile_t profile;
+    const int32_t status = profile_of(row, &profile);
+    if (status == THREADCALC_STATUS_OK) {
+        csv_double(row, "pitch_diameter_mm", profile.pitch_diameter_mm);
+        csv_double(row, "minor_mm", profile.minor_mm);
+        csv_double(row, "external_minor_mm", profile.external_minor_mm);
+    }
+    return status;
+}
+
 void reference_threads(void)
 {
     csv_run("lead", lead);
@@ -136,5 +148,6 @@ void reference_threads(void)
     csv_run("designation", designation);
     csv_run("minor_limits", limits);
     csv_run("profile_metric", profile_metric);
+    csv_run("profile_trapezoidal", profile_trapezoidal);
     csv_run("profile_unified", profile_unified);
 }

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import threadcalc as tc
-from operations import given, in_unit, thread
+from operations import given, in_unit, pipe_limits, thread
 from table import Cells
 
 
@@ -30,6 +30,30 @@ def limits_metric(row: Cells) -> dict[str, object]:
 
 def limits_unified(row: Cells) -> dict[str, object]:
     return size_limits(row)
+
+
+def limits_acme(row: Cells) -> dict[str, object]:
+    return pipe_limits(row)
+
+
+def limits_buttress(row: Cells) -> dict[str, object]:
+    return pipe_limits(row)
+
+
+def limits_j(row: Cells) -> dict[str, object]:
+    return pipe_limits(row)
+
+
+def limits_not_read(row: Cells) -> dict[str, object]:
+    return pipe_limits(row)
+
+
+def limits_trapezoidal(row: Cells) -> dict[str, object]:
+    return pipe_limits(row)
+
+
+def limits_wire_insert(row: Cells) -> dict[str, object]:
+    return pipe_limits(row)
 
 
 def engagement(row: Cells) -> dict[str, object]:
@@ -172,8 +196,14 @@ OPERATIONS = (
     gear_fit,
     holder_clearance,
     holder_travel,
+    limits_acme,
+    limits_buttress,
+    limits_j,
     limits_metric,
+    limits_not_read,
+    limits_trapezoidal,
     limits_unified,
+    limits_wire_insert,
     motion,
     pattern_time,
     power,

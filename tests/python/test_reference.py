@@ -56,6 +56,11 @@ def profile_metric(row: Cells) -> dict[str, object]:
     return {column: getattr(found, column) for column in columns}
 
 
+def profile_trapezoidal(row: Cells) -> dict[str, object]:
+    found = thread(row).profile()
+    return {column: getattr(found, column) for column in ("pitch_diameter_mm", "minor_mm", "external_minor_mm")}
+
+
 def profile_unified(row: Cells) -> dict[str, object]:
     found = thread(row).profile()
     return {
@@ -124,6 +129,7 @@ OPERATIONS: dict[str, Callable[[Cells], dict[str, object]]] = {
         minor_limits,
         percent,
         profile_metric,
+        profile_trapezoidal,
         profile_unified,
         programmed_speed,
         read_number,

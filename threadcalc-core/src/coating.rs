@@ -140,7 +140,8 @@ impl Thread {
     ///
     /// # Errors
     /// Those of [`limits`](Self::limits); [`Code::DoesNotApply`] for Rp and NPSC, whose limits lie on both sides
-    /// of the basic size.
+    /// of the basic size; [`Code::NotSourced`] for holes of wire inserts and for other threads than M, UN, UNR and
+    /// pipe threads.
     ///
     /// # Example
     /// ```
@@ -159,6 +160,11 @@ impl Thread {
         if matches!(self.form(), Form::Rp | Form::Npsc) {
             return Err(Error::new(Code::DoesNotApply, Field::Form)
                 .hint_text("its limits lie on both sides of the basic size: there is no allowance"));
+        }
+        let read = matches!(self.form(), Form::Metric | Form::Unified | Form::UnifiedR) || self.form().is_pipe();
+        if self.is_wire_insert() || !read {
+            return Err(Error::new(Code::NotSourced, Field::Form)
+                .hint_text("whether a coating may use the allowance was read of M, UN and UNR"));
         }
         let limits = self.limits()?;
         let basic = self.basic_pitch_diameter_mm()?;

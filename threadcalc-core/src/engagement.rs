@@ -196,6 +196,10 @@ fn limits_of(thread: &Thread, side: Side) -> Result<Limits, Error> {
         return Err(Error::new(Code::DoesNotApply, Field::Form)
             .hint_text("a pipe thread seals or holds a fitting; this is about screws of M and UN"));
     }
+    if thread.is_wire_insert() || !(thread.form().is_metric() || thread.form().is_unified()) {
+        return Err(Error::new(Code::NotSourced, Field::Form)
+            .hint_text("the shear areas are those of screws of 60 degrees in their own hole, such as M and UN"));
+    }
     let limits = thread.limits()?;
     if thread.side() != Some(side) {
         return Err(Error::new(Code::Contradiction, Field::Side)

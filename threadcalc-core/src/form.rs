@@ -193,6 +193,12 @@ impl Form {
         matches!(self, Self::G | Self::R | Self::Rp | Self::Rc)
     }
 
+    /// Whether the standard sets the smallest minor diameter of the hole alone: a largest one that is not given has
+    /// then not been left unread.
+    pub(crate) const fn has_no_largest_minor(self) -> bool {
+        matches!(self, Self::Npsc)
+    }
+
     /// The side that the name alone says; a bare G is a tapped hole, an external one has a class.
     pub(crate) const fn side(self) -> Option<Side> {
         match self {

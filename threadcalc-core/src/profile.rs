@@ -137,8 +137,12 @@ pub(crate) fn acme_clearance(pitch: Length) -> Length {
 
 /// The basic major diameter of the hole that takes a wire insert, to the decimals of its standard.
 pub(crate) fn wire_insert_major(form: Form, nominal: Length, pitch: Length) -> Result<Length, Error> {
-    let larger = pitch.times(Length::parts(1_299_038_106, 1_000_000_000))?;
-    let exact = nominal.plus(larger)?;
+    wire_insert_diameter(form, nominal, pitch, 1_299_038_106)
+}
+
+/// A diameter of that hole so many 1e-9 pitches above the screw's, to the decimals of its standard.
+pub(crate) fn wire_insert_diameter(form: Form, nominal: Length, pitch: Length, above_e9: u32) -> Result<Length, Error> {
+    let exact = nominal.plus(pitch.times(Length::parts(above_e9, 1_000_000_000))?)?;
     if form.is_metric() {
         return exact.round_to(3, Rounding::HalfEven)?.to_length();
     }

@@ -90,7 +90,8 @@ pub unsafe extern "C" fn threadcalc_limits_before_coating(
 /// A quarter of the allowance on a 60 degree thread. The limits of such a class (6g, 2A) are those before
 /// coating; once coated, GO of the basic size and NOT GO of the class gauge it. An allowance that is not the
 /// coating's to use is kept by threadcalc_limits_before_coating.
-/// Errors: those of threadcalc_limits, does-not-apply (Rp and NPSC: no allowance).
+/// Errors: not-sourced for holes of wire inserts and other threads than M, UN, UNR and pipe threads, those of
+/// threadcalc_limits, does-not-apply (Rp and NPSC: no allowance).
 /// Source: ASME B1.1, section on coated threads, as ASTM F1941 quotes it; metric: ISO 965-1, from memory.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_thickest_coating_um(

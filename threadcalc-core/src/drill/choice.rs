@@ -172,6 +172,8 @@ fn nearest_by_rule(thread: &Thread, tap: Tap, stock: &Stock<'_>, limits: Option<
     let hole = thread.major_mm().minus(if tap == Tap::Cut { pitch } else { half()? })?;
     let (least, most) = match limits.map(|limits| limits.minor_mm) {
         Some((Some(least), Some(most))) => (Some(least), Some(most)),
+        Some((Some(least), None)) if stock.is_own() => (Some(least), Some(least.max(hole).plus(half()?)?)),
+        Some((Some(least), None)) => (Some(least), None),
         // Sets have a drill near every hole; a list may have none.
         _ if !stock.is_own() => (None, None),
         _ if tap == Tap::Form => {

@@ -173,7 +173,11 @@ impl<'a> Judge<'a> {
                 (WithinLimits::of(low <= drill && drill <= high), Some(left))
             }
             (_, _, Some(limits)) => (
-                limits.minor_holds(diameter).map_or(WithinLimits::DoesNotApply, WithinLimits::of),
+                match limits.minor_holds(diameter) {
+                    // Not below the smallest, and there is no largest.
+                    None if self.thread.form().has_no_largest_minor() => WithinLimits::Yes,
+                    holds => holds.map_or(WithinLimits::DoesNotApply, WithinLimits::of),
+                },
                 limits.minor_mm.1.map(|most| most.minus(diameter)).transpose()?,
             ),
         };
@@ -236,7 +240,7 @@ impl<'a> Judge<'a> {
 pub(super) struct LimitDoubts {
     class_assumed: bool,
     by_formula: bool,
-    /// Why there are no limits.
+    /// Why there are no limits, or not all.
     not_sourced: Option<&'static str>,
 }
 
@@ -272,9 +276,14 @@ pub(super) fn judging_limits(thread: &Thread, tap: Tap) -> Result<(Option<Limits
         doubts.not_sourced = Some("the class is of an external thread, whose limits are no hole's");
         return Ok((None, doubts));
     }
+    // A class of both sides is the hole's here.
+    let thread = if thread.side().is_none() { thread.with_side(Side::Internal)? } else { thread };
     match thread.limits() {
         Ok(limits) => {
             doubts.by_formula = limits.confidence == Confidence::Formula;
+            if limits.minor_mm.1.is_none() && !thread.form().has_no_largest_minor() {
+                doubts.not_sourced = Some("the largest minor diameter of this hole has not been read");
+            }
             Ok((Some(limits), doubts))
         }
         Err(error) if error.code() == Code::NotSourced => {

@@ -143,14 +143,17 @@ pub(crate) fn gauges_with(thread: &Thread, limits: Option<&Limits>) -> Result<Ga
     let medium = thread.medium_internal_class();
     let class_assumed = side == Side::Internal && thread.tolerance_class().is_none() && !medium.is_empty();
     let classed = if class_assumed { thread.with_class(medium.as_bytes())? } else { *thread };
+    // A class of both sides is that of the side that is gauged.
+    let classed = if classed.side().is_none() { classed.with_side(side)? } else { classed };
     let limits = match limits.map_or_else(|| classed.limits(), |limits| Ok(*limits)) {
         Ok(limits) => Some(limits),
         Err(error) if matches!(error.code(), Code::NotSourced | Code::ClassUnset) => None,
         Err(error) => return Err(error),
     };
     let held = if side == Side::Internal { of_hole(limits.as_ref()) } else { of_screw(limits.as_ref()) };
-    // What the standard sets no size for is no gauge; where no size is known at all, the kinds are.
-    let is_one = |gauge: &Gauge| limits.is_none() || gauge.pitch_diameter_mm.or(gauge.diameter_mm).is_some();
+    // What the standard sets no size for is no gauge; a size that has not been read takes none away.
+    let all = limits.is_none() || !thread.form().has_no_largest_minor();
+    let is_one = |gauge: &Gauge| all || gauge.pitch_diameter_mm.or(gauge.diameter_mm).is_some();
     let held = held.map(|gauge| Some(gauge).filter(is_one));
     Ok(Gauges { held, class_assumed, limits_source: limits.map(|limits| limits.source), ..none })
 }

@@ -216,13 +216,24 @@ fn confidence(printed: Option<Printed>) -> Confidence {
     if read { Confidence::Confirmed } else { Confidence::Rule }
 }
 
+/// The major diameter less a depth in 1e-8 pitches, in 1/10000 in.
+pub(super) fn diameter_less(thread: &Thread, depth_e8: i128) -> Result<i128, Error> {
+    let size = Size::of(thread)?;
+    size.less_depth(size.diameter_e4, depth_e8)
+}
+
+/// The basic pitch and minor diameters to 4 places, in 1/10000 in.
+pub(super) fn pitch_and_minor(thread: &Thread) -> Result<[i128; 2], Error> {
+    Ok([diameter_less(thread, PITCH_DEPTH_E8)?, diameter_less(thread, MINOR_DEPTH_E8)?])
+}
+
 fn no_tolerance(thread: &Thread) -> Error {
     Error::new(Code::NotSourced, Field::Pitch)
         .got(thread.pitch_mm().to_f64())
         .hint_text("the standard's rule leaves no tolerance at so fine a pitch")
 }
 
-fn inches(e4: i128) -> Result<Length, Error> {
+pub(super) fn inches(e4: i128) -> Result<Length, Error> {
     // 127/5 mm to the inch, so 127 / (2^4 × 5^5) mm to the 1/10000 in.
     let e4 = i64::try_from(e4).map_err(|_| OVERFLOW)?;
     Ok(Length::decimal_parts(e4.checked_mul(127).ok_or(OVERFLOW)?, 4, 5))

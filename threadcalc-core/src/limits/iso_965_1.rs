@@ -11,7 +11,7 @@ use crate::error::{Code, Error, Field};
 use crate::length::{Length, Rounding, divide};
 use crate::thread::Thread;
 
-const OVERFLOW: Error = Error::new(Code::Overflow, Field::Pitch);
+pub(super) const OVERFLOW: Error = Error::new(Code::Overflow, Field::Pitch);
 /// The pitches and, in micrometres, the largest diameter that the formulas are made for; the largest is
 /// the end of the last step of the edition of 1998.
 const FORMULA_PITCHES_MM: (Length, Length) = (Length::parts(1, 5), Length::integer(8));
@@ -100,7 +100,7 @@ impl Basic {
 }
 
 /// Micrometres, of a length that is a whole number of them.
-fn whole_um(length: Length) -> Option<i64> {
+pub(super) fn whole_um(length: Length) -> Option<i64> {
     let parts = 1000_i64.checked_div(length.denominator())?;
     (parts.checked_mul(length.denominator())? == 1000).then_some(())?;
     length.numerator().checked_mul(parts)
@@ -172,6 +172,15 @@ impl Taken {
 
 /// Limits of an M thread. The roots follow the position of the pitch diameter, the crests their own.
 pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
+    limits_with(thread, class, true)
+}
+
+/// The same for threads whose minor diameter is another one; none is given.
+pub(super) fn without_minor(thread: &Thread, class: &str) -> Result<Limits, Error> {
+    limits_with(thread, class, false)
+}
+
+fn limits_with(thread: &Thread, class: &str, minor: bool) -> Result<Limits, Error> {
     let unknown = Error::new(Code::UnknownClass, Field::ToleranceClass).hint_text("such as 6H or 5g6g");
     let (pitch, crest) = Grade::of_class(class).ok_or(unknown)?;
     let basic = Basic::of(thread)?;
@@ -187,11 +196,11 @@ pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
     };
     let pitch_diameter_mm = zone(basic.pitch_diameter_um, root_off, pitch_tolerance)?;
     let (major_mm, minor_mm) = if pitch.is_internal() {
-        let minor = zone(basic.minor_um, crest_off, taken.minor(&basic, crest))?;
+        let minor = if minor { zone(basic.minor_um, crest_off, taken.minor(&basic, crest))? } else { (None, None) };
         ((zone(basic.major_um, root_off, 0)?.0, None), minor)
     } else {
         let major = zone(basic.major_um, crest_off, taken.major(&basic, crest)?)?;
-        (major, (None, zone(basic.minor_um, root_off, 0)?.1))
+        (major, (None, if minor { zone(basic.minor_um, root_off, 0)?.1 } else { None }))
     };
     Ok(Limits {
         major_mm,
@@ -211,6 +220,6 @@ const fn source(least_sure: Confidence) -> &'static str {
     }
 }
 
-fn millimetres(um: i64) -> Length {
+pub(super) fn millimetres(um: i64) -> Length {
     Length::decimal_parts(um, 3, 3)
 }

@@ -1,10 +1,15 @@
 //! Limits of size: the standards' own rounded decimals.
 
+mod aerospace;
+mod asme_b18_29;
 mod asme_b1_1;
 mod asme_b1_1_minor;
 mod asme_b1_1_printed;
 mod asme_b1_20_1;
+mod asme_b1_5;
+mod asme_b1_9;
 mod iso_228_1;
+mod iso_2903;
 mod iso_965_1;
 mod iso_965_1_formula;
 #[cfg(test)]
@@ -36,6 +41,13 @@ named! {
 /// More than any thread engages, in mm.
 pub(crate) const LONGEST_ENGAGEMENT_MM: i64 = 10_000;
 
+impl Confidence {
+    /// The less sure of two.
+    const fn or_less_sure(self, other: Self) -> Self {
+        if self.number() < other.number() { other } else { self }
+    }
+}
+
 /// A pair of limits, smallest and largest; `None` where there is none.
 pub type Range = (Option<Length>, Option<Length>);
 
@@ -46,6 +58,10 @@ pub type Range = (Option<Length>, Option<Length>);
 /// (M), the maximum of the rounded root that ASME B1.1 gives as a reference (UN). NPSC and NPSM have the limits
 /// that their standard's tables give: of NPSC pitch diameter and smallest minor diameter, of NPSM pitch
 /// diameter and crests.
+///
+/// ACME has all six limits on both sides, Tr those of its screw. Not read, and `None` for that: the minor
+/// diameters of MJ and of the screw of UNJ; the largest minor diameter of the holes of UNJ and of wire inserts;
+/// the major diameter of a hole with a buttress thread.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct Limits {
@@ -66,12 +82,13 @@ pub struct Limits {
 }
 
 impl Limits {
-    /// Whether an exact diameter lies within the minor-diameter limits of an internal thread; `None` if there
-    /// is no smallest one. NPSC has no largest one.
+    /// Whether an exact diameter lies within the minor-diameter limits of an internal thread; `None` if that cannot
+    /// be said: there is no smallest one; or there is no largest (NPSC) or nobody has read it, and the diameter is
+    /// not below the smallest.
     #[must_use]
     pub fn minor_holds(&self, diameter_mm: Length) -> Option<bool> {
         let (low, high) = self.minor_mm;
-        Some(low? <= diameter_mm && high.is_none_or(|high| diameter_mm <= high))
+        if diameter_mm < low? { Some(false) } else { high.map(|high| diameter_mm <= high) }
     }
 }
 
@@ -79,32 +96,50 @@ impl Thread {
     /// The limits of size of the tolerance class.
     ///
     /// The class of M names pitch and crest diameter, `5g6g`, or both at once, `6g`; roots follow the
-    /// pitch diameter's position.
+    /// pitch diameter's position. A class of both sides, such as 2G of ACME, needs the side:
+    /// [`with_side`](Self::with_side).
+    ///
+    /// | thread | classes | sizes |
+    /// |---|---|---|
+    /// | M, MJ | all | 1 to 355 mm, pitches of 0.2 to 8 mm |
+    /// | UN, UNR, UNJ | all | all |
+    /// | wire insert in M, UN | 4H 5H 6H 4H5H, 2B 3B | as M, UN |
+    /// | Tr | 7e | over 5.6 to 45 mm, pitches of 1.5 to 5 mm, one start |
+    /// | ACME | 2G 3G 4G | 16 to 1 threads per inch, screws up to 4 3/4 in, one start |
+    /// | buttress | 2, the hole | 1/2 to 24 in, 20 to 1 threads per inch, one start |
+    /// | G, Rp, NPSC, NPSM | all | all; of NPSM what its table has |
     ///
     /// # Errors
     /// [`Code::ClassUnset`] without a class, where the thread needs one (an internal G, Rp and NPSC have
-    /// none); [`Code::UnknownClass`] for an external M class whose crest grade the standard does not have
-    /// (3, 5, 7, 9); [`Code::NotSourced`] for M outside 1 to 355 mm and pitches of 0.2 to 8 mm, for UN
-    /// pitches so fine that the rule leaves no tolerance, and for NPSF; [`Code::DoesNotApply`] for taper
-    /// threads, whose size is their depth: `gauge_tolerance_turns` of [`pipe`](Self::pipe), and
-    /// [`taper_depths`](crate::taper_depths).
+    /// none), and without a side, where the class is of both; [`Code::UnknownClass`] for an external M class whose
+    /// crest grade the standard does not have (3, 5, 7, 9); [`Code::NotSourced`] for all that is not in the table
+    /// above, the hint says what is, and for UN pitches so fine that the rule leaves no tolerance;
+    /// [`Code::DoesNotApply`] for taper threads, whose size is their depth: `gauge_tolerance_turns` of
+    /// [`pipe`](Self::pipe), and [`taper_depths`](crate::taper_depths).
     ///
     /// # Example
     /// ```
-    /// use threadcalc_core::Thread;
+    /// use threadcalc_core::{Length, Side, Thread};
     ///
     /// let minor = Thread::read(b"M8x1.25-6H")?.limits()?.minor_mm;
     /// assert_eq!(minor.0.map(|l| l.to_string()).as_deref(), Some("6.647"));
     /// assert_eq!(minor.1.map(|l| l.to_string()).as_deref(), Some("6.912"));
     /// let pitch = Thread::read(b"M8x1.25-6g")?.limits()?.pitch_diameter_mm;
     /// assert_eq!(pitch.0.map(|l| l.to_string()).as_deref(), Some("7.042"));
+    ///
+    /// let screw = Thread::read(b"1-5 ACME-2G")?.with_side(Side::External)?;
+    /// let pitch_in = screw.limits()?.pitch_diameter_mm.1.unwrap().over(Length::INCH)?;
+    /// assert_eq!(pitch_in.to_string(), "0.892");
     /// # Ok::<(), threadcalc_core::Error>(())
     /// ```
     ///
     /// # Source
     /// ISO 965-1:2013, tables, and its formulas outside them, with ISO 724; ASME B1.1-2003, formulas for
     /// limits of size, and its printed limits where they differ; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp);
-    /// ASME B1.20.1-1983, tables of NPSC and NPSM.
+    /// ASME B1.20.1-1983, tables of NPSC and NPSM; ISO 2903:2016 (Tr); ASME B1.5-1997 (ACME), its
+    /// allowances from the table of the centralizing classes, in part from memory; ASME B1.9-1973 (buttress);
+    /// ISO 5855-1:1999 (MJ); ASME B1.15-1995 and SAE AS8879D (UNJ); ASME B18.29.1-2010 and B18.29.2M-2005
+    /// (wire inserts), the tolerance by the screw's size from memory.
     pub fn limits(&self) -> Result<Limits, Error> {
         if self.form().is_pipe() {
             return pipe_limits(self);
@@ -112,12 +147,19 @@ impl Thread {
         let class = self.tolerance_class().ok_or(
             Error::new(Code::ClassUnset, Field::ToleranceClass).hint_text("write the class: M8x1.25-6H, 1/4-20 UNC-2B"),
         )?;
+        let class = class.as_str();
         match self.form() {
-            Form::Metric if !self.is_wire_insert() => iso_965_1::limits(self, class.as_str()),
-            Form::Unified | Form::UnifiedR if !self.is_wire_insert() => asme_b1_1::limits(self, class.as_str()),
-            _ => {
-                Err(Error::new(Code::NotSourced, Field::Form).hint_text("the limits of this thread have not been read"))
-            }
+            Form::Metric | Form::Unified if self.is_wire_insert() => asme_b18_29::limits(self, class),
+            _ if self.is_wire_insert() => Err(not_read("of holes for wire inserts those of M and UN have been read")),
+            Form::Metric => iso_965_1::limits(self, class),
+            Form::Unified | Form::UnifiedR => asme_b1_1::limits(self, class),
+            Form::MetricJ => aerospace::metric(self, class),
+            Form::UnifiedJ => aerospace::unified(self, class),
+            Form::Trapezoidal => iso_2903::limits(self, class),
+            Form::Acme => asme_b1_5::limits(self, class),
+            Form::Buttress | Form::PullButtress => asme_b1_9::limits(self, class),
+            Form::Miniature => Err(not_read("of S no limits have been read; ASME B1.10M's UNM has another height")),
+            _ => Err(not_read("the limits of this thread have not been read")),
         }
     }
 
@@ -186,6 +228,8 @@ impl Thread {
             Form::Npsc => Some(asme_b1_20_1::basic_pitch_diameter(self)?),
             Form::Rp => self.pipe()?.pitch_diameter_gauge_plane_mm,
             Form::UnifiedR => bare.with_class(b"3A")?.limits()?.pitch_diameter_mm.1,
+            Form::UnifiedJ => bare.with_class(b"3B")?.limits()?.pitch_diameter_mm.0,
+            Form::MetricJ => bare.with_class(b"6H")?.limits()?.pitch_diameter_mm.0,
             _ if class.is_empty() => bare.limits()?.pitch_diameter_mm.0,
             _ => bare.with_class(class.as_bytes())?.limits()?.pitch_diameter_mm.0,
         };
@@ -208,6 +252,27 @@ impl Thread {
         }
         thread.with_class(medium.as_bytes())
     }
+}
+
+const fn not_read(what: &'static str) -> Error {
+    Error::new(Code::NotSourced, Field::Form).hint_text(what)
+}
+
+/// The side, where the class is one of both.
+fn side_of(thread: &Thread) -> Result<Side, Error> {
+    thread.side().ok_or(
+        Error::new(Code::ClassUnset, Field::Side).hint_text("this class is of both sides: say internal or external"),
+    )
+}
+
+/// The sources of these threads say nothing of several starts.
+fn single_start(thread: &Thread) -> Result<(), Error> {
+    if thread.starts() == 1 {
+        return Ok(());
+    }
+    Err(Error::new(Code::NotSourced, Field::Starts)
+        .got(f64::from(thread.starts()))
+        .hint_text("of this thread the limits of one start have been read"))
 }
 
 fn pipe_limits(thread: &Thread) -> Result<Limits, Error> {

@@ -71,6 +71,10 @@ impl IsoTapClass {
     /// 2: +38 and +63 µm).
     pub fn pitch_diameter_mm(self, thread: &Thread) -> Result<(Length, Length), Error> {
         metric_only(thread)?;
+        if thread.is_wire_insert() {
+            return Err(Error::new(Code::NotSourced, Field::Form)
+                .hint_text("ISO 2857 is about the taps of M; those of holes for wire inserts have H limits"));
+        }
         let limits = thread.without_class().with_class(b"5H")?.limits()?.pitch_diameter_mm;
         let (Some(basic), Some(largest)) = limits else {
             return Err(Error::new(Code::NotSourced, Field::ToleranceClass)

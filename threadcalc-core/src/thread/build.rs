@@ -16,6 +16,11 @@ pub(crate) const LARGEST_DIAMETER_MM: i64 = 2000;
 const COARSEST: (i32, i32) = (5, 8);
 
 impl Thread {
+    /// The thread of the screw that goes into the insert, where this is the hole of one.
+    pub(crate) const fn screw_of_wire_insert(self) -> Self {
+        Self { wire_insert: false, major: self.nominal, ..self }
+    }
+
     /// An ISO metric thread, right hand, single start, from its diameter and pitch in millimetres.
     ///
     /// # Errors

@@ -1,9 +1,9 @@
 //! Limits of size among each other: ordered, nested by grade, and never overlapping across a fit.
 
 use proptest::prelude::*;
-use threadcalc_core::{Confidence, Form, Length, Limits, Range, Thread};
+use threadcalc_core::{Confidence, Form, Hand, Length, Limits, Range, Side, Thread};
 
-use crate::values::{config, thread};
+use crate::values::{config, parts, thread};
 
 fn limits(thread: &Thread, class: &str) -> Option<Limits> {
     thread.with_class(class.as_bytes()).ok().and_then(|thread| thread.limits().ok())
@@ -88,18 +88,134 @@ fn assert_of_unified(thread: &Thread) -> Result<(), TestCaseError> {
     Ok(())
 }
 
+/// A class of both sides, on one of them.
+fn sided(thread: &Thread, class: &str, side: Side) -> Option<Limits> {
+    let thread = thread.with_class(class.as_bytes()).and_then(|thread| thread.with_side(side)).ok()?;
+    thread.limits().ok()
+}
+
+fn assert_of_acme(thread: &Thread) -> Result<(), TestCaseError> {
+    const CLASSES: [&str; 3] = ["4G", "3G", "2G"];
+    let [holes, screws] = [Side::Internal, Side::External].map(|side| CLASSES.map(|class| sided(thread, class, side)));
+    for pair in holes.windows(2).chain(screws.windows(2)) {
+        let [Some(fine), Some(coarse)] = pair else { continue };
+        prop_assert!(width(fine.pitch_diameter_mm) < width(coarse.pitch_diameter_mm), "{}", thread);
+    }
+    for pair in holes.windows(2) {
+        let [Some(fine), Some(coarse)] = pair else { continue };
+        for (fine, coarse) in ranges(fine).into_iter().zip(ranges(coarse)) {
+            prop_assert!(within(fine, coarse), "{} {:?} in {:?}", thread, fine, coarse);
+        }
+    }
+    // Every screw goes into every hole, whatever the classes: each has an allowance.
+    for (hole, screw) in holes.iter().flatten().flat_map(|hole| screws.iter().flatten().map(move |s| (hole, s))) {
+        for (hole, screw) in ranges(hole).into_iter().zip(ranges(screw)) {
+            prop_assert!(screw.1 <= hole.0, "{}: {:?} {:?}", thread, screw, hole);
+        }
+        prop_assert!(screw.pitch_diameter_mm.1 < hole.pitch_diameter_mm.0, "{}", thread);
+    }
+    Ok(())
+}
+
+/// Screws of ISO 2903 leave the sizes of the profile at the crests and the deviation at the flanks.
+fn assert_of_trapezoidal(thread: &Thread) -> Result<(), TestCaseError> {
+    let Some(screw) = limits(thread, "7e") else { return Ok(()) };
+    let profile = thread.profile();
+    prop_assert_eq!(screw.major_mm.1, Some(thread.major_mm()));
+    let high = |range: Range| range.1.unwrap().to_f64();
+    prop_assert!((high(screw.minor_mm) - profile.external_minor_mm).abs() < 1e-9, "{}", thread);
+    prop_assert!(high(screw.pitch_diameter_mm) < profile.pitch_diameter_mm, "{}", thread);
+    prop_assert!(width(screw.pitch_diameter_mm) < width(screw.minor_mm), "{}", thread);
+    Ok(())
+}
+
+fn assert_of_larger_root(thread: &Thread) -> Result<(), TestCaseError> {
+    if thread.form() == Form::MetricJ {
+        for (internal, external) in [("4H5H", "4h6h"), ("4H6H", "4g6g"), ("6H", "6g")] {
+            assert_goes_in(thread, internal, external)?;
+        }
+        return assert_nested(thread, &["4H5H", "5H6H", "6H"]);
+    }
+    let (Some(hole), Some(screw)) = (limits(thread, "3B"), limits(thread, "3A")) else { return Ok(()) };
+    // 3A has no allowance: the flanks of the largest screw touch those of the smallest hole.
+    prop_assert_eq!(screw.pitch_diameter_mm.1, hole.pitch_diameter_mm.0, "{}", thread);
+    let coarser = limits(thread, "2B").unwrap();
+    prop_assert!(within(hole.pitch_diameter_mm, coarser.pitch_diameter_mm), "{}", thread);
+    Ok(())
+}
+
+/// The hole of an insert is the screw's hole, larger and no wider.
+fn assert_of_wire_insert(thread: &Thread) -> Result<(), TestCaseError> {
+    let classes: &[&str] = if thread.form() == Form::Metric { &["4H", "5H", "6H"] } else { &["3B", "2B"] };
+    // Of one start, and internal or of no side yet.
+    let Ok(hole) = thread.with_wire_insert() else { return Ok(()) };
+    for class in classes {
+        let (Some(own), Some(of_screw)) = (limits(&hole, class), limits(thread, class)) else { continue };
+        prop_assert_eq!(width(own.pitch_diameter_mm), width(of_screw.pitch_diameter_mm), "{} {}", hole, class);
+        prop_assert!(own.minor_mm.0 > Some(thread.major_mm()), "{} the screw passes", hole);
+    }
+    assert_nested(&hole, classes)
+}
+
+fn assert_of_buttress(thread: &Thread) -> Result<(), TestCaseError> {
+    let (bare, sided) = (sided(thread, "2", Side::Internal), limits(thread, "2B"));
+    prop_assert_eq!(bare, sided, "{}", thread);
+    if let Some(hole) = sided {
+        prop_assert_eq!(width(hole.pitch_diameter_mm), width(hole.minor_mm), "{}", thread);
+    }
+    Ok(())
+}
+
+fn assert_of_family(thread: &Thread) -> Result<(), TestCaseError> {
+    match thread.form() {
+        Form::Metric => {
+            assert_of_wire_insert(thread)?;
+            assert_of_metric(thread)
+        }
+        Form::Unified => {
+            assert_of_wire_insert(thread)?;
+            assert_of_unified(thread)
+        }
+        Form::Acme => assert_of_acme(thread),
+        Form::Trapezoidal => assert_of_trapezoidal(thread),
+        Form::MetricJ | Form::UnifiedJ => assert_of_larger_root(thread),
+        Form::Buttress | Form::PullButtress => assert_of_buttress(thread),
+        _ => Ok(()),
+    }
+}
+
+/// How sure limits are, from what was read and what was not.
+#[test]
+fn confidence_says_what_was_read() {
+    use Confidence::{Confirmed, Memory, Rule};
+    for (text, side, confidence) in [
+        ("1-5 ACME-2G", Some(Side::External), Rule),
+        ("1 3/4-4 ACME-2G", Some(Side::External), Memory),
+        ("1-5 ACME-3G", Some(Side::External), Memory),
+        ("1-5 ACME-3G", Some(Side::Internal), Rule),
+        ("3/8-12 ACME-2G", Some(Side::Internal), Memory),
+        ("Tr10x2-7e", None, Confirmed),
+        ("Tr8x1.5-7e", None, Memory),
+        ("2-12 BUTT-2B", None, Rule),
+        ("MJ6x1-4g6g", None, Rule),
+        ("1/4-28 UNJF-3B", None, Rule),
+        ("1/4-20 STI-2B", None, Memory),
+        ("M6x1 STI-5H", None, Memory),
+    ] {
+        let thread = Thread::read(text.as_bytes()).unwrap();
+        let thread = side.map_or(thread, |side| thread.with_side(side).unwrap());
+        assert_eq!(thread.limits().map(|limits| limits.confidence), Ok(confidence), "{text} {side:?}");
+    }
+}
+
 #[test]
 fn every_standard_thread_is_nested_and_goes_together() {
     let mut sure = std::collections::BTreeMap::new();
     for thread in threadcalc_core::standard_threads(None, None) {
-        match thread.form() {
-            Form::Metric => {
-                assert_of_metric(&thread).unwrap();
-                let confidence = limits(&thread, "6H").map(|limits| limits.confidence.name());
-                *sure.entry(confidence).or_insert(0) += 1;
-            }
-            Form::Unified => assert_of_unified(&thread).unwrap(),
-            _ => {}
+        assert_of_family(&thread).unwrap();
+        if thread.form() == Form::Metric {
+            let confidence = limits(&thread, "6H").map(|limits| limits.confidence.name());
+            *sure.entry(confidence).or_insert(0) += 1;
         }
     }
     // Every M thread of ISO 261 has 6H limits, nearly all of cells that something confirms.
@@ -113,16 +229,34 @@ proptest! {
 
     #[test]
     fn any_thread_is_nested_and_goes_together(thread in thread()) {
-        match thread.form() {
-            Form::Metric => assert_of_metric(&thread)?,
-            Form::Unified => assert_of_unified(&thread)?,
-            _ => {}
+        assert_of_family(&thread)?;
+    }
+
+    #[test]
+    fn any_size_of_a_family_is_nested_and_goes_together(
+        size in parts(1..=3_840, 160), per_inch in parts(1..=400, 10), millimetres in parts(56..=450, 10),
+        pitch in parts(3..=12, 2)
+    ) {
+        let inch = per_inch.is_positive().then(|| Length::INCH.over(per_inch).unwrap());
+        let inches = size.times(Length::INCH).unwrap();
+        for (form, diameter, pitch) in [
+            (Form::Acme, inches, inch),
+            (Form::UnifiedJ, inches, inch),
+            (Form::Buttress, inches, inch),
+            (Form::PullButtress, inches, inch),
+            (Form::MetricJ, millimetres, Some(pitch)),
+            (Form::Trapezoidal, millimetres, Some(pitch)),
+        ] {
+            let Some(pitch) = pitch else { continue };
+            if let Ok(thread) = Thread::from_parts(form, diameter, pitch, 1, Hand::Right, None, b"") {
+                assert_of_family(&thread)?;
+            }
         }
     }
 
     #[test]
     fn hand_and_starts_leave_the_limits(thread in thread(), starts in 1..=12_i64) {
-        if !thread.form().is_pipe() {
+        if matches!(thread.form(), Form::Metric | Form::Unified | Form::UnifiedR) {
             let other = thread.with_starts(starts).unwrap().with_hand(threadcalc_core::Hand::Left);
             prop_assert_eq!(thread.limits(), other.limits());
         }

@@ -68,37 +68,63 @@ fn assert_reads_back(thread: &Thread) -> Result<(), TestCaseError> {
     Ok(())
 }
 
+/// Which ends of the minor diameter's limits a thread has.
+fn minor_ends(thread: &Thread) -> (bool, bool) {
+    let external = thread.side() == Some(Side::External);
+    match thread.form() {
+        Form::MetricJ => (false, false),
+        Form::UnifiedJ => (!external, false),
+        _ if thread.is_wire_insert() => (true, false),
+        Form::Trapezoidal | Form::Acme | Form::Buttress | Form::PullButtress => (true, true),
+        _ => (!external, true),
+    }
+}
+
 fn assert_limits(thread: &Thread) -> Result<(), TestCaseError> {
     let Ok(limits) = thread.limits() else { return Ok(()) };
-    let (major, pitch) = (limits.major_mm, limits.pitch_diameter_mm);
-    if thread.side() == Some(Side::External) {
-        prop_assert!(major.0 < major.1 && pitch.0 < pitch.1 && pitch.1 < major.1, "{}", thread);
-        prop_assert!(limits.minor_mm.0.is_none() && limits.minor_mm.1 < pitch.1, "{}", thread);
-        return Ok(());
-    }
+    let (major, pitch, minor) = (limits.major_mm, limits.pitch_diameter_mm, limits.minor_mm);
     if matches!(thread.form(), Form::Npsc | Form::Npsm) {
         // Around or above E1, with no major diameter; NPSC has no largest minor one.
-        let low = limits.minor_mm.0.unwrap();
+        let low = minor.0.unwrap();
         prop_assert!(major == (None, None) && Some(low) < pitch.0 && pitch.0 < pitch.1, "{}", thread);
-        prop_assert_eq!(limits.minor_mm.1.is_none(), thread.form() == Form::Npsc, "{}", thread);
-        prop_assert!(limits.minor_mm.1.is_none_or(|high| low < high && Some(high) < pitch.0), "{}", thread);
+        prop_assert_eq!(minor.1.is_none(), thread.form() == Form::Npsc, "{}", thread);
+        prop_assert!(minor.1.is_none_or(|high| low < high && Some(high) < pitch.0), "{}", thread);
         prop_assert_eq!(limits.minor_holds(low), Some(true), "{}", thread);
         return Ok(());
     }
-    let (Some(low), Some(high)) = limits.minor_mm else { return Err(TestCaseError::fail("no minor limits")) };
-    prop_assert!(low < high && Some(low) < pitch.0 && pitch.0 < major.0 && pitch.0 < pitch.1, "{}", thread);
+    prop_assert_eq!((minor.0.is_some(), minor.1.is_some()), minor_ends(thread), "{}", thread);
+    let ordered = |range: threadcalc_core::Range| range.0.zip(range.1).is_none_or(|(low, high)| low < high);
+    prop_assert!(ordered(major) && ordered(minor) && pitch.0 < pitch.1, "{}", thread);
+    if thread.side() == Some(Side::External) {
+        prop_assert!(major.0 < major.1 && pitch.1 < major.1 && minor.1 < pitch.1, "{}", thread);
+        return Ok(());
+    }
+    let has_major = !matches!(thread.form(), Form::Buttress | Form::PullButtress);
+    prop_assert_eq!(major.0.is_some(), has_major, "{}", thread);
+    prop_assert!(minor.0 < pitch.0 && (pitch.0 < major.0 || !has_major), "{}", thread);
+    let Some(low) = minor.0 else { return Ok(()) };
     let unit = Length::new(1, 10_i64.pow(limits.decimals.into())).unwrap().times(limits.native_unit.in_mm()).unwrap();
     // Half of the third decimal, and for Unified the size and the height rounded to 4 places before;
     // twice the rounded height for G; Rp lies around its basic size; G positions lie above theirs.
-    let low_mm = if thread.form() == Form::Rp { (low.to_f64() + high.to_f64()) / 2.0 } else { low.to_f64() };
+    let low_mm = match (thread.form(), minor.1) {
+        (Form::Rp, Some(high)) => (low.to_f64() + high.to_f64()) / 2.0,
+        _ => low.to_f64(),
+    };
     let above =
         if thread.form() == Form::Metric { major.0.unwrap().to_f64() - thread.major_mm().to_f64() } else { 0.0 };
     let off = (low_mm - above - thread.profile().minor_mm).abs() / limits.native_unit.in_mm().to_f64();
-    prop_assert!(off <= if thread.form() == Form::Unified { 0.000_6 } else { 0.001_1 }, "{} is {} off", thread, off);
-    for (diameter, held) in
-        [(low, true), (high, true), (low.minus(unit).unwrap(), false), (high.plus(unit).unwrap(), false)]
-    {
-        prop_assert_eq!(limits.minor_holds(diameter), Some(held), "{} {}", thread, diameter);
+    let most = match thread.form() {
+        Form::Unified => 0.000_6,
+        form if form.is_inch() && !form.is_pipe() => 0.000_15,
+        _ => 0.001_1,
+    };
+    prop_assert!(off <= most, "{} is {} off", thread, off);
+    prop_assert_eq!(limits.minor_holds(low.minus(unit).unwrap()), Some(false), "{}", thread);
+    // Nobody can say so where the largest is not known.
+    prop_assert_eq!(limits.minor_holds(low), minor.1.map(|_| true), "{}", thread);
+    if let Some(high) = minor.1 {
+        prop_assert_eq!(limits.minor_holds(high), Some(true), "{}", thread);
+        prop_assert_eq!(limits.minor_holds(high.plus(unit).unwrap()), Some(false), "{}", thread);
     }
     Ok(())
 }
@@ -137,6 +163,12 @@ fn every_standard_thread_reads_back() {
             for hand in [Hand::Right, Hand::Left] {
                 assert_reads_back(&thread.with_hand(hand)).unwrap();
                 assert_limits(&thread.with_hand(hand)).unwrap();
+            }
+            for sided in [Side::Internal, Side::External].map(|side| thread.with_side(side)).into_iter().flatten() {
+                assert_limits(&sided).unwrap();
+            }
+            if let Ok(hole) = thread.with_wire_insert() {
+                assert_limits(&hole).unwrap();
             }
         }
         count += 1;

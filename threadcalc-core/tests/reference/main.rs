@@ -7,6 +7,7 @@ mod cutting;
 mod cycles;
 mod depths;
 mod drilling;
+mod families;
 mod gauging;
 mod jobs;
 mod lengths;

@@ -1,6 +1,6 @@
 //! Pipe threads: dimensions, limits, drills and the depths of tapers.
 
-use crate::table::{Got, Row, Table};
+use crate::table::{Got, Results, Row, Table};
 use crate::texts::ids;
 use crate::{Failure, basis, in_unit, job_with, number, optional_number, six_limits, tap, thread};
 use threadcalc_core::{Length, Side, TapDrillRequest, TaperDepthRequest, Thread, tap_drill, taper_depths};
@@ -35,9 +35,14 @@ fn gives_pipe_dimensions() {
     });
 }
 
+/// The limits of the side that the caller says.
+pub fn sided_limits(row: Row<'_>) -> Result<Results, Failure> {
+    six_limits(row, &sided(row)?.limits()?)
+}
+
 #[test]
 fn gives_pipe_limits() {
-    Table::open("pipe_limits").check(|row| six_limits(row, &sided(row)?.limits()?));
+    Table::open("pipe_limits").check(sided_limits);
 }
 
 #[test]

@@ -370,21 +370,32 @@ class Thread:
     def limits(self) -> Limits:
         """The limits of size of the tolerance class, the standard's own rounded decimals.
 
+        Beside M, UN, G, Rp, NPSC and NPSM: MJ and UNJ, holes for wire inserts in M and UN, Tr 7e (over 5.6 to 45 mm,
+        pitches of 1.5 to 5 mm), ACME 2G 3G 4G of one start, holes with buttress threads of class 2. A limit
+        that has not been read is None: the minor diameters of MJ and of UNJ's screw, the largest of UNJ's
+        hole and of a wire insert's, the major diameter of a buttress hole.
+
         Raises:
             ThreadcalcError: ``class-unset`` without a class, where the thread needs one (an
-                internal G, Rp and NPSC have none); ``unknown-class`` for an external M class whose crest
-                grade does not exist; ``not-sourced`` for M outside 1 to 355 mm and pitches of 0.2 to
-                8 mm, for UN pitches too fine for the rule, and for NPSF; ``does-not-apply`` for taper
-                threads, which are gauged by turns: ``pipe().gauge_tolerance_turns`` and
-                :func:`taper_depths`.
+                internal G, Rp and NPSC have none), and without a side for a class of both, such as 2G;
+                ``unknown-class`` for an external M class whose crest grade does not exist;
+                ``not-sourced`` for what has not been read, with a hint at what has: M outside 1 to 355
+                mm and pitches of 0.2 to 8 mm, UN pitches too fine for the rule, NPSF and other families
+                and classes; ``does-not-apply`` for taper threads, which are gauged by turns:
+                ``pipe().gauge_tolerance_turns`` and :func:`taper_depths`.
 
         >>> low, high = Thread("M8x1.25-6H").limits().minor_mm
         >>> float(low), float(high)
         (6.647, 6.912)
+        >>> screw = Thread("1-5 ACME-2G").with_side("external")
+        >>> [float(end / Fraction("25.4")) for end in screw.limits().pitch_diameter_mm]
+        [0.8726, 0.892]
 
         Source: ISO 965-1:2013, tables, and its formulas outside them; ASME B1.1-2003, formulas, and
         its printed limits where they differ; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME
-        B1.20.1-1983, tables of NPSC and NPSM.
+        B1.20.1-1983, tables of NPSC and NPSM; ISO 2903:2016 (Tr); ASME B1.5-1997 (ACME); ASME B1.9-1973
+        (buttress); ISO 5855-1:1999 (MJ); ASME B1.15-1995 and SAE AS8879D (UNJ); ASME B18.29.1-2010 and
+        B18.29.2M-2005 (wire inserts).
         """
     def limits_at(self, length_mm: _Exact) -> Limits:
         """The limits of size of the tolerance class where this much of a Unified thread engages.
@@ -458,7 +469,8 @@ class Thread:
 
         Raises:
             ThreadcalcError: those of ``limits``; ``does-not-apply`` for Rp and NPSC, whose limits lie on both
-                sides of the basic size.
+                sides of the basic size; ``not-sourced`` for holes of wire inserts and other threads than
+                M, UN, UNR and pipe threads.
 
         >>> float(Thread("M8-6g").thickest_coating_um())
         7.0
