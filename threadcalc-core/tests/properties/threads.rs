@@ -89,7 +89,14 @@ fn assert_limits(thread: &Thread) -> Result<(), TestCaseError> {
         prop_assert!(major == (None, None) && Some(low) < pitch.0 && pitch.0 < pitch.1, "{}", thread);
         prop_assert_eq!(minor.1.is_none(), thread.form() == Form::Npsc, "{}", thread);
         prop_assert!(minor.1.is_none_or(|high| low < high && Some(high) < pitch.0), "{}", thread);
-        prop_assert_eq!(limits.minor_holds(low), Some(true), "{}", thread);
+        let said = if minor.1.is_none() { None } else { Some(true) };
+        prop_assert_eq!(limits.minor_holds(low), said, "{}", thread);
+        prop_assert_eq!(
+            limits.minor_holds(low.minus(Length::new(1, 1000).unwrap()).unwrap()),
+            Some(false),
+            "{}",
+            thread
+        );
         return Ok(());
     }
     prop_assert_eq!((minor.0.is_some(), minor.1.is_some()), minor_ends(thread), "{}", thread);
