@@ -1517,6 +1517,16 @@
 #define THREADCALC_FIELD_THICKEST_UM 193
 
 /**
+ * Short, normal or long engagement.
+ */
+#define THREADCALC_FIELD_GROUP 194
+
+/**
+ * What a thread is for: fine, medium or coarse.
+ */
+#define THREADCALC_FIELD_QUALITY 195
+
+/**
  * The unit before any units code.
  */
 #define THREADCALC_FIELD_DIALECT_UNITS_DEFAULT 200
@@ -3384,6 +3394,46 @@
 /**
  * Not given.
  */
+#define THREADCALC_ENGAGEMENT_GROUP_UNSET 0
+
+/**
+ * Short, S.
+ */
+#define THREADCALC_ENGAGEMENT_GROUP_S 1
+
+/**
+ * Normal, N: what the classes of tolerance are made for.
+ */
+#define THREADCALC_ENGAGEMENT_GROUP_N 2
+
+/**
+ * Long, L.
+ */
+#define THREADCALC_ENGAGEMENT_GROUP_L 3
+
+/**
+ * Not given.
+ */
+#define THREADCALC_FIT_QUALITY_UNSET 0
+
+/**
+ * Precision threads, where the fit may vary little.
+ */
+#define THREADCALC_FIT_QUALITY_FINE 1
+
+/**
+ * General use.
+ */
+#define THREADCALC_FIT_QUALITY_MEDIUM 2
+
+/**
+ * Where threads are hard to make: hot rolled bars, long blind holes.
+ */
+#define THREADCALC_FIT_QUALITY_COARSE 3
+
+/**
+ * Not given.
+ */
 #define THREADCALC_PROPERTY_CLASS_UNSET 0
 
 /**
@@ -4163,7 +4213,7 @@ typedef struct {
 } threadcalc_coating_growth_t;
 
 /**
- * Smallest and largest size in mm, exact; 0/0 where the standard sets none. Frozen.
+ * Smallest and largest size in mm, exact; 0/0 where the standard sets none or it has not been read. Frozen.
  */
 typedef struct {
     /**
@@ -5211,6 +5261,42 @@ typedef struct {
      */
     char source[96];
 } threadcalc_starting_strength_t;
+
+/**
+ * How long a metric thread engages, beside its diameter and pitch.
+ */
+typedef int32_t threadcalc_engagement_group_kind;
+
+/**
+ * Lengths of normal engagement of one diameter and pitch in mm, exact, and the group of a length. Frozen.
+ */
+typedef struct {
+    /**
+     * Normal is longer than this; up to this it is short.
+     */
+    threadcalc_ratio_t normal_over_mm;
+    /**
+     * Normal is up to this; more is long.
+     */
+    threadcalc_ratio_t normal_to_mm;
+    /**
+     * The group of the length that was asked for.
+     */
+    threadcalc_engagement_group_kind group;
+    /**
+     * How sure the lengths are.
+     */
+    threadcalc_confidence confidence;
+    /**
+     * Standard, edition and table or rule.
+     */
+    char source[96];
+} threadcalc_engagement_lengths_t;
+
+/**
+ * What a thread is for, where a class is recommended.
+ */
+typedef int32_t threadcalc_fit_quality;
 
 /**
  * What a feed is made of. Begin with THREADCALC_FEED_REQUEST_INIT.
@@ -7299,7 +7385,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_limits_before_coatin
  * A quarter of the allowance on a 60 degree thread. The limits of such a class (6g, 2A) are those before
  * coating; once coated, GO of the basic size and NOT GO of the class gauge it. An allowance that is not the
  * coating's to use is kept by threadcalc_limits_before_coating.
- * Errors: those of threadcalc_limits, does-not-apply (Rp and NPSC: no allowance).
+ * Errors: not-sourced for holes of wire inserts and other threads than M, UN, UNR and pipe threads, those of
+ * threadcalc_limits, does-not-apply (Rp and NPSC: no allowance).
  * Source: ASME B1.1, section on coated threads, as ASTM F1941 quotes it; metric: ISO 965-1, from memory.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thickest_coating_um(
@@ -7679,6 +7766,63 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_starting_part_streng
     threadcalc_material material,
     threadcalc_starting_strength_t *found,
     size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * Whether a length of engagement is short, normal or long for a metric thread. found_size is
+ * sizeof(threadcalc_engagement_lengths_t).
+ *
+ * The standard's table, and where it has nothing its formula, 2.24 P d^0.2 and 6.7 P d^0.2 with the smallest
+ * diameter of the thread's step, to 0.01 mm: the confidence says so. The limits of size of a class are the same
+ * for every group: what changes is the class that is recommended, threadcalc_recommended_class.
+ * Errors: missing, out-of-range (0 to 10000 mm), does-not-apply (threads other than ISO metric M),
+ * not-sourced (outside 1 to 355 mm and pitches of 0.2 to 8 mm), those of threadcalc_thread_write, structure-size.
+ * Source: ISO 965-1, table of lengths of engagement; the formula from memory.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_engagement_group(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *length_mm,
+    threadcalc_engagement_lengths_t *found,
+    size_t found_size,
+    threadcalc_error_t *error);
+
+/**
+ * The class of tolerance of metric threads that is recommended for a group of engagement: position H inside, h for
+ * fine and g for other external threads; the empty text where there is none (short and coarse). At most 5 bytes.
+ *
+ * Up to 1.4 mm the medium class of normal engagement is 5H and 6h.
+ * Errors: missing, unknown-value, buffer-too-short.
+ * Source: ISO 965-1, recommended classes, from memory; the grades of internal threads as tap makers print them.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_recommended_class(
+    threadcalc_side side,
+    threadcalc_engagement_group_kind group,
+    threadcalc_fit_quality quality,
+    char *text,
+    size_t capacity,
+    size_t *needed,
+    threadcalc_error_t *error);
+
+/**
+ * The limits of size of the tolerance class where this much of a Unified thread engages. limits_size is
+ * sizeof(threadcalc_limits_t).
+ *
+ * The tolerance of the pitch diameter counts with the length of engagement LE: 0.0015 D^(1/3) +
+ * 0.0015 sqrt(LE) + 0.015 P^(2/3) of 2A, in inches. The standard's tables, and threadcalc_limits, take LE = D for
+ * UNC, UNF, 4-UN, 6-UN and 8-UN and hold up to 1.5 D; for the others LE = 9 P, and they hold from 5 P to 15 P.
+ * The source says whether they hold for this length. Only the far limit of the pitch diameter moves; a drawing
+ * that wants other limits than those of the tables gives them itself. Threads of other standards have the limits
+ * of threadcalc_limits at every length.
+ * Errors: missing, out-of-range (0 to 10000 mm), not-sourced for UNJ and for inch holes of wire inserts, those of
+ * threadcalc_limits.
+ * Source: ASME B1.1-2003, formulas for limits of size; for which lengths the tables hold, and that the allowance
+ * stays, from memory.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_limits_at(
+    const threadcalc_thread_t *thread,
+    const threadcalc_ratio_t *length_mm,
+    threadcalc_limits_t *limits,
+    size_t limits_size,
     threadcalc_error_t *error);
 
 /**
@@ -8152,11 +8296,16 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_judge_drill(
 /**
  * The limits of size of the thread's tolerance class. limits_size is sizeof(threadcalc_limits_t).
  *
- * Errors: class-unset, not-sourced (the standard's values have not been read), does-not-apply (a taper
- * thread is gauged by turns: see threadcalc_pipe, threadcalc_taper_depths), those of
- * threadcalc_thread_write, structure-size.
+ * Beside M, UN, G, Rp, NPSC and NPSM: MJ and UNJ (minor diameters not read but the smallest of UNJ's hole), holes for wire
+ * inserts in M and UN (largest minor diameter not read), Tr 7e, ACME 2G 3G 4G of one start, holes with buttress
+ * threads of class 2 (major diameter not read). A limit that has not been read is 0/0.
+ *
+ * Errors: class-unset (no class; or a class of both sides, such as 2G, without a side), not-sourced (the
+ * standard's values have not been read; the hint says which have), does-not-apply (a taper thread is gauged by
+ * turns: see threadcalc_pipe, threadcalc_taper_depths), those of threadcalc_thread_write, structure-size.
  * Source: ISO 965-1:2013; ASME B1.1-2003; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME B1.20.1-1983 (NPSC,
- * NPSM). The structure says which.
+ * NPSM); ISO 2903:2016; ASME B1.5-1997; ASME B1.9-1973; ISO 5855-1:1999; ASME B1.15-1995 and SAE AS8879D; ASME B18.29.1-2010 and B18.29.2M-2005. The
+ * structure says which.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_limits(
     const threadcalc_thread_t *thread,
@@ -8345,6 +8494,11 @@ THREADCALC_API const char *THREADCALC_CALL threadcalc_version(void);
  * "screw", "external", "internal". Never NULL.
  */
 THREADCALC_API const char *THREADCALC_CALL threadcalc_weakest_name(int32_t weakest);
+
+/**
+ * "S", "N", "L". Never NULL.
+ */
+THREADCALC_API const char *THREADCALC_CALL threadcalc_engagement_group_name(int32_t group);
 
 /**
  * "8.8", "10.9". Never NULL.
