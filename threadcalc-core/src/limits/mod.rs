@@ -179,7 +179,8 @@ impl Thread {
     /// class is recommended for a long or short one: [`engagement_group`](crate::engagement_group).
     ///
     /// # Errors
-    /// [`Code::OutOfRange`] for a length outside 0 to 10 000 mm; those of [`limits`](Self::limits).
+    /// [`Code::OutOfRange`] for a length outside 0 to 10 000 mm; [`Code::NotSourced`] for UNJ and for inch holes of
+    /// wire inserts; those of [`limits`](Self::limits).
     ///
     /// # Example
     /// ```
@@ -199,6 +200,10 @@ impl Thread {
         match (self.form(), self.tolerance_class()) {
             (Form::Unified | Form::UnifiedR, Some(class)) if !self.is_wire_insert() => {
                 asme_b1_1::limits_at(self, class.as_str(), length_mm)
+            }
+            (Form::Unified | Form::UnifiedJ, Some(_)) => {
+                Err(not_read("what another length does to UNJ and to holes for wire inserts has not been read")
+                    .about(Field::EngagementLength))
             }
             _ => self.limits(),
         }

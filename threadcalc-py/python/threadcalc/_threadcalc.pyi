@@ -411,7 +411,8 @@ class Thread:
         for a long or short one: :func:`engagement_group`.
 
         Raises:
-            ThreadcalcError: ``out-of-range`` for a length outside 0 to 10 000 mm; those of ``limits``.
+            ThreadcalcError: ``out-of-range`` for a length outside 0 to 10 000 mm; ``not-sourced`` for UNJ and for
+                inch holes of wire inserts; those of ``limits``.
 
         >>> low, high = Thread("1/2-13 UNC-3A").limits_at("25.4").pitch_diameter_mm
         >>> float(low / Fraction("25.4")), float(high / Fraction("25.4"))
