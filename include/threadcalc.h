@@ -7814,7 +7814,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_recommended_class(
  * The source says whether they hold for this length. Only the far limit of the pitch diameter moves; a drawing
  * that wants other limits than those of the tables gives them itself. Threads of other standards have the limits
  * of threadcalc_limits at every length.
- * Errors: missing, out-of-range (0 to 10000 mm), those of threadcalc_limits.
+ * Errors: missing, out-of-range (0 to 10000 mm), not-sourced for UNJ and for inch holes of wire inserts, those of
+ * threadcalc_limits.
  * Source: ASME B1.1-2003, formulas for limits of size; for which lengths the tables hold, and that the allowance
  * stays, from memory.
  */
