@@ -73,12 +73,12 @@ static void of_texts(void)
 
 static void of_lists(void)
 {
-    static threadcalc_thread_t threads[1024];
+    static threadcalc_thread_t threads[4096];
     static threadcalc_drill_t drills[1024];
     threadcalc_finding_t findings[8];
     threadcalc_thread_t special;
     size_t exact = 0, count = 0;
-    CHECK(threadcalc_standard_threads(0, 0, NULL, 0, &exact, NULL) == IS_SHORT && exact > 1 && exact < 1024);
+    CHECK(threadcalc_standard_threads(0, 0, NULL, 0, &exact, NULL) == IS_SHORT && exact > 1 && exact < 4096);
     REFUSED(IS_SHORT, threads, threadcalc_standard_threads(0, 0, threads, exact - 1, &count, NULL));
     CHECK(count == exact);
     CHECK(threadcalc_standard_threads(0, 0, threads, exact, &count, NULL) == OK && count == exact);

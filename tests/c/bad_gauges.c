@@ -37,7 +37,7 @@ static void of_gauges(void)
     CHECK(bad_input_untouched((const unsigned char *)&set + half, sizeof set - half));
     CHECK(threadcalc_gauges(&thread, &set, sizeof set, NULL) == OK);
     CHECK(strncmp(set.limits_source, "ISO 965-1", 9) == 0);
-    CHECK(threadcalc_thread_read(TEXT("1/2-14 NPSC"), &hole, NULL) == OK);
+    CHECK(threadcalc_thread_read(TEXT("1/2-14 NPSF"), &hole, NULL) == OK);
     CHECK(threadcalc_gauges(&hole, &set, sizeof set, NULL) == OK && set.limits_source[0] == '\0');
     REFUSED(IS_NULL, rule, threadcalc_not_go_rule(NULL, &rule, sizeof rule, NULL));
     CHECK(threadcalc_not_go_rule(&thread, NULL, sizeof rule, NULL) == IS_NULL);

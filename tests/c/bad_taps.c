@@ -236,7 +236,7 @@ static void of_members(void)
     REFUSED_MARK(RANGE, not_read_at, -1);
     REFUSED_MARK(RANGE, not_read_length, -1);
     REFUSED_MARK(THREADCALC_STATUS_UNKNOWN_CLASS, tolerance_class[1], 'Z');
-    REFUSED_MARK(THREADCALC_STATUS_UNSUPPORTED_FORM, thread.wire_insert, 1);
+    REFUSED_MARK(THREADCALC_STATUS_CONTRADICTION, thread.wire_insert, 1);
     REFUSED_MARK(MISSING, thread.form, 0);
     REFUSED_JOB(MISSING, thread.form, 0);
     REFUSED_JOB(RANGE, plating_um, ratio(-1, 1));

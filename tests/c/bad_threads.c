@@ -2,7 +2,7 @@
 /* Thread structures that a caller gives back: as they came, in part, and at odds with themselves. */
 #include "bad_input.h"
 
-enum { OK = THREADCALC_STATUS_OK, AGAINST = THREADCALC_STATUS_CONTRADICTION, MOST_THREADS = 2048 };
+enum { OK = THREADCALC_STATUS_OK, AGAINST = THREADCALC_STATUS_CONTRADICTION, MOST_THREADS = 4096 };
 
 static threadcalc_thread_t read_thread(const char *text)
 {
@@ -24,7 +24,7 @@ static int32_t written(const threadcalc_thread_t *thread, char *text, size_t cap
 static void of_every_form(void)
 {
     static threadcalc_thread_t threads[MOST_THREADS];
-    int seen[16] = {0};
+    int seen[THREADCALC_FORM_PULL_BUTTRESS + 1] = {0};
     size_t count = 0, place;
     CHECK(threadcalc_standard_threads(0, 0, threads, MOST_THREADS, &count, NULL) == OK);
     for (place = 0; place < count; place++) {
@@ -39,13 +39,39 @@ static void of_every_form(void)
         CHECK(strcmp(text, text_of_bare) == 0);
         again = read_thread(text);
         CHECK(memcmp(&again, thread, sizeof again) == 0);
-        CHECK((thread->nominal_mm.denominator == 0) == (thread->form > THREADCALC_FORM_UNIFIED));
+        CHECK((thread->nominal_mm.denominator == 0)
+              == (thread->form >= THREADCALC_FORM_NPT && thread->form <= THREADCALC_FORM_RC));
         CHECK(thread->wire_insert == 0 && thread->written_as == 0 && thread->is_standard == 1);
-        seen[thread->form & 15] = 1;
+        CHECK(thread->form >= 1 && thread->form <= THREADCALC_FORM_PULL_BUTTRESS);
+        seen[thread->form] = 1;
     }
-    for (place = 1; place < 16; place++) {
-        CHECK(seen[place] == (place <= THREADCALC_FORM_RC));
+    for (place = 1; place <= THREADCALC_FORM_PULL_BUTTRESS; place++) {
+        CHECK(seen[place] == 1);
     }
+}
+
+/* The hole of a wire insert is made from the screw's diameter. */
+static void of_wire_inserts(void)
+{
+    threadcalc_thread_t screw = read_thread("M8x1.25-6H"), hole, bare;
+    char text[96];
+    CHECK(threadcalc_thread_with_wire_insert(&screw, &hole, NULL) == OK && hole.wire_insert == 1);
+    CHECK(hole.nominal_mm.numerator == 8 && hole.major_mm.numerator == 1203 && hole.major_mm.denominator == 125);
+    CHECK(written(&hole, text, sizeof text) == OK && strcmp(text, "M8x1.25-6H STI") == 0);
+    memset(&bare, 0, sizeof bare);
+    bare.form = hole.form;
+    bare.wire_insert = 1;
+    bare.nominal_mm = hole.nominal_mm;
+    bare.pitch_mm = hole.pitch_mm;
+    CHECK(written(&bare, text, sizeof text) == OK && strcmp(text, "M8x1.25 STI") == 0);
+    bare.major_mm = screw.major_mm;
+    CHECK(written(&bare, text, sizeof text) == AGAINST);
+    bare.wire_insert = 2;
+    CHECK(written(&bare, text, sizeof text) == THREADCALC_STATUS_UNKNOWN_VALUE);
+    screw = read_thread("Tr40x7");
+    REFUSED(THREADCALC_STATUS_UNSUPPORTED_FORM, hole, threadcalc_thread_with_wire_insert(&screw, &hole, NULL));
+    screw = read_thread("M8-6g");
+    REFUSED(AGAINST, hole, threadcalc_thread_with_wire_insert(&screw, &hole, NULL));
 }
 
 static void of_older_names(void)
@@ -174,6 +200,7 @@ static void of_fits(void)
 void bad_threads(void)
 {
     of_every_form();
+    of_wire_inserts();
     of_older_names();
     of_members_at_odds();
     of_questions();

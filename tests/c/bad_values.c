@@ -116,7 +116,7 @@ static void choices(void)
         job = good_job();
         job.tap_set_on = number;
         REFUSED(UNKNOWN, plan, threadcalc_plan(&job, &plan, sizeof plan, NULL));
-        other.form = number == 3 ? THREADCALC_FORM_RC + 1 : number;
+        other.form = number == 3 ? THREADCALC_FORM_PULL_BUTTRESS + 1 : number;
         REFUSED(UNKNOWN, text, threadcalc_thread_write(&other, text, sizeof text, &count, NULL));
         other = thread;
         other.hand = number;
@@ -129,13 +129,12 @@ static void choices(void)
         REFUSED(UNKNOWN, text, threadcalc_thread_write(&other, text, sizeof text, &count, NULL));
         other = thread;
         other.wire_insert = number;
-        REFUSED(THREADCALC_STATUS_UNSUPPORTED_FORM, text,
-                threadcalc_thread_write(&other, text, sizeof text, &count, NULL));
+        REFUSED(UNKNOWN, text, threadcalc_thread_write(&other, text, sizeof text, &count, NULL));
         wanted = good_drill();
         wanted.taper_reamer = number;
         REFUSED(UNKNOWN, drill, threadcalc_tap_drill(&thread, &wanted, &drill, sizeof drill, NULL));
         REFUSED(UNKNOWN, other,
-                threadcalc_standard_threads(number == 3 ? THREADCALC_FORM_RC + 1 : number, 0, &other, 1, &count, NULL));
+                threadcalc_standard_threads(number == 3 ? THREADCALC_FORM_PULL_BUTTRESS + 1 : number, 0, &other, 1, &count, NULL));
         REFUSED(UNKNOWN, value, threadcalc_drill_diameter(&thread, &percent, number, 1, &value, NULL));
         REFUSED(UNKNOWN, value, threadcalc_percent_thread(&thread, &percent, 1, number, &value, NULL));
         REFUSED(UNKNOWN, speeds, threadcalc_exact_speeds(&good, &good, number, 3, 1, 0, speeds, 1, &count, NULL));
