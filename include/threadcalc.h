@@ -2232,6 +2232,16 @@
 #define THREADCALC_FINDING_TAP_KIND_UNSUITED 100
 
 /**
+ * A trapezoidal or buttress profile, which one pass of one tap seldom makes.
+ */
+#define THREADCALC_FINDING_DEEP_PROFILE 101
+
+/**
+ * The limits that a joint is computed from have not been read.
+ */
+#define THREADCALC_FINDING_JOINT_LEFT_OUT 102
+
+/**
  * Not given.
  */
 #define THREADCALC_NUMBER_UNSET 0
@@ -5040,8 +5050,8 @@ typedef struct {
      */
     uint32_t reserved;
     /**
-     * Percent of thread; without it the drill nearest to D - P (cut) or D - P/2 (form). None for a taper
-     * thread, whose drill has its own rule.
+     * Percent of thread; without it the drill nearest to the rule's hole, see threadcalc_tap_drill. None for a
+     * taper thread.
      */
     threadcalc_ratio_t percent;
     /**
@@ -5099,8 +5109,8 @@ typedef struct {
      */
     threadcalc_judged_drill_t chosen;
     /**
-     * The basis of every percent here; 0 for a form tap, whose 100 % is 0.68 P, and for pipe threads,
-     * whose 100 % is their own height.
+     * The basis of every percent here; 0 for a form tap, whose 100 % is 0.68 P, and for other threads
+     * than M and UN, whose 100 % is their own height.
      */
     threadcalc_basis basis;
     /**
@@ -7331,8 +7341,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_bottoming(
  * The run-out of a blind hole for an ISO metric thread, in mm: the hole has to have its full diameter at
  * least to full thread + run-out. By pitch, for coarse and fine threads alike.
  *
- * Errors: missing, unknown-value, not-sourced (other threads, pitches that the table does not have, the
- * short and the long run-out), contradiction (external thread), those of threadcalc_thread_write.
+ * Errors: missing, unknown-value, does-not-apply (another thread than M, the hole of a wire insert), not-sourced
+ * (pitches that the table does not have, the short and the long run-out), contradiction (external thread), those of threadcalc_thread_write.
  * Source: DIN 76-1, run-out of blind tapped holes, e1.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_run_out(
@@ -7440,8 +7450,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_countersink(
  * The usual countersink of an ISO metric tapped hole: 1 to 1.05 times the nominal diameter, 120 degrees.
  * usual_size is sizeof(threadcalc_usual_countersink_t).
  *
- * Errors: not-sourced (other threads), contradiction (external thread), those of threadcalc_thread_write,
- * structure-size.
+ * Errors: does-not-apply (another thread than M, the hole of a wire insert), contradiction (external thread),
+ * those of threadcalc_thread_write, structure-size.
  * Source: DIN 76-1, from memory; common practice.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_usual_countersink(
@@ -7655,16 +7665,18 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_drill_of_diameter(
 
 /**
  * The hole for a percent of thread, in mm: D - 1.299038 P x percent/100 on the basis 3H/4,
- * D - 1.082532 P x percent/100 on 5H/8, D - 0.68 P x percent/100 for a form tap. G and Rp:
- * D - 1.280655 P x percent/100; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100.
+ * D - 1.082532 P x percent/100 on 5H/8, D - 0.68 P x percent/100 for a form tap. The others
+ * have their own height: MJ and UNJ 0.974279 P, S 0.96 P, BSW, BSF, G and Rp 1.280655 P, BA and buttress
+ * 1.2 P, Tr and ACME P, stub ACME 0.6 P; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100. D is the hole's own,
+ * of a wire insert larger than the screw's.
  *
- * percent is above 0 and up to 100. basis is required for a cut tap in a metric or Unified thread, and
- * an error for a form tap and for pipe threads, whose 100 % is their own height.
+ * percent is above 0 and up to 100. basis is required for a cut tap in M and UN, and an error for a form tap and
+ * for all other threads.
  * Errors: missing, unknown-value, contradiction (a basis that has no place, external thread),
- * out-of-range, does-not-apply (taper thread), not-sourced (NPSF, formed pipe thread), those of
- * threadcalc_thread_write.
- * Source: Machinery's Handbook 31 (3H/4); ISO 68-1 (5H/8); form taps: common practice; pipe threads:
- * the heights of ISO 228-1:2000 and ASME B1.20.1-1983.
+ * out-of-range, does-not-apply (taper thread; formed Tr, ACME, buttress), not-sourced (NPSF; other formed
+ * threads that are not of 60 degrees), those of threadcalc_thread_write.
+ * Source: Machinery's Handbook 31 (3H/4); ISO 68-1 (5H/8); form taps: common practice; own heights: those of
+ * threadcalc_profile, ISO 228-1:2000 and ASME B1.20.1-1983.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_drill_diameter(
     const threadcalc_thread_t *thread,
@@ -7693,7 +7705,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_percent_thread(
  * sizeof(threadcalc_tap_drill_t).
  *
  * With a percent: the drill nearest to that hole, whatever the limits. Without: the drill nearest to
- * D - P within the class's minor-diameter limits (cut), or nearest to D - P/2 (form). Ties go to the
+ * D - P within the class's minor-diameter limits (cut), or nearest to D - P/2 (form). MJ, UNJ and BA take
+ * D - 0.9 P, S D - 0.8 P, Tr and ACME D - 0.95 P, stub ACME D - 0.57 P, buttress D - 1.14 P. Ties go to the
  * larger. A thread without a class is judged by the standard's medium class, with a finding.
  * NPT, NPTF: nearest to K0 = E0 - 0.8 p, with taper reamer to K0 - 3 p/16. Rc: the smallest drill not
  * below D1 at the face, with taper reamer nearest to D1 - useful thread/16. Without a taper reamer
@@ -7703,7 +7716,7 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_percent_thread(
  * beside a list), out-of-range, too-long (more than 24 drills), not-exact (a drill of the list), no-drill, does-not-apply (percent or form tap in a taper thread), those of threadcalc_thread_write,
  * structure-size, unsupported-field.
  * Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); ASME B94.9-2008 (NPT, direct tapping);
- * form taps, taper reamer and Rc: common practice.
+ * form taps, taper reamer, Rc and the rules of the other straight threads: common practice.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_drill(
     const threadcalc_thread_t *thread,
@@ -7722,7 +7735,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_drill(
  * Static loads along the axis that the threads share evenly: no bending, no fatigue, no temperature, no
  * torque. Structural, pressure and lifting joints belong to the engineer responsible.
  * Errors: missing, class-unset, not-sourced, contradiction (sides swapped, two different threads, classes
- * without overlap, a load without its flag), does-not-apply (pipe thread), unknown-value (flag),
+ * without overlap, a load without its flag), does-not-apply (another thread than M, MJ, UN, UNR and UNJ,
+ * the hole of a wire insert), unknown-value (flag),
  * out-of-range (lengths up to 10 000 mm, strengths 0.000001 to 100 000 MPa, drilled hole, load), those of
  * threadcalc_thread_write, structure-size, unsupported-field.
  * Source: FED-STD-H28/2B and ASME B1.1 appendix B (shear areas, length of engagement, J); ISO 898-1 (At
@@ -7963,7 +7977,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_gauges(
 /**
  * How far the NOT GO thread gauge of a thread may go. rule_size is sizeof(threadcalc_not_go_rule_t).
  *
- * Errors: does-not-apply (taper thread), not-sourced (parallel pipe thread), those of threadcalc_thread_write,
+ * Errors: does-not-apply (taper thread), not-sourced (another thread than M, UN, UNR and UNJ, the
+ * hole of a wire insert), those of threadcalc_thread_write,
  * structure-size.
  * Source: ISO 1502:1996 and ASME B1.2-1983 as gauge makers quote them; the remark on ISO 1502 from memory.
  */
@@ -8016,8 +8031,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_over_wires(
  * stop, feed, axial force, cutting, smaller tap for the next hole; this one is too large. Taper plug beyond
  * its turns: out, tap deeper with the same R; in, the next hole less deep, this one is too large.
  * Errors: missing, unknown-value (result), contradiction (turns of a GO that goes to the full depth),
- * does-not-apply (external thread, a gauge of another kind of thread), not-sourced (NOT GO in a parallel pipe
- * thread), out-of-range (turns outside 0 to 1000, taper plug -20 to 20), overflow, those of
+ * does-not-apply (external thread, a gauge of another kind of thread), not-sourced (NOT GO where
+ * threadcalc_not_go_rule has none), out-of-range (turns outside 0 to 1000, taper plug -20 to 20), overflow, those of
  * threadcalc_thread_write, structure-size.
  * Source: common practice; how far NOT GO may enter: threadcalc_not_go_rule; taper threads: their gauge's
  * turns.
@@ -8263,8 +8278,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_probable_hole(
  * The usual window of the hole for a form tap, smallest and largest diameter in mm: 75 and 65 % of its own
  * height, D - 0.68 P x percent/100. The tap maker's window goes before it.
  *
- * Errors: not-sourced (no M or UN), contradiction (external thread), out-of-range, those of
- * threadcalc_thread_write.
+ * Errors: not-sourced (no thread of 60 degrees), does-not-apply (Tr, ACME, buttress), contradiction (external
+ * thread), out-of-range, those of threadcalc_thread_write.
  * Source: common practice.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_form_hole(
@@ -8941,7 +8956,7 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_chamfers_that_fit(
  * diameter by four times as much. Up to the allowance of position G the class is the one for position G of the same grade;
  * more: none, a special tap that is larger by the closing. The hole is gauged after plating with the gauges
  * of position H; a class of position G on the drawing is the one before plating. Thin even plating only, never hot-dip.
- * Errors: does-not-apply (no ISO metric thread), class-unset, contradiction (an external class),
+ * Errors: does-not-apply (another thread than M and MJ, the hole of a wire insert), class-unset, contradiction (an external class),
  * out-of-range, those of threadcalc_thread_write, structure-size.
  * Source: ISO 2857 and ISO 965-1 (EI of position G, by its formula), from memory.
  */
@@ -8957,7 +8972,8 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_iso_tap(
  *
  * With t the tolerance of the pitch diameter of a thread 5H: class 1 D2 + 0.1 t to D2 + 0.3 t, class 2 0.3 t
  * to 0.5 t, class 3 0.5 t to 0.7 t. The thread's own class does not matter: it is in the choice of the tap's.
- * Errors: missing, unknown-value, does-not-apply (no ISO metric thread), not-sourced (t has not been read),
+ * Errors: missing, unknown-value, does-not-apply (another thread than M and MJ, the hole of a wire
+ * insert), not-sourced (t has not been read),
  * those of threadcalc_thread_write.
  * Source: ISO 2857, from memory; two tap makers' published tables give the same limits from M3 to M12.
  */
@@ -9000,9 +9016,11 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_tap_limit_pitch_diam
  * The limit of a ground tap that tap makers recommend to cut a class of thread in the usual materials, not
  * plated, H for Unified and D for metric threads: a recommendation and no standard. GO and NOT GO decide.
  *
- * Errors: class-unset, does-not-apply (an external class, a pipe thread), not-sourced (other classes than 2B,
+ * Errors: class-unset, does-not-apply (an external class, another thread than UN and M), not-sourced (the
+ * hole of a wire insert, other classes than 2B,
  * 3B and 6H, other Unified sizes than those of UNC and UNF up to 3/4-10, other metric ones than the coarse
- * pitches of M1.6 to M36 of the first choice, M1.8, M3.5, M4.5, M7, M14, M8x1 and M10x1.25), those of threadcalc_thread_write.
+ * pitches of M1.6 to M36 of the first choice, M1.8, M3.5, M4.5, M7, M14, M8x1 and M10x1.25), those of
+ * threadcalc_thread_write.
  * Source: a tap maker's printed recommendations for classes 2B and 3B. D: printed recommendations for 6H (M1.6,
  * M1.8) and the one limit for which a tap maker's printed list has each of the other sizes; common practice.
  */
@@ -9228,6 +9246,39 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_findings(
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_standard_threads(
     threadcalc_form form,
     threadcalc_series series,
+    threadcalc_thread_t *threads,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
+
+/**
+ * The standard threads of all families whose basic major diameter is about this one.
+ *
+ * diameter_mm as it was measured, within_mm how far a diameter may be from it, 0 for exactly; a screw measures
+ * less than its basic diameter. Of pipe threads the diameter of the thread counts, of NPT and its kin the
+ * pipe's outside.
+ * Errors: missing, out-of-range, overflow, buffer-too-short (count is how many there are).
+ * Source: as threadcalc_standard_threads.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_threads_near_diameter(
+    const threadcalc_ratio_t *diameter_mm,
+    const threadcalc_ratio_t *within_mm,
+    threadcalc_thread_t *threads,
+    size_t capacity,
+    size_t *count,
+    threadcalc_error_t *error);
+
+/**
+ * The standard threads of all families whose pitch is about this one. They have one start: of a lead with
+ * several the pitch is the lead over their number.
+ *
+ * pitch_mm and within_mm as in threadcalc_threads_near_diameter.
+ * Errors: missing, out-of-range, overflow, buffer-too-short (count is how many there are).
+ * Source: as threadcalc_standard_threads.
+ */
+THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_threads_near_pitch(
+    const threadcalc_ratio_t *pitch_mm,
+    const threadcalc_ratio_t *within_mm,
     threadcalc_thread_t *threads,
     size_t capacity,
     size_t *count,

@@ -16,7 +16,7 @@ const BASE: [(&str, &str); 9] = [
 ];
 
 /// The first value leaves the key out.
-const VALUES: [&str; 80] = [
+const VALUES: [&str; 89] = [
     "",
     "null",
     "true",
@@ -76,6 +76,15 @@ const VALUES: [&str; 80] = [
     r#""M3-6g""#,
     r#""M16xPh3P1.5""#,
     r#""M300x4-6H""#,
+    r#""MJ8x1.25-4H5H""#,
+    r#""1/2 BSW""#,
+    r#""2 BA""#,
+    r#""Tr40x14P7-7H""#,
+    r#""1/2-10 ACME-2G""#,
+    r#""2.5-4 BUTT""#,
+    r#""M8 STI""#,
+    r#""1/4-28 UNJF-3B""#,
+    r#""S1""#,
     r#""1/4-20 UNC-2B""#,
     r##""#10-32""##,
     r#""1/4-18""#,

@@ -129,8 +129,37 @@ static int32_t threads_of_pitch(csv_row *row)
     return status;
 }
 
+/* Those about a diameter or a pitch, of all families. */
+static int32_t threads_near(csv_row *row)
+{
+    threadcalc_thread_t threads[ROOM];
+    threadcalc_ratio_t value, within;
+    char words[1024] = "";
+    size_t count = 0, place;
+    int32_t status = reference_number(row, "value_mm", &value);
+    if (status == THREADCALC_STATUS_OK) {
+        status = reference_number(row, "within_mm", &within);
+    }
+    if (status == THREADCALC_STATUS_OK && strcmp(csv_cell(row, "by"), "pitch") == 0) {
+        status = threadcalc_threads_near_pitch(&value, &within, threads, ROOM, &count, &row->error);
+    } else if (status == THREADCALC_STATUS_OK) {
+        status = threadcalc_threads_near_diameter(&value, &within, threads, ROOM, &count, &row->error);
+    }
+    for (place = 0; status == THREADCALC_STATUS_OK && place < count; place++) {
+        char text[64];
+        size_t needed = 0;
+        status = threadcalc_thread_write(&threads[place], text, sizeof text, &needed, &row->error);
+        reference_join(words, sizeof words, "; ", text);
+    }
+    if (status == THREADCALC_STATUS_OK) {
+        csv_text_or_none(row, "threads", words);
+    }
+    return status;
+}
+
 void reference_identified(void)
 {
     csv_run("identify", identify);
     csv_run("threads_of_pitch", threads_of_pitch);
+    csv_run("threads_near", threads_near);
 }

@@ -137,6 +137,11 @@ def threads_of_pitch(row: Cells) -> dict[str, object]:
     return {"threads": ["; ".join(map(str, found))]}
 
 
+def threads_near(row: Cells) -> dict[str, object]:
+    find = tc.threads_near_pitch if row["by"] == "pitch" else tc.threads_near_diameter
+    return {"threads": ["; ".join(map(str, find(row["value_mm"], row["within_mm"])))]}
+
+
 OPERATIONS = (
     depths,
     drill_of_diameter,
@@ -148,5 +153,6 @@ OPERATIONS = (
     standard_threads,
     standing,
     thread_parts,
+    threads_near,
     threads_of_pitch,
 )

@@ -79,7 +79,7 @@ pub struct Engagement {
 ///
 /// ```text
 /// L  = length − length without full thread
-/// At = π/4 ((d2 + d3)/2)² (M),  π/4 (D − 0.9743/n)² (UN)
+/// At = π/4 ((d2 + d3)/2)² (M, MJ, UNJ),  π/4 (D − 0.9743/n)² (UN, UNR)
 /// screw's threads  ASs = π n L D1max (1/(2n) + 0.57735 (d2min − D1max))
 /// hole's threads   ASn = π n L dmin  (1/(2n) + 0.57735 (dmin − D2max))
 /// loads            At × tensile strength, ASs and ASn × shear strengths
@@ -97,7 +97,8 @@ pub struct Engagement {
 /// # Errors
 /// [`Code::ClassUnset`], and the others of [`Thread::limits`]; [`Code::Contradiction`] if the sides are
 /// swapped, if form, diameter, pitch, starts or hand differ, or if the classes leave no overlap;
-/// [`Code::DoesNotApply`] for pipe threads; [`Code::OutOfRange`] for lengths, strengths, a drilled hole
+/// [`Code::DoesNotApply`] for threads other than M, MJ, UN, UNR and UNJ, and for holes of wire inserts;
+/// [`Code::OutOfRange`] for lengths, strengths, a drilled hole
 /// or a load that make no sense.
 ///
 /// # Example
@@ -192,14 +193,7 @@ impl Overlap {
 }
 
 fn limits_of(thread: &Thread, side: Side) -> Result<Limits, Error> {
-    if thread.form().is_pipe() {
-        return Err(Error::new(Code::DoesNotApply, Field::Form)
-            .hint_text("a pipe thread seals or holds a fitting; this is about screws of M and UN"));
-    }
-    if thread.is_wire_insert() || !(thread.form().is_metric() || thread.form().is_unified()) {
-        return Err(Error::new(Code::NotSourced, Field::Form)
-            .hint_text("the shear areas are those of screws of 60 degrees in their own hole, such as M and UN"));
-    }
+    carries_a_screw(thread)?;
     let limits = thread.limits()?;
     if thread.side() != Some(side) {
         return Err(Error::new(Code::Contradiction, Field::Side)
@@ -208,9 +202,24 @@ fn limits_of(thread: &Thread, side: Side) -> Result<Limits, Error> {
     Ok(limits)
 }
 
+/// Whether the formulas are about this thread: 60° screws whose tensile area is known.
+pub(crate) fn carries_a_screw(thread: &Thread) -> Result<(), Error> {
+    let hint = match thread.form() {
+        _ if thread.is_wire_insert() => {
+            "in the hole of a wire insert the insert carries: its maker says what it holds in which material"
+        }
+        form if form.is_metric() || form.is_unified() => return Ok(()),
+        form if form.is_pipe() => "a pipe thread seals or holds a fitting; this is about screws of M and UN",
+        form if form.is_translating() => "a thread that moves a load: its nut is the designer's",
+        _ => "no tensile area of this thread has been read; this is about screws of M and UN",
+    };
+    Err(Error::new(Code::DoesNotApply, Field::Form).hint_text(hint))
+}
+
 fn same_thread(internal: &Thread, external: &Thread) -> Result<(), Error> {
     let same = [
-        (internal.form() == external.form(), Field::Form),
+        // The hole of UNR is UN.
+        (internal.form() == external.of_hole().form(), Field::Form),
         (internal.major_mm() == external.major_mm(), Field::Diameter),
         (internal.pitch_mm() == external.pitch_mm(), Field::Pitch),
         (internal.starts() == external.starts(), Field::Starts),

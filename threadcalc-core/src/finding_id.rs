@@ -118,6 +118,10 @@ named! {
         HolderTravel = 99 "holder-travel",
         /// The kind of tap does not suit the hole.
         TapKindUnsuited = 100 "tap-kind-unsuited",
+        /// A trapezoidal or buttress profile, which one pass of one tap seldom makes.
+        DeepProfile = 101 "deep-profile",
+        /// The limits that a joint is computed from have not been read.
+        JointLeftOut = 102 "joint-left-out",
     }
 }
 
@@ -160,6 +164,8 @@ impl FindingId {
             | Self::ThreadStripsFirst
             | Self::PeckTapping
             | Self::TapKindUnsuited
+            | Self::DeepProfile
+            | Self::JointLeftOut
             | Self::MoreFindings => Severity::Warning,
             _ => Severity::Info,
         }
@@ -225,6 +231,8 @@ impl FindingId {
             Self::PeckTapping => "pecks need a control and a holder that meet the thread again",
             Self::HolderTravel => "the holder has to give along the axis",
             Self::TapKindUnsuited => "this kind of tap does not suit the hole",
+            Self::JointLeftOut => "what screw and hole carry is not computed",
+            Self::DeepProfile => "one pass of one tap seldom cuts so deep a profile",
         }
     }
 }

@@ -177,6 +177,16 @@ impl Form {
         matches!(self, Self::MetricJ | Self::UnifiedR | Self::UnifiedJ | Self::StubAcme | Self::PullButtress)
     }
 
+    /// Whether only the sizes of the standard can be written, each with its own pitch and one start.
+    pub(crate) const fn has_fixed_sizes(self) -> bool {
+        self.is_pipe() || matches!(self, Self::Miniature | Self::Ba)
+    }
+
+    /// Whether flanks of 60° make it a fastening thread: M, MJ, S, UN, UNR, UNJ.
+    pub(crate) const fn is_sixty(self) -> bool {
+        self.is_metric() || self.is_unified() || matches!(self, Self::Miniature)
+    }
+
     /// Whether the thread is one of the metric diameters and pitches of 60°: M, MJ.
     pub(crate) const fn is_metric(self) -> bool {
         matches!(self, Self::Metric | Self::MetricJ)

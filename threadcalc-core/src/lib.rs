@@ -106,7 +106,9 @@ pub use number::read_number;
 pub use pipe::Pipe;
 pub use plan::{CardRow, Job, MOST_MACHINE_GEARS, Machine, Plan, SCHEMA, Screw, Source, Spindle, plan};
 pub use profile::Profile;
-pub use series::{Near, NearThreads, Series, choice, is_iso_262, near, standard_threads};
+pub use series::{
+    Near, NearThreads, Series, choice, is_iso_262, near, standard_threads, threads_near_diameter, threads_near_pitch,
+};
 pub use tap::{
     ChamferForm, IsoTap, IsoTapClass, LimitLetter, ShankMark, Suits, TapAdvice, TapJob, TapKind, TapLimit,
     chamfers_that_fit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark, usual_tap_limit,

@@ -116,6 +116,20 @@ impl Shape {
     }
 }
 
+/// The basic height of a straight thread on the diameter, D − D1, in pitches; pipe threads have their own.
+pub(crate) fn height_in_pitches(form: Form) -> f64 {
+    // The clearance of the roots, all that depends on the pitch, is no part of it.
+    let shape = Shape::of(form, Length::ONE);
+    shape.minor * shape.unit
+}
+
+/// What an error along the axis is on the pitch diameter, 2 H / P, to the thousandth: 1.732 at 60°.
+pub(crate) fn axial_on_pitch_diameter(form: Form) -> Length {
+    let own = Shape::of(form, Length::ONE).triangle;
+    let triangle = if form.is_whitworth_pipe() { WHITWORTH_TRIANGLE } else { own };
+    Length::parts(libm::rint(2000.0 * triangle) as u32, 1000)
+}
+
 /// ac of ISO 2904: the clearance on the root of Tr, in millimetres.
 pub(crate) fn crest_clearance(pitch: Length) -> Length {
     if pitch < Length::integer(2) {

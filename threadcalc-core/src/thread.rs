@@ -94,6 +94,12 @@ impl Thread {
         Self { class: None, side, ..self }
     }
 
+    /// The thread of the hole for this one, without a class.
+    pub(crate) const fn of_hole(self) -> Self {
+        let form = if matches!(self.form, Form::UnifiedR) { Form::Unified } else { self.form };
+        Self { form, ..self }.without_class()
+    }
+
     /// The same thread on this side of the fit.
     ///
     /// # Errors
@@ -127,9 +133,9 @@ impl Thread {
     /// The same thread with this number of starts.
     ///
     /// # Errors
-    /// [`Code::OutOfRange`] outside 1 to 12; a pipe thread has 1.
+    /// [`Code::OutOfRange`] outside 1 to 12; pipe threads, S, BA and the holes of wire inserts have 1.
     pub fn with_starts(self, starts: i64) -> Result<Self, Error> {
-        let most = if self.form.is_pipe() { 1 } else { MOST_STARTS };
+        let most = if self.form.has_fixed_sizes() || self.wire_insert { 1 } else { MOST_STARTS };
         let count = u8::try_from(starts)
             .ok()
             .filter(|_| (1..=most).contains(&starts))

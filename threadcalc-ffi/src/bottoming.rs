@@ -104,8 +104,8 @@ pub unsafe extern "C" fn threadcalc_bottoming(
 /// The run-out of a blind hole for an ISO metric thread, in mm: the hole has to have its full diameter at
 /// least to full thread + run-out. By pitch, for coarse and fine threads alike.
 ///
-/// Errors: missing, unknown-value, not-sourced (other threads, pitches that the table does not have, the
-/// short and the long run-out), contradiction (external thread), those of threadcalc_thread_write.
+/// Errors: missing, unknown-value, does-not-apply (another thread than M, the hole of a wire insert), not-sourced
+/// (pitches that the table does not have, the short and the long run-out), contradiction (external thread), those of threadcalc_thread_write.
 /// Source: DIN 76-1, run-out of blind tapped holes, e1.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_run_out(

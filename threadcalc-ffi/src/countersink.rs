@@ -89,8 +89,8 @@ pub unsafe extern "C" fn threadcalc_countersink(
 /// The usual countersink of an ISO metric tapped hole: 1 to 1.05 times the nominal diameter, 120 degrees.
 /// usual_size is sizeof(threadcalc_usual_countersink_t).
 ///
-/// Errors: not-sourced (other threads), contradiction (external thread), those of threadcalc_thread_write,
-/// structure-size.
+/// Errors: does-not-apply (another thread than M, the hole of a wire insert), contradiction (external thread),
+/// those of threadcalc_thread_write, structure-size.
 /// Source: DIN 76-1, from memory; common practice.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_usual_countersink(

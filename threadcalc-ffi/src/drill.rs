@@ -86,16 +86,18 @@ pub(crate) fn basis_of(basis: threadcalc_basis) -> Result<Option<Basis>, Error> 
 }
 
 /// The hole for a percent of thread, in mm: D - 1.299038 P x percent/100 on the basis 3H/4,
-/// D - 1.082532 P x percent/100 on 5H/8, D - 0.68 P x percent/100 for a form tap. G and Rp:
-/// D - 1.280655 P x percent/100; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100.
+/// D - 1.082532 P x percent/100 on 5H/8, D - 0.68 P x percent/100 for a form tap. The others
+/// have their own height: MJ and UNJ 0.974279 P, S 0.96 P, BSW, BSF, G and Rp 1.280655 P, BA and buttress
+/// 1.2 P, Tr and ACME P, stub ACME 0.6 P; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100. D is the hole's own,
+/// of a wire insert larger than the screw's.
 ///
-/// percent is above 0 and up to 100. basis is required for a cut tap in a metric or Unified thread, and
-/// an error for a form tap and for pipe threads, whose 100 % is their own height.
+/// percent is above 0 and up to 100. basis is required for a cut tap in M and UN, and an error for a form tap and
+/// for all other threads.
 /// Errors: missing, unknown-value, contradiction (a basis that has no place, external thread),
-/// out-of-range, does-not-apply (taper thread), not-sourced (NPSF, formed pipe thread), those of
-/// threadcalc_thread_write.
-/// Source: Machinery's Handbook 31 (3H/4); ISO 68-1 (5H/8); form taps: common practice; pipe threads:
-/// the heights of ISO 228-1:2000 and ASME B1.20.1-1983.
+/// out-of-range, does-not-apply (taper thread; formed Tr, ACME, buttress), not-sourced (NPSF; other formed
+/// threads that are not of 60 degrees), those of threadcalc_thread_write.
+/// Source: Machinery's Handbook 31 (3H/4); ISO 68-1 (5H/8); form taps: common practice; own heights: those of
+/// threadcalc_profile, ISO 228-1:2000 and ASME B1.20.1-1983.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_drill_diameter(
     thread: *const threadcalc_thread_t,
@@ -153,8 +155,8 @@ pub struct threadcalc_tap_drill_request_t {
     pub taper_reamer: i32,
     /// 0.
     pub reserved: u32,
-    /// Percent of thread; without it the drill nearest to D - P (cut) or D - P/2 (form). None for a taper
-    /// thread, whose drill has its own rule.
+    /// Percent of thread; without it the drill nearest to the rule's hole, see threadcalc_tap_drill. None for a
+    /// taper thread.
     pub percent: threadcalc_ratio_t,
     /// The drills that the shop owns, to choose from instead of sets; NULL if none are listed. Of a drill in
     /// no set only the diameter counts.
@@ -214,8 +216,8 @@ impl threadcalc_judged_drill_t {
 pub struct threadcalc_tap_drill_t {
     /// The drill.
     pub chosen: threadcalc_judged_drill_t,
-    /// The basis of every percent here; 0 for a form tap, whose 100 % is 0.68 P, and for pipe threads,
-    /// whose 100 % is their own height.
+    /// The basis of every percent here; 0 for a form tap, whose 100 % is 0.68 P, and for other threads
+    /// than M and UN, whose 100 % is their own height.
     pub basis: threadcalc_basis,
     /// How many of the alternatives there are.
     pub alternative_count: i32,
@@ -266,7 +268,8 @@ impl threadcalc_tap_drill_t {
 /// sizeof(threadcalc_tap_drill_t).
 ///
 /// With a percent: the drill nearest to that hole, whatever the limits. Without: the drill nearest to
-/// D - P within the class's minor-diameter limits (cut), or nearest to D - P/2 (form). Ties go to the
+/// D - P within the class's minor-diameter limits (cut), or nearest to D - P/2 (form). MJ, UNJ and BA take
+/// D - 0.9 P, S D - 0.8 P, Tr and ACME D - 0.95 P, stub ACME D - 0.57 P, buttress D - 1.14 P. Ties go to the
 /// larger. A thread without a class is judged by the standard's medium class, with a finding.
 /// NPT, NPTF: nearest to K0 = E0 - 0.8 p, with taper reamer to K0 - 3 p/16. Rc: the smallest drill not
 /// below D1 at the face, with taper reamer nearest to D1 - useful thread/16. Without a taper reamer
@@ -276,7 +279,7 @@ impl threadcalc_tap_drill_t {
 /// beside a list), out-of-range, too-long (more than 24 drills), not-exact (a drill of the list), no-drill, does-not-apply (percent or form tap in a taper thread), those of threadcalc_thread_write,
 /// structure-size, unsupported-field.
 /// Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); ASME B94.9-2008 (NPT, direct tapping);
-/// form taps, taper reamer and Rc: common practice.
+/// form taps, taper reamer, Rc and the rules of the other straight threads: common practice.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_tap_drill(
     thread: *const threadcalc_thread_t,

@@ -122,7 +122,8 @@ impl threadcalc_engagement_t {
 /// Static loads along the axis that the threads share evenly: no bending, no fatigue, no temperature, no
 /// torque. Structural, pressure and lifting joints belong to the engineer responsible.
 /// Errors: missing, class-unset, not-sourced, contradiction (sides swapped, two different threads, classes
-/// without overlap, a load without its flag), does-not-apply (pipe thread), unknown-value (flag),
+/// without overlap, a load without its flag), does-not-apply (another thread than M, MJ, UN, UNR and UNJ,
+/// the hole of a wire insert), unknown-value (flag),
 /// out-of-range (lengths up to 10 000 mm, strengths 0.000001 to 100 000 MPa, drilled hole, load), those of
 /// threadcalc_thread_write, structure-size, unsupported-field.
 /// Source: FED-STD-H28/2B and ASME B1.1 appendix B (shear areas, length of engagement, J); ISO 898-1 (At

@@ -129,6 +129,10 @@ pub const THREADCALC_FINDING_PECK_TAPPING: i32 = 98;
 pub const THREADCALC_FINDING_HOLDER_TRAVEL: i32 = 99;
 /// The kind of tap does not suit the hole.
 pub const THREADCALC_FINDING_TAP_KIND_UNSUITED: i32 = 100;
+/// A trapezoidal or buttress profile, which one pass of one tap seldom makes.
+pub const THREADCALC_FINDING_DEEP_PROFILE: i32 = 101;
+/// The limits that a joint is computed from have not been read.
+pub const THREADCALC_FINDING_JOINT_LEFT_OUT: i32 = 102;
 
 /// The name of a number that a finding carries.
 pub type threadcalc_number = i32;

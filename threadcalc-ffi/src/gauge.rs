@@ -120,7 +120,8 @@ impl threadcalc_not_go_rule_t {
 
 /// How far the NOT GO thread gauge of a thread may go. rule_size is sizeof(threadcalc_not_go_rule_t).
 ///
-/// Errors: does-not-apply (taper thread), not-sourced (parallel pipe thread), those of threadcalc_thread_write,
+/// Errors: does-not-apply (taper thread), not-sourced (another thread than M, UN, UNR and UNJ, the
+/// hole of a wire insert), those of threadcalc_thread_write,
 /// structure-size.
 /// Source: ISO 1502:1996 and ASME B1.2-1983 as gauge makers quote them; the remark on ISO 1502 from memory.
 #[unsafe(no_mangle)]

@@ -51,8 +51,8 @@ impl threadcalc_next_move_t {
 /// stop, feed, axial force, cutting, smaller tap for the next hole; this one is too large. Taper plug beyond
 /// its turns: out, tap deeper with the same R; in, the next hole less deep, this one is too large.
 /// Errors: missing, unknown-value (result), contradiction (turns of a GO that goes to the full depth),
-/// does-not-apply (external thread, a gauge of another kind of thread), not-sourced (NOT GO in a parallel pipe
-/// thread), out-of-range (turns outside 0 to 1000, taper plug -20 to 20), overflow, those of
+/// does-not-apply (external thread, a gauge of another kind of thread), not-sourced (NOT GO where
+/// threadcalc_not_go_rule has none), out-of-range (turns outside 0 to 1000, taper plug -20 to 20), overflow, those of
 /// threadcalc_thread_write, structure-size.
 /// Source: common practice; how far NOT GO may enter: threadcalc_not_go_rule; taper threads: their gauge's
 /// turns.

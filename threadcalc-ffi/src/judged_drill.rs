@@ -83,8 +83,8 @@ pub unsafe extern "C" fn threadcalc_probable_hole(
 /// The usual window of the hole for a form tap, smallest and largest diameter in mm: 75 and 65 % of its own
 /// height, D - 0.68 P x percent/100. The tap maker's window goes before it.
 ///
-/// Errors: not-sourced (no M or UN), contradiction (external thread), out-of-range, those of
-/// threadcalc_thread_write.
+/// Errors: not-sourced (no thread of 60 degrees), does-not-apply (Tr, ACME, buttress), contradiction (external
+/// thread), out-of-range, those of threadcalc_thread_write.
 /// Source: common practice.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_form_hole(

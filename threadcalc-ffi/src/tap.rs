@@ -226,7 +226,7 @@ impl threadcalc_iso_tap_t {
 /// diameter by four times as much. Up to the allowance of position G the class is the one for position G of the same grade;
 /// more: none, a special tap that is larger by the closing. The hole is gauged after plating with the gauges
 /// of position H; a class of position G on the drawing is the one before plating. Thin even plating only, never hot-dip.
-/// Errors: does-not-apply (no ISO metric thread), class-unset, contradiction (an external class),
+/// Errors: does-not-apply (another thread than M and MJ, the hole of a wire insert), class-unset, contradiction (an external class),
 /// out-of-range, those of threadcalc_thread_write, structure-size.
 /// Source: ISO 2857 and ISO 965-1 (EI of position G, by its formula), from memory.
 #[unsafe(no_mangle)]
@@ -250,7 +250,8 @@ pub unsafe extern "C" fn threadcalc_iso_tap(
 ///
 /// With t the tolerance of the pitch diameter of a thread 5H: class 1 D2 + 0.1 t to D2 + 0.3 t, class 2 0.3 t
 /// to 0.5 t, class 3 0.5 t to 0.7 t. The thread's own class does not matter: it is in the choice of the tap's.
-/// Errors: missing, unknown-value, does-not-apply (no ISO metric thread), not-sourced (t has not been read),
+/// Errors: missing, unknown-value, does-not-apply (another thread than M and MJ, the hole of a wire
+/// insert), not-sourced (t has not been read),
 /// those of threadcalc_thread_write.
 /// Source: ISO 2857, from memory; two tap makers' published tables give the same limits from M3 to M12.
 #[unsafe(no_mangle)]

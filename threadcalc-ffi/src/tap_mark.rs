@@ -100,9 +100,11 @@ pub unsafe extern "C" fn threadcalc_tap_limit_pitch_diameter_mm(
 /// The limit of a ground tap that tap makers recommend to cut a class of thread in the usual materials, not
 /// plated, H for Unified and D for metric threads: a recommendation and no standard. GO and NOT GO decide.
 ///
-/// Errors: class-unset, does-not-apply (an external class, a pipe thread), not-sourced (other classes than 2B,
+/// Errors: class-unset, does-not-apply (an external class, another thread than UN and M), not-sourced (the
+/// hole of a wire insert, other classes than 2B,
 /// 3B and 6H, other Unified sizes than those of UNC and UNF up to 3/4-10, other metric ones than the coarse
-/// pitches of M1.6 to M36 of the first choice, M1.8, M3.5, M4.5, M7, M14, M8x1 and M10x1.25), those of threadcalc_thread_write.
+/// pitches of M1.6 to M36 of the first choice, M1.8, M3.5, M4.5, M7, M14, M8x1 and M10x1.25), those of
+/// threadcalc_thread_write.
 /// Source: a tap maker's printed recommendations for classes 2B and 3B. D: printed recommendations for 6H (M1.6,
 /// M1.8) and the one limit for which a tap maker's printed list has each of the other sizes; common practice.
 #[unsafe(no_mangle)]

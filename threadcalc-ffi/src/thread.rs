@@ -2,7 +2,10 @@
 
 use core::ffi::c_char;
 
-use threadcalc_core::{Field, Form, Series, Thread, choice, is_iso_262, read_fit, standard_threads};
+use threadcalc_core::{
+    Field, Form, Series, Thread, choice, is_iso_262, read_fit, standard_threads, threads_near_diameter,
+    threads_near_pitch,
+};
 
 use crate::choices::{threadcalc_form, threadcalc_series};
 use crate::codes::threadcalc_status;
@@ -214,6 +217,53 @@ pub unsafe extern "C" fn threadcalc_standard_threads(
         let series = optional(series, Series::from_number, Field::Series, Series::CHOICES)?;
         let all = || standard_threads(form, series).map(|thread| threadcalc_thread_t::of(&thread));
         unsafe { list(all, threads, capacity, count) }?;
+        Ok(())
+    })
+}
+
+/// The standard threads of all families whose basic major diameter is about this one.
+///
+/// diameter_mm as it was measured, within_mm how far a diameter may be from it, 0 for exactly; a screw measures
+/// less than its basic diameter. Of pipe threads the diameter of the thread counts, of NPT and its kin the
+/// pipe's outside.
+/// Errors: missing, out-of-range, overflow, buffer-too-short (count is how many there are).
+/// Source: as threadcalc_standard_threads.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_threads_near_diameter(
+    diameter_mm: *const threadcalc_ratio_t,
+    within_mm: *const threadcalc_ratio_t,
+    threads: *mut threadcalc_thread_t,
+    capacity: usize,
+    count: *mut usize,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let (diameter, within) = unsafe { (given(diameter_mm, Field::Diameter)?, given(within_mm, Field::Within)?) };
+        let found = threads_near_diameter(diameter, within)?;
+        unsafe { list(|| found.clone().map(|thread| threadcalc_thread_t::of(&thread)), threads, capacity, count) }?;
+        Ok(())
+    })
+}
+
+/// The standard threads of all families whose pitch is about this one. They have one start: of a lead with
+/// several the pitch is the lead over their number.
+///
+/// pitch_mm and within_mm as in threadcalc_threads_near_diameter.
+/// Errors: missing, out-of-range, overflow, buffer-too-short (count is how many there are).
+/// Source: as threadcalc_standard_threads.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn threadcalc_threads_near_pitch(
+    pitch_mm: *const threadcalc_ratio_t,
+    within_mm: *const threadcalc_ratio_t,
+    threads: *mut threadcalc_thread_t,
+    capacity: usize,
+    count: *mut usize,
+    error: *mut threadcalc_error_t,
+) -> threadcalc_status {
+    guard(error, || {
+        let (pitch, within) = unsafe { (given(pitch_mm, Field::Pitch)?, given(within_mm, Field::Within)?) };
+        let found = threads_near_pitch(pitch, within)?;
+        unsafe { list(|| found.clone().map(|thread| threadcalc_thread_t::of(&thread)), threads, capacity, count) }?;
         Ok(())
     })
 }

@@ -137,7 +137,7 @@ mod _threadcalc {
     #[pymodule_export]
     use crate::taper_depth::{TaperDepths, taper_depths};
     #[pymodule_export]
-    use crate::thread::{Thread, near, read_fit, standard_threads};
+    use crate::thread::{Thread, near, read_fit, standard_threads, threads_near_diameter, threads_near_pitch};
     #[pymodule_export]
     use crate::through_hole::{ThroughHole, through_hole};
 }

@@ -333,6 +333,22 @@ pub fn standard_threads(form: Option<&Bound<'_, PyAny>>, series: Option<&Bound<'
     Ok(core::standard_threads(optional_choice(form)?, optional_choice(series)?).map(Thread).collect())
 }
 
+/// The standard threads of all families about a diameter.
+#[pyfunction]
+#[pyo3(signature = (diameter_mm, within_mm))]
+pub fn threads_near_diameter(diameter_mm: &Bound<'_, PyAny>, within_mm: &Bound<'_, PyAny>) -> PyResult<Vec<Thread>> {
+    let (diameter, within) = (exact(diameter_mm, Field::Diameter)?, exact(within_mm, Field::Within)?);
+    Ok(core::threads_near_diameter(diameter, within).map_err(raise)?.map(Thread).collect())
+}
+
+/// The standard threads of all families about a pitch.
+#[pyfunction]
+#[pyo3(signature = (pitch_mm, within_mm))]
+pub fn threads_near_pitch(pitch_mm: &Bound<'_, PyAny>, within_mm: &Bound<'_, PyAny>) -> PyResult<Vec<Thread>> {
+    let (pitch, within) = (exact(pitch_mm, Field::Pitch)?, exact(within_mm, Field::Within)?);
+    Ok(core::threads_near_pitch(pitch, within).map_err(raise)?.map(Thread).collect())
+}
+
 /// Designations of standard threads near this one, with the reason each is near.
 #[pyfunction]
 #[pyo3(signature = (thread, /))]

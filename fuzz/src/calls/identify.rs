@@ -96,3 +96,22 @@ pub fn threads(state: &mut State, input: &mut Input<'_>) {
         state.keep_thread(input, thread);
     }
 }
+
+/// Those about a diameter or a pitch, of all families.
+pub fn near(state: &mut State, input: &mut Input<'_>) {
+    let (value, within) = (ratio_in(state, input), ratio_in(state, input));
+    let (value, within) = (ratio_at(value.as_ref()), ratio_at(within.as_ref()));
+    let by_pitch = input.byte() & 1 == 1;
+    // SAFETY: the pointers are NULL or of live memory of these lengths.
+    let call = |threads, capacity, count, error| unsafe {
+        if by_pitch {
+            threadcalc_threads_near_pitch(value, within, threads, capacity, count, error)
+        } else {
+            threadcalc_threads_near_diameter(value, within, threads, capacity, count, error)
+        }
+    };
+    for thread in list::<threadcalc_thread_t>(input, 64, call).unwrap_or_default() {
+        assert_eq!(thread.starts, 1);
+        state.keep_thread(input, thread);
+    }
+}

@@ -8,7 +8,7 @@ use super::State;
 pub struct Input<'a>(&'a [u8]);
 
 /// Texts that lead somewhere.
-const TEXTS: [&str; 32] = [
+const TEXTS: [&str; 44] = [
     "M8",
     "M8x1.25-6H",
     "M10x1-6g-LH",
@@ -28,6 +28,18 @@ const TEXTS: [&str; 32] = [
     "BSPT 3/4",
     "Rp/R 1/2",
     "1/4-20 UNF",
+    "MJ8x1.25-4H5H",
+    "S1-4H6",
+    "1/4-20 UNRC-2A",
+    "1/4-28 UNJF-3B",
+    "1/2 BSW-medium",
+    "2 BA",
+    "Tr40x14P7-7H-LH",
+    "1/2-10 ACME-2G",
+    "1/2-10 STUB ACME",
+    "2.5-4 BUTT-2",
+    "M8x1.25 STI",
+    "1/4-20 UNC-2B STI",
     "2 1/2-8 UN-2B",
     "0.3",
     "No. 10",

@@ -28,7 +28,7 @@ pub use input::Input;
 /// What calls leave for the calls behind them.
 pub struct State {
     /// Threads, a blank one among them.
-    pub threads: [threadcalc_thread_t; 8],
+    pub threads: [threadcalc_thread_t; 13],
     /// The last number that a call gave.
     pub ratio: threadcalc_ratio_t,
     /// Drills that calls gave, blank ones among them.
@@ -37,7 +37,7 @@ pub struct State {
 
 impl State {
     fn keep_thread(&mut self, input: &mut Input<'_>, thread: threadcalc_thread_t) {
-        self.threads[input.place(7)] = thread;
+        self.threads[input.place(12)] = thread;
     }
 
     fn keep_drill(&mut self, input: &mut Input<'_>, drill: threadcalc_drill_t) {
@@ -51,6 +51,7 @@ type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
 const OPERATIONS: [Operation; 84] = [
+const OPERATIONS: [Operation; 83] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -135,6 +136,7 @@ const OPERATIONS: [Operation; 84] = [
     checks::pieces,
     checks::json,
     checks::compare,
+    identify::near,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.
@@ -144,10 +146,23 @@ const MOST_CALLS: usize = 12;
 pub fn run(bytes: &[u8]) {
     let mut input = Input::new(bytes);
     let blank = threadcalc_thread_t::default();
-    let known = [&b"M8-6H"[..], b"1/4-20 UNC-2B", b"M10x1-6g-LH", b"M16xPh3P1.5", b"1/4-18", b"1/4-18 NPT", b"G1/2"]
-        .map(threads::known);
+    let known = [
+        &b"M8-6H"[..],
+        b"1/4-20 UNC-2B",
+        b"M10x1-6g-LH",
+        b"M16xPh3P1.5",
+        b"1/4-18",
+        b"1/4-18 NPT",
+        b"G1/2",
+        b"MJ8x1.25-4H5H",
+        b"1/2 BSW",
+        b"2 BA",
+        b"Tr40x7-7H",
+        b"M8 STI",
+    ]
+    .map(threads::known);
     let mut state =
-        State { threads: [blank; 8], ratio: threadcalc_ratio_t::default(), drills: [threadcalc_drill_t::default(); 4] };
+        State { threads: [blank; 13], ratio: threadcalc_ratio_t::default(), drills: [threadcalc_drill_t::default(); 4] };
     state.threads[..known.len()].copy_from_slice(&known);
     for _ in 0..MOST_CALLS {
         if input.is_at_end() {

@@ -8,7 +8,7 @@ use super::threads::{finding_is_sound, keep, place_of, ratio_at, ratio_in, threa
 use super::{Input, State};
 
 /// Marks that lead somewhere.
-const MARKS: [&str; 10] = [
+const MARKS: [&str; 14] = [
     "M8x1.25 6HX LH",
     "1/4-20 UNC GH3 HSS",
     "M10 D5",
@@ -17,6 +17,10 @@ const MARKS: [&str; 10] = [
     "M8 DIN 371 HSS-E ISO2/6H C",
     "M16xPh3P1.5 7G B",
     "HSS 2BX 3FL L1",
+    "MJ6x1 4H5H",
+    "Tr16x4 7H LH",
+    "1/2-10 ACME 2G",
+    "2 BA HSS",
     "1/4-18 NPT QQ",
     "",
 ];

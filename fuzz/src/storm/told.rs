@@ -66,7 +66,7 @@ const OPTIONS: &[(&str, &[&str])] = &[
     ("surface_z_mm", &["0", "10", "-2.5"]),
     ("block_delete", &["true", "false"]),
     ("evaluate_macros", &["true", "false"]),
-    ("thread", &["M8", "1/4-20 UNC", "M10x1.5-LH", "1/4-18 NPT", "M16xPh3P1.5"]),
+    ("thread", &["M8", "1/4-20 UNC", "M10x1.5-LH", "1/4-18 NPT", "M16xPh3P1.5", "Tr16x4", "M8 STI"]),
     ("full_thread_depth_mm", &["12", "900"]),
     ("holder", &["rigid", "floating", "tension_compression"]),
     ("underfeed_percent", &["5", "0"]),
@@ -81,7 +81,7 @@ const OPTIONS: &[(&str, &[&str])] = &[
 const TOOLS: &[(&str, &[&str])] = &[
     ("number", &["1", "2", "3", "4", "5"]),
     ("kind", &["cut_tap", "form_tap", "tap", "drill", "spot_drill", "other"]),
-    ("thread", &["M8", "1/4-20 UNC", "M10x1.5-LH"]),
+    ("thread", &["M8", "1/4-20 UNC", "M10x1.5-LH", "1/2 BSW", "2 BA"]),
     ("diameter_mm", &["6.8", "5", "8"]),
     ("point_angle_deg", &["118", "140"]),
     ("chamfer_threads", &["2", "4"]),

@@ -18,6 +18,12 @@ entry!("tap_drill", (thread: &Thread, request: &TapDrillRequest) => tap_drill(th
 entry!("threads_of_pitch", (pitch_mm: Length, diameter_mm: Length, starts: i64) => {
     nc::threads_of_pitch(pitch_mm, diameter_mm, starts).map(all)
 });
+entry!("threads_near_diameter", (diameter_mm: Length, within_mm: Length) => {
+    threads_near_diameter(diameter_mm, within_mm).map(all)
+});
+entry!("threads_near_pitch", (pitch_mm: Length, within_mm: Length) => {
+    threads_near_pitch(pitch_mm, within_mm).map(all)
+});
 
 // Exactly what must not happen in the core: an index that nobody has checked.
 #[cfg(feature = "planted")]

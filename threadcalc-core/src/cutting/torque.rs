@@ -116,7 +116,11 @@ impl TorqueBand {
 /// `force`: out of a table for this very formula, which knows nothing of the drilled hole and of the kind
 /// of tap. `factor`: 1 for a cutting tap in a straight thread; see [`FORMING_FACTOR`], [`TAPER_FACTOR`].
 /// A tap with several starts cuts as many grooves at once: the formula counts per start, with the pitch,
-/// not the lead. D is the basic major diameter.
+/// not the lead. D is the basic major diameter, of the hole of a wire insert its own.
+///
+/// The formula was made for M and UN. It takes the groove as P²/4, which Tr and ACME have too (half a pitch deep
+/// and wide); stub ACME has less, the other forms a little more, within the band. The square profiles rub more on
+/// their flanks: count on the upper half of the band.
 ///
 /// # Errors
 /// [`Code::OutOfRange`] for a factor outside 0.1 to 20.
@@ -132,7 +136,7 @@ impl TorqueBand {
 /// ```
 ///
 /// # Source
-/// A tap maker's published formula; the band and the starts: common practice.
+/// A tap maker's published formula; the band, the starts and other forms than M and UN: common practice.
 pub fn torque_by_pitch(thread: &Thread, force: ForceByPitch, factor: f64) -> Result<TorqueBand, Error> {
     let factor = within(factor, Field::TorqueFactor, FACTOR.0, FACTOR.1)?;
     let (pitch, diameter) = (thread.pitch_mm().to_f64(), thread.major_mm().to_f64());
@@ -146,13 +150,14 @@ pub fn torque_by_pitch(thread: &Thread, force: ForceByPitch, factor: f64) -> Res
 /// M = starts × factor × tan(theta) kc (D − Do)² (D + 2 Do) / 24000     Nm; kc in N/mm², D and Do in mm
 /// ```
 ///
-/// `theta` is the angle of a flank, 30° or 27.5°. `force`: out of a table for this very formula. `factor`:
+/// `theta` is the angle of a flank, 30° or 27.5°; BA 23.75°. `force`: out of a table for this very formula. `factor`:
 /// for the kind of tap, in steel 1.35 (straight flutes), 1.15 (spiral flutes), 0.95 (spiral point), times what
 /// else the caller knows. Starts as in [`torque_by_pitch`].
 ///
 /// # Errors
 /// [`Code::OutOfRange`] for a factor outside 0.1 to 20 or a hole outside 0 to the major diameter;
-/// [`Code::DoesNotApply`] for taper threads, whose tap cuts on its whole length.
+/// [`Code::DoesNotApply`] for taper threads, whose tap cuts on its whole length, and for Tr, ACME and buttress,
+/// whose groove is no triangle.
 ///
 /// # Example
 /// ```
@@ -176,6 +181,10 @@ pub fn torque_by_chip_area(
     if thread.form().is_taper() {
         return Err(Error::new(Code::DoesNotApply, Field::Form)
             .hint_text("a taper thread: the torque by pitch with a factor of 2 to 3"));
+    }
+    if thread.form().is_translating() {
+        return Err(Error::new(Code::DoesNotApply, Field::Form)
+            .hint_text("the groove of this thread is no triangle: the torque by pitch"));
     }
     if !drill_mm.is_positive() || drill_mm >= thread.major_mm() {
         return Err(Error::new(Code::OutOfRange, Field::Drill)

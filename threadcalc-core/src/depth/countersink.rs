@@ -63,7 +63,7 @@ pub struct UsualCountersink {
 /// ```
 ///
 /// # Source
-/// Geometry; D1: ISO 68-1, ASME B1.1, ISO 228-1, ISO 7-1, ASME B1.20.1.
+/// Geometry; D1: as [`Thread::profile`].
 pub fn countersink(
     thread: &Thread,
     countersink_mm: Length,
@@ -109,7 +109,8 @@ pub fn countersink(
 /// The usual countersink of an ISO metric tapped hole: 1 to 1.05 times the nominal diameter, 120 degrees.
 ///
 /// # Errors
-/// [`Code::NotSourced`] for other threads; [`Code::Contradiction`] for an external thread.
+/// [`Code::DoesNotApply`] for other threads than M and for holes of wire inserts; [`Code::Contradiction`] for an
+/// external thread.
 ///
 /// # Example
 /// ```
@@ -124,8 +125,9 @@ pub fn countersink(
 /// DIN 76-1, from memory; common practice.
 pub fn usual_countersink(thread: &Thread) -> Result<UsualCountersink, Error> {
     is_of_a_hole(thread)?;
-    if thread.form() != Form::Metric {
-        return Err(Error::new(Code::NotSourced, Field::Form).hint_text("an ISO metric thread"));
+    if thread.form() != Form::Metric || thread.is_wire_insert() {
+        return Err(Error::new(Code::DoesNotApply, Field::Form)
+            .hint_text("DIN 76-1 is for M threads: give the countersink of the drawing"));
     }
     let nominal = thread.major_mm();
     Ok(UsualCountersink {

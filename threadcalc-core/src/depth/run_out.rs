@@ -55,8 +55,9 @@ const PICOMETRES_IN_HUNDREDTH: i64 = 10_000_000;
 /// [`depths`](crate::depths) counts its own chamfer.
 ///
 /// # Errors
-/// [`Code::NotSourced`] for other threads than ISO metric, pitches that the table does not have, and the short
-/// and the long run-out, which nobody has read yet; [`Code::Contradiction`] for an external thread.
+/// [`Code::DoesNotApply`] for other threads than M and for holes of wire inserts; [`Code::NotSourced`] for pitches
+/// that the table does not have, and the short and the long run-out, which nobody has read yet;
+/// [`Code::Contradiction`] for an external thread.
 ///
 /// # Example
 /// ```
@@ -75,11 +76,12 @@ pub fn run_out_mm(thread: &Thread, run_out: RunOut) -> Result<Length, Error> {
     if thread.side() == Some(Side::External) {
         return Err(Error::new(Code::Contradiction, Field::Side).hint_text("the run-out of a tapped hole"));
     }
+    if thread.form() != Form::Metric || thread.is_wire_insert() {
+        return Err(Error::new(Code::DoesNotApply, Field::Form)
+            .hint_text("DIN 76-1 is for M threads: count the chamfer of the tap, and room for chips"));
+    }
     if run_out != RunOut::Normal {
         return Err(Error::new(Code::NotSourced, Field::RunOut).hint_text("the normal run-out, e1"));
-    }
-    if thread.form() != Form::Metric {
-        return Err(Error::new(Code::NotSourced, Field::Form).hint_text("an ISO metric thread"));
     }
     let pitch = thread.pitch_mm();
     let picometres = pitch.picometres();

@@ -72,18 +72,20 @@ pub(super) fn read(cursor: &mut Cursor<'_>, form: Form) -> Result<Thread, Error>
             (pitch, diameter_place)
         }
     };
+    if form == Form::Miniature {
+        let own = own_pitch(cursor, form, diameter, fine).map_err(|error| error.at_byte(diameter_place))?;
+        if pitch != own {
+            return Err(Error::new(Code::SeriesMismatch, Field::Pitch)
+                .at_byte(pitch_place)
+                .got(pitch.to_f64())
+                .within(own.to_f64(), own.to_f64())
+                .hint_text("ISO 1501 has one pitch for a diameter: leave it out"));
+        }
+    }
     let thread = Thread::build(form, diameter, pitch, starts).map_err(|error| match error.field() {
         Field::Pitch => error.at_byte(pitch_place),
         _ => error.at_byte(diameter_place),
     })?;
-    if form == Form::Miniature && !thread.is_standard() {
-        let own = own_pitch(cursor, form, diameter, fine).map_err(|error| error.at_byte(diameter_place))?;
-        return Err(Error::new(Code::SeriesMismatch, Field::Pitch)
-            .at_byte(pitch_place)
-            .got(pitch.to_f64())
-            .within(own.to_f64(), own.to_f64())
-            .hint_text("ISO 1501 has one pitch for a diameter: leave it out"));
-    }
     if fine && thread.series() == Some(Series::Coarse) {
         return Err(Error::new(Code::SeriesMismatch, Field::Designation)
             .at_byte(fine_place)

@@ -172,21 +172,19 @@ pub(super) fn read_starts(cursor: &mut Cursor<'_>) -> Option<i64> {
 
 /// Class, hand and number of starts, in any order, also in brackets, then the end.
 pub(super) fn tail(cursor: &mut Cursor<'_>, thread: Thread) -> Result<Thread, Error> {
-    let mut said = Said { thread, hand: None, starts: thread.starts() > 1 };
+    let mut said = Said { thread, hand: None, starts: thread.starts() > 1, after_dash: false };
     loop {
         let before = cursor.place();
         skip_separator(cursor);
+        let mut between = Cursor::new(cursor.since(before), Field::Designation);
+        between.skip_blanks();
+        said.after_dash = !between.is_at_end();
         if cursor.is_at_end() {
-            if cursor.place() == before {
-                return Ok(said.thread);
-            }
             // Blanks may end a designation, a dash may not.
-            let mut between = Cursor::new(cursor.since(before), Field::Designation);
-            between.skip_blanks();
-            return if between.is_at_end() {
-                Ok(said.thread)
-            } else {
+            return if said.after_dash {
                 Err(cursor.error(Code::Unreadable).hint_text("a class or LH behind the dash"))
+            } else {
+                Ok(said.thread)
             };
         }
         let bracket = cursor.take(b'(');
@@ -217,6 +215,7 @@ struct Said {
     thread: Thread,
     hand: Option<Hand>,
     starts: bool,
+    after_dash: bool,
 }
 
 impl Said {
@@ -257,7 +256,7 @@ impl Said {
                 _ => unreadable(cursor),
             });
         }
-        self.thread = class(cursor, self.thread, place)?;
+        self.thread = class(cursor, self.thread, place, self.after_dash)?;
         Ok(())
     }
 }
@@ -284,8 +283,7 @@ fn take_engagement(cursor: &mut Cursor<'_>) {
     }
 }
 
-fn class(cursor: &mut Cursor<'_>, thread: Thread, place: usize) -> Result<Thread, Error> {
-    let after_dash = place.checked_sub(1).is_some_and(|before| cursor.since(before) == b"-");
+fn class(cursor: &mut Cursor<'_>, thread: Thread, place: usize, after_dash: bool) -> Result<Thread, Error> {
     while cursor.peek().is_some_and(|byte| byte.is_ascii_alphanumeric()) {
         cursor.skip(1);
     }

@@ -1,6 +1,7 @@
 //! Which drill of the sets to take.
 
 use super::judge::{Judge, TapDrill, answer_basis, judging_limits};
+use super::percent::has_bases;
 use super::search::{Found, Window};
 use super::stock::{Drills, Stock};
 use super::{Basis, Drill, DrillSet, DrillSets, Tap, drill_diameter, form_hole};
@@ -8,6 +9,7 @@ use crate::error::{Code, Error, Field};
 use crate::form::Form;
 use crate::length::{Length, Ratio, Rounding};
 use crate::limits::Limits;
+use crate::profile::height_in_pitches;
 use crate::thread::Thread;
 
 /// What a tap drill is asked for.
@@ -18,10 +20,9 @@ use crate::thread::Thread;
 pub struct TapDrillRequest<S = DrillSets> {
     /// Cut or form tap.
     pub tap: Tap,
-    /// Percent of thread; without it, the drill nearest to D − P (cut) or D − P/2 (form), and for a
-    /// taper thread by its own rule.
+    /// Percent of thread; without it, the drill nearest to the rule's hole, see [`tap_drill`].
     pub percent: Option<Ratio>,
-    /// Basis of the percent: required with a percent for a cut tap, 3H/4 for the answer otherwise.
+    /// Basis of the percent of M and UN: required with a percent for a cut tap, 3H/4 for the answer otherwise.
     pub basis: Option<Basis>,
     /// The drills to choose from.
     pub sets: S,
@@ -32,10 +33,23 @@ pub struct TapDrillRequest<S = DrillSets> {
 /// Chooses the drill of the sets for a tapped hole.
 ///
 /// With a percent: the drill nearest to that hole, whatever the limits (`within_limits` says).
-/// Without: the drill nearest to D − P within the class's minor-diameter limits (cut), or nearest to
+/// Without: the drill nearest to the rule's hole within the class's minor-diameter limits (cut), or nearest to
 /// D − P/2 (form). Nearest is by diameter, ties to the larger. A thread without a class is judged
 /// by the standard's medium class, with finding `class-assumed`; G and Rp need no class. NPSC and NPSM
 /// need a percent.
+///
+/// | thread | hole without a percent | of its own height |
+/// |---|---|---|
+/// | M, UN and their wire inserts, G, Rp | D − P | |
+/// | BSW, BSF | D − P | 78 % |
+/// | MJ, UNJ, BA | D − 0.9 P | 92 %, BA 75 % |
+/// | S | D − 0.8 P | 83 % |
+/// | Tr, ACME | D − 0.95 P | 95 % |
+/// | stub ACME | D − 0.57 P | 95 % |
+/// | buttress | D − 1.14 P | 95 % |
+///
+/// Where no limits are known, the drill of the lower rows and of a wire insert is not below the basic minor
+/// diameter: the tap is not made to cut there.
 ///
 /// ```text
 /// NPT, NPTF  nearest to K0 = E0 − 0.8 p; with taper reamer to K3 = K0 − 3 p/16
@@ -46,7 +60,7 @@ pub struct TapDrillRequest<S = DrillSets> {
 ///
 /// A list is chosen from by the same rule. Without a percent none of it may lie outside the limits, nor for
 /// a form tap outside 50 to 100 % of 0.68 P; where no limits are known, not more than half a pitch from
-/// D − P. The error then gives the nearest drill of the list and the range that would do.
+/// the rule's hole. The error then gives the nearest drill of the list and the range that would do.
 ///
 /// # Errors
 /// [`Code::Missing`] without a set, drill or basis, [`Code::NoDrill`], [`Code::Contradiction`] for a taper
@@ -70,7 +84,8 @@ pub struct TapDrillRequest<S = DrillSets> {
 /// ```
 ///
 /// # Source
-/// ISO 2306 (D − P); Machinery's Handbook 31 (percent); form taps: common practice. NPT: the rule gives
+/// ISO 2306 (D − P of M and UN); Machinery's Handbook 31 (percent); form taps and the rules of the other straight
+/// threads: common practice. NPT: the rule gives
 /// every drill up to 2 in of ASME B94.9-2008, table of taper pipe tap limits (direct tapping); with taper
 /// reamer and for Rc: common practice.
 pub fn tap_drill<'a, S>(thread: &Thread, request: &TapDrillRequest<S>) -> Result<TapDrill, Error>
@@ -162,27 +177,56 @@ fn no_drill<D: PartialOrd + Copy>(
 }
 
 fn nearest_by_rule(thread: &Thread, tap: Tap, stock: &Stock<'_>, limits: Option<&Limits>) -> Result<Found, Error> {
-    // D - P speaks of the thread's own diameter; theirs is none of the pipe's, and no chart has been read.
-    if matches!(thread.form(), Form::Npsc | Form::Npsm | Form::Npsf) {
-        return Err(Error::new(Code::NotSourced, Field::Percent)
-            .hint_text("the drills of straight NPS threads have not been read: give a percent of 1.6 P"));
-    }
     let pitch = thread.pitch_mm();
     let half = || pitch.over(Length::integer(2));
-    let hole = thread.major_mm().minus(if tap == Tap::Cut { pitch } else { half()? })?;
+    let depth = if tap == Tap::Cut { pitch.times(cut_depth(thread.form())?)? } else { half()? };
+    let hole = thread.major_mm().minus(depth)?;
     let (least, most) = match limits.map(|limits| limits.minor_mm) {
         Some((Some(least), Some(most))) => (Some(least), Some(most)),
         Some((Some(least), None)) if stock.is_own() => (Some(least), Some(least.max(hole).plus(half()?)?)),
         Some((Some(least), None)) => (Some(least), None),
         // Sets have a drill near every hole; a list may have none.
-        _ if !stock.is_own() => (None, None),
+        _ if tap == Tap::Form && !stock.is_own() => (None, None),
         _ if tap == Tap::Form => {
             let (least, most) = form_hole::reach(thread)?;
             (Some(least), Some(most))
         }
-        _ => (Some(hole.minus(half()?)?), Some(hole.plus(half()?)?)),
+        _ => {
+            let read = limits.and_then(|limits| limits.minor_mm.0);
+            let basic = read.map_or_else(|| least_cut(thread), |least| Ok(Some(least)))?;
+            let near = if stock.is_own() { Some(hole.minus(half()?)?) } else { None };
+            (near.max(basic), if stock.is_own() { Some(hole.plus(half()?)?) } else { None })
+        }
     };
     nearest_between(stock, hole, least, most)
+}
+
+/// How far below the major diameter the rule's hole lies, in pitches.
+fn cut_depth(form: Form) -> Result<Length, Error> {
+    Ok(match form {
+        // D - P speaks of the thread's own diameter; theirs is none of the pipe's, and no chart has been read.
+        Form::Npsc | Form::Npsm | Form::Npsf => {
+            return Err(Error::new(Code::NotSourced, Field::Percent)
+                .hint_text("the drills of straight NPS threads have not been read: give a percent of 1.6 P"));
+        }
+        Form::MetricJ | Form::UnifiedJ | Form::Ba => Length::parts(9, 10),
+        Form::Miniature => Length::parts(4, 5),
+        Form::Trapezoidal | Form::Acme => Length::parts(19, 20),
+        Form::StubAcme => Length::parts(57, 100),
+        Form::Buttress | Form::PullButtress => Length::parts(57, 50),
+        _ => Length::ONE,
+    })
+}
+
+/// The basic minor diameter, to a millionth of the pitch, where no limits are known and a drill near the rule's
+/// hole may lie below it.
+fn least_cut(thread: &Thread) -> Result<Option<Length>, Error> {
+    if !thread.is_wire_insert() && (thread.form().is_pipe() || has_bases(thread.form())) {
+        return Ok(None);
+    }
+    let millionths = libm::rint(height_in_pitches(thread.form()) * 1e6) as i64;
+    let height = thread.pitch_mm().times(Length::new(millionths, 1_000_000)?)?;
+    thread.major_mm().minus(height).map(Some)
 }
 
 /// The drill that the rule takes from the usual sets.
@@ -192,13 +236,17 @@ pub(super) fn usual_drill(thread: &Thread, tap: Tap, limits: Option<&Limits>) ->
 }
 
 impl DrillSets {
-    /// The sets a shop reaches for first: metric drills for M, G, R, Rp and Rc, inch drills for the others.
+    /// The sets a shop reaches for first: metric drills for the metric threads and for those of 55°, BSW, BSF, G,
+    /// R, Rp and Rc, whose lists are in millimetres now; inch drills for the others.
+    ///
+    /// # Source
+    /// Common practice.
     #[must_use]
     pub const fn usual(form: Form) -> Self {
-        match form {
-            Form::Metric => Self::NONE.with(DrillSet::Metric),
-            _ if form.is_whitworth_pipe() => Self::NONE.with(DrillSet::Metric),
-            _ => Self::INCH,
+        if !form.is_inch() || form.is_whitworth_pipe() || matches!(form, Form::Whitworth) {
+            Self::NONE.with(DrillSet::Metric)
+        } else {
+            Self::INCH
         }
     }
 }

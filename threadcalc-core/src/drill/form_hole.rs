@@ -1,8 +1,8 @@
 //! The hole of a form tap, and holes that are the other kind of tap's.
 
 use super::Tap;
+use super::percent::formed;
 use crate::error::{Code, Error, Field};
-use crate::form::Form;
 use crate::length::Length;
 use crate::thread::{Side, Thread};
 
@@ -24,8 +24,8 @@ const CUT: (u32, u32) = (750, 1_083);
 /// The tap maker's window for the tap and the material goes before it.
 ///
 /// # Errors
-/// [`Code::NotSourced`] for other threads than M and UN, [`Code::Contradiction`] for an external thread,
-/// [`Code::OutOfRange`] where the pitch leaves no hole, [`Code::Overflow`].
+/// [`Code::NotSourced`] for other threads than those of 60°, [`Code::DoesNotApply`] for Tr, ACME and buttress,
+/// [`Code::Contradiction`] for an external thread, [`Code::OutOfRange`] where the pitch leaves no hole, [`Code::Overflow`].
 ///
 /// # Example
 /// ```
@@ -42,9 +42,7 @@ pub fn form_hole_mm(thread: &Thread) -> Result<(Length, Length), Error> {
     if thread.side() == Some(Side::External) {
         return Err(Error::new(Code::Contradiction, Field::Side).hint_text("an external thread has no tap drill"));
     }
-    if !is_formed(thread) {
-        return Err(Error::new(Code::NotSourced, Field::Tap).hint_text("0.68 P is a rule for 60 degree M and UN"));
-    }
+    formed(thread.form())?;
     let window = (less(thread, USUAL.1)?, less(thread, USUAL.0)?);
     if !window.0.is_positive() {
         return Err(Error::new(Code::OutOfRange, Field::Pitch)
@@ -57,7 +55,7 @@ pub fn form_hole_mm(thread: &Thread) -> Result<(Length, Length), Error> {
 /// Whether a hole outside its own tap's is the other kind of tap's hole for this thread.
 pub(super) fn is_other_taps(thread: &Thread, tap: Tap, hole: Length) -> bool {
     let (least, most) = if tap == Tap::Cut { FORMED } else { CUT };
-    is_formed(thread)
+    formed(thread.form()).is_ok()
         && less(thread, most).is_ok_and(|smallest| smallest <= hole)
         && less(thread, least).is_ok_and(|largest| hole <= largest)
 }
@@ -65,10 +63,6 @@ pub(super) fn is_other_taps(thread: &Thread, tap: Tap, hole: Length) -> bool {
 /// Where a form tap's drill of a list may lie: from 100 to 50 % of its own height.
 pub(super) fn reach(thread: &Thread) -> Result<(Length, Length), Error> {
     Ok((less(thread, 680)?, less(thread, FORMED.0)?))
-}
-
-fn is_formed(thread: &Thread) -> bool {
-    matches!(thread.form(), Form::Metric | Form::Unified)
 }
 
 /// The major diameter less thousandths of the pitch.

@@ -3,7 +3,7 @@
 use core::fmt::Write;
 
 use super::oversize::probable_hole_mm;
-use super::percent::{FullHeight, full_height};
+use super::percent::{FullHeight, full_height, has_bases};
 use super::search::{Found, Spot};
 use super::{Basis, Drill, Tap, choice, form_hole};
 use crate::error::{Code, Error};
@@ -63,8 +63,8 @@ pub struct ProbableHole {
 pub struct TapDrill {
     /// The drill, with its percent and what is left to the limit.
     pub chosen: Alternative,
-    /// The basis of every percent here; None for a form tap, whose 100 % is 0.68 P, and for pipe
-    /// threads, whose 100 % is their own height.
+    /// The basis of every percent here; None for a form tap, whose 100 % is 0.68 P, and for other threads
+    /// than M and UN, whose 100 % is their own height.
     pub basis: Option<Basis>,
     /// The limits the hole was judged by.
     pub limits: Option<Limits>,
@@ -131,7 +131,7 @@ pub(crate) fn judge_given(
 /// The basis of the answer: without a percent a cut tap's is only a way to report, 3H/4 if not said.
 pub(super) fn answer_basis(thread: &Thread, tap: Tap, percent: Option<Ratio>, basis: Option<Basis>) -> Option<Basis> {
     match (tap, percent) {
-        (Tap::Cut, None) if !thread.form().is_pipe() => Some(basis.unwrap_or(Basis::ThreeQuartersH)),
+        (Tap::Cut, None) if has_bases(thread.form()) => Some(basis.unwrap_or(Basis::ThreeQuartersH)),
         _ => basis,
     }
 }
@@ -264,20 +264,12 @@ pub(super) fn judging_limits(thread: &Thread, tap: Tap) -> Result<(Option<Limits
     if tap == Tap::Form {
         return Ok((None, doubts));
     }
-    let thread = match thread.tolerance_class() {
-        Some(_) => *thread,
-        None if thread.medium_internal_class().is_empty() => *thread,
-        None => {
-            doubts.class_assumed = true;
-            thread.with_class(thread.medium_internal_class().as_bytes())?
-        }
-    };
     if thread.tolerance_class().and_then(|class| class.side()) == Some(Side::External) {
         doubts.not_sourced = Some("the class is of an external thread, whose limits are no hole's");
         return Ok((None, doubts));
     }
-    // A class of both sides is the hole's here.
-    let thread = if thread.side().is_none() { thread.with_side(Side::Internal)? } else { thread };
+    doubts.class_assumed = thread.tolerance_class().is_none() && !thread.medium_internal_class().is_empty();
+    let thread = thread.as_tapped()?;
     match thread.limits() {
         Ok(limits) => {
             doubts.by_formula = limits.confidence == Confidence::Formula;

@@ -4,6 +4,7 @@ use crate::error::{Code, Error, Field};
 use crate::form::Form;
 use crate::length::{Length, Ratio};
 use crate::named::named;
+use crate::profile::height_in_pitches;
 use crate::thread::{Side, Thread};
 
 named! {
@@ -39,8 +40,6 @@ named! {
 
 /// 100 % of thread of a form tap on the diameter, in pitches (common practice).
 const FORM_PITCHES: f64 = 0.68;
-/// 100 % of a 55° thread on the diameter, in pitches: 4/3 H of it, H = 1 / (2 tan 27.5°).
-const WHITWORTH_PITCHES: f64 = 1.280_654_751_314_110_7;
 /// 100 % of NPSC and NPSM on the diameter, in pitches: twice 0.8 p.
 const NATIONAL_PIPE_PITCHES: f64 = 1.6;
 
@@ -68,10 +67,7 @@ pub(super) fn full_height(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Re
             return Err(Error::new(Code::Contradiction, Field::Basis)
                 .hint_text("a form tap has its own 100 %, 0.68 P: give no basis"));
         }
-        (Tap::Form, None) if form.is_pipe() => {
-            return Err(Error::new(Code::NotSourced, Field::Tap).hint_text("0.68 P is a rule for 60 degree M and UN"));
-        }
-        (Tap::Form, None) => FORM_PITCHES,
+        (Tap::Form, None) => formed(form)?,
         (Tap::Cut, basis) => cut_height(form, basis)?,
     };
     let major = major_of_hole(thread)?;
@@ -110,22 +106,38 @@ impl FullHeight {
     }
 }
 
-/// 100 % of a cut thread in pitches: two bases for M and UN, the form's own height for pipe threads.
+/// 100 % of a form tap in pitches, for the threads that are formed.
+pub(super) fn formed(form: Form) -> Result<f64, Error> {
+    if form.is_sixty() {
+        return Ok(FORM_PITCHES);
+    }
+    if form.is_translating() {
+        return Err(Error::new(Code::DoesNotApply, Field::Tap)
+            .hint_text("this thread is cut: its profile is too deep and too square to be formed"));
+    }
+    Err(Error::new(Code::NotSourced, Field::Tap).hint_text("0.68 P is a rule for 60 degree threads"))
+}
+
+/// 100 % of a cut thread in pitches: two bases for M and UN, the form's own height for all others.
 fn cut_height(form: Form, basis: Option<Basis>) -> Result<f64, Error> {
     match (form, basis) {
-        (Form::Metric | Form::Unified, Some(basis)) => Ok(basis.pitches()),
-        (Form::Metric | Form::Unified, None) => {
-            Err(Error::new(Code::Missing, Field::Basis).hint_text("3H/4 (1.299 P, inch charts) or 5H/8 (1.0825 P)"))
-        }
-        (_, Some(_)) => Err(Error::new(Code::Contradiction, Field::Basis).hint_text(
-            "a pipe thread's 100 % is its own height, 1.2807 P at 55 degrees, 1.6 P for NPS: give no basis",
-        )),
+        _ if has_bases(form) => basis.map(Basis::pitches).ok_or_else(|| {
+            Error::new(Code::Missing, Field::Basis).hint_text("3H/4 (1.299 P, inch charts) or 5H/8 (1.0825 P)")
+        }),
+        (_, Some(_)) => Err(Error::new(Code::Contradiction, Field::Basis)
+            .hint_text("3H/4 and 5H/8 are bases of M and UN; this thread's 100 % is its own height: give no basis")),
         (Form::Npsf | Form::Nptf, None) => {
             Err(Error::new(Code::NotSourced, Field::Form).hint_text("the height of dryseal threads has not been read"))
         }
-        (form, None) if form.is_whitworth_pipe() => Ok(WHITWORTH_PITCHES),
-        (_, None) => Ok(NATIONAL_PIPE_PITCHES),
+        (form, None) if form.is_inch_pipe() => Ok(NATIONAL_PIPE_PITCHES),
+        (form, None) if form.is_whitworth_pipe() => Ok(height_in_pitches(Form::Whitworth)),
+        (form, None) => Ok(height_in_pitches(form)),
     }
+}
+
+/// Whether charts give the percent of this form on two bases.
+pub(super) fn has_bases(form: Form) -> bool {
+    matches!(form, Form::Metric | Form::Unified | Form::UnifiedR)
 }
 
 /// The diameter over the roots of the tapped hole, which the thread's height is measured from.
@@ -144,17 +156,29 @@ fn major_of_hole(thread: &Thread) -> Result<Length, Error> {
 /// The hole for a percent of thread, in millimetres.
 ///
 /// ```text
-/// cut:   D − 1.299038 P × percent/100   (basis 3H/4)
-///        D − 1.082532 P × percent/100   (basis 5H/8)
-/// form:  D − 0.68 P × percent/100
-/// G, Rp: D − 1.280655 P × percent/100   (no basis: the form's own height)
-/// NPSC, NPSM: E1 + 0.8 P − 1.6 P × percent/100
+/// cut:   D − 1.299038 P × percent/100   (M, UN; basis 3H/4)
+///        D − 1.082532 P × percent/100   (M, UN; basis 5H/8)
+///        D − height × percent/100       (all others: no basis, the form's own height)
+/// form:  D − 0.68 P × percent/100       (threads of 60°)
 /// ```
 ///
+/// | form | height on the diameter |
+/// |---|---|
+/// | MJ, UNJ | 0.974279 P |
+/// | S | 0.96 P |
+/// | BSW, BSF, G, Rp | 1.280655 P |
+/// | BA, buttress | 1.2 P |
+/// | Tr, ACME | P |
+/// | stub ACME | 0.6 P |
+/// | NPSC, NPSM | 1.6 P, from E1 + 0.8 P |
+///
+/// D is the hole's own major diameter: that of the hole of a wire insert is larger than the screw's.
+///
 /// # Errors
-/// [`Code::Missing`] for a cut tap without a basis, [`Code::Contradiction`] for a form tap or a pipe
-/// thread with one or for an external thread, [`Code::OutOfRange`] outside 0 < percent ≤ 100,
-/// [`Code::DoesNotApply`] for taper threads, [`Code::NotSourced`] for NPSF and formed pipe threads.
+/// [`Code::Missing`] for M and UN with a cut tap without a basis, [`Code::Contradiction`] for a form tap or
+/// another thread with one or for an external thread, [`Code::OutOfRange`] outside 0 < percent ≤ 100,
+/// [`Code::DoesNotApply`] for taper threads and for formed Tr, ACME and buttress, [`Code::NotSourced`] for NPSF
+/// and other formed threads that are not of 60°.
 ///
 /// # Example
 /// ```
@@ -168,7 +192,8 @@ fn major_of_hole(thread: &Thread) -> Result<Length, Error> {
 ///
 /// # Source
 /// Machinery's Handbook 31, tap drill sizes and percentage of thread (3H/4) and its text formula
-/// (5H/8); form taps: common practice; pipe threads: the heights of ISO 228-1:2000 and ASME B1.20.1-1983.
+/// (5H/8); form taps: common practice; own heights: those of [`Thread::profile`], ISO 228-1:2000 and
+/// ASME B1.20.1-1983.
 pub fn drill_diameter(thread: &Thread, percent: Ratio, tap: Tap, basis: Option<Basis>) -> Result<f64, Error> {
     if !percent.is_positive() || percent > Length::integer(100) {
         return Err(Error::new(Code::OutOfRange, Field::Percent)

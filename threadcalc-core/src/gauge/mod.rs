@@ -140,9 +140,9 @@ pub(crate) fn gauges_with(thread: &Thread, limits: Option<&Limits>) -> Result<Ga
         let gauge = Gauge { kind, pitch_diameter_mm: pipe.pitch_diameter_gauge_plane_mm, diameter_mm: None };
         return Ok(Gauges { held: [Some(gauge), None, None, None], limits_source: Some(pipe.source), ..none });
     }
-    let medium = thread.medium_internal_class();
-    let class_assumed = side == Side::Internal && thread.tolerance_class().is_none() && !medium.is_empty();
-    let classed = if class_assumed { thread.with_class(medium.as_bytes())? } else { *thread };
+    let has_medium = !thread.medium_internal_class().is_empty();
+    let class_assumed = side == Side::Internal && thread.tolerance_class().is_none() && has_medium;
+    let classed = if side == Side::Internal { thread.as_tapped()? } else { *thread };
     // A class of both sides is that of the side that is gauged.
     let classed = if classed.side().is_none() { classed.with_side(side)? } else { classed };
     let limits = match limits.map_or_else(|| classed.limits(), |limits| Ok(*limits)) {
@@ -202,7 +202,8 @@ pub struct NotGoRule {
 /// How far the NOT GO thread gauge of a thread may go.
 ///
 /// # Errors
-/// [`Code::DoesNotApply`] for taper threads; [`Code::NotSourced`] for parallel pipe threads.
+/// [`Code::DoesNotApply`] for taper threads; [`Code::NotSourced`] for other threads than M, UN, UNR and UNJ, and
+/// for the holes of wire inserts.
 ///
 /// # Example
 /// ```
@@ -214,23 +215,25 @@ pub struct NotGoRule {
 /// ```
 ///
 /// # Source
-/// ISO 1502:1996 and ASME B1.2-1983 as gauge makers quote them; the remark on ISO 1502 from memory.
+/// ISO 1502:1996 and ASME B1.2-1983 as gauge makers quote them; the remark on ISO 1502, and that ASME B1.2 is for
+/// UNR and UNJ too, from memory.
 pub fn not_go_rule(thread: &Thread) -> Result<NotGoRule, Error> {
     match thread.form() {
+        _ if thread.is_wire_insert() => Err(Error::new(Code::NotSourced, Field::Form)
+            .hint_text("how far NOT GO (HI) may enter the hole of a wire insert has not been read")),
         Form::Metric => Ok(NotGoRule {
             most_turns: 2,
             standard: "ISO 1502:1996",
             remark: "a thread of three turns or fewer must not let it through",
         }),
-        Form::Unified => Ok(NotGoRule {
+        Form::Unified | Form::UnifiedR | Form::UnifiedJ => Ok(NotGoRule {
             most_turns: 3,
             standard: "ASME B1.2-1983",
             remark: "thin or soft parts and few threads may need another rule",
         }),
         form if form.is_taper() => Err(Error::new(Code::DoesNotApply, Field::Form)
             .hint_text("a taper gauge is read by its turns, there is no NOT GO")),
-        _ => {
-            Err(Error::new(Code::NotSourced, Field::Form).hint_text("how far NOT GO may enter a parallel pipe thread"))
-        }
+        _ => Err(Error::new(Code::NotSourced, Field::Form)
+            .hint_text("how far NOT GO may enter this thread has not been read: see the standard on the drawing")),
     }
 }

@@ -190,8 +190,8 @@ impl serde::Serialize for NextMove {
 /// # Errors
 /// [`Code::Missing`] for a GO that stops without `required_turns`; [`Code::DoesNotApply`] for external threads,
 /// for GO and NOT GO in a taper thread and a taper plug in a straight one; [`Code::NotSourced`] for NOT GO in a
-/// parallel pipe thread; [`Code::OutOfRange`] for turns outside 0 to 1000 (−20 to 20 for a taper plug);
-/// [`Code::Overflow`].
+/// thread that [`not_go_rule`](crate::not_go_rule) has none for; [`Code::OutOfRange`] for turns outside 0 to 1000
+/// (−20 to 20 for a taper plug); [`Code::Overflow`].
 ///
 /// # Example
 /// ```

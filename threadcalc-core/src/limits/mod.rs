@@ -209,34 +209,54 @@ impl Thread {
         }
     }
 
-    /// The standard's medium internal class: 5H up to 1.4 mm, 6H above; 2B; empty for pipe threads
-    /// without classes.
+    /// The class that a hole of the standard usually has, empty for pipe threads without classes and for UNR, which
+    /// has no hole of its own. The hole of a wire insert has the class of the screw's thread.
+    ///
+    /// | thread | class |
+    /// |---|---|
+    /// | M | 5H up to 1.4 mm, 6H above |
+    /// | MJ | 4H6H up to 5 mm, 4H5H above |
+    /// | S | 4H6 |
+    /// | UN, NPSM | 2B |
+    /// | UNJ | 3B |
+    /// | BSW, BSF | medium |
+    /// | BA | normal |
+    /// | Tr | 7H |
+    /// | ACME, stub ACME | 2G |
+    /// | buttress | 2B |
     ///
     /// # Source
-    /// ISO 965-1:2013 (recommended classes, medium, normal engagement); ASME B1.1-2003; from memory.
+    /// ISO 965-1:2013 (recommended classes, medium, normal engagement); ASME B1.1-2003; from memory, as are those of
+    /// ISO 5855-2, ISO 1501:2009, ASME B1.15-1995, BS 84:2007, BS 93:2008, ISO 2903, ASME B1.5-1997, B1.8-1988 and
+    /// B1.9-1973.
     #[must_use]
     pub fn medium_internal_class(&self) -> &'static str {
         match self.form() {
-            Form::Metric if self.major_mm() <= Length::parts(14, 10) => "5H",
+            Form::Metric if self.named_by() <= Length::parts(14, 10) => "5H",
             Form::Metric => "6H",
-            Form::Unified | Form::Npsm => "2B",
-            _ => "",
+            Form::MetricJ if self.named_by() <= Length::integer(5) => "4H6H",
+            Form::MetricJ => "4H5H",
+            Form::Miniature => "4H6",
+            Form::Unified | Form::Npsm | Form::Buttress | Form::PullButtress => "2B",
+            Form::UnifiedJ => "3B",
+            Form::Whitworth => "medium",
+            Form::Ba => "normal",
+            Form::Trapezoidal => "7H",
+            Form::Acme | Form::StubAcme => "2G",
+            Form::UnifiedR => "",
+            Form::Npt | Form::Nptf | Form::Npsc | Form::Npsf | Form::G | Form::R | Form::Rp | Form::Rc => "",
         }
     }
 
     /// The basic pitch diameter as the standard rounds it: the smallest of position H, the largest of 3A; the
     /// middle of NPSC and Rp, whose limits lie on both sides of it.
     pub(crate) fn basic_pitch_diameter_mm(&self) -> Result<Length, Error> {
-        let class = self.medium_internal_class();
         let bare = self.without_class();
         let basic = match self.form() {
             Form::Npsc => Some(asme_b1_20_1::basic_pitch_diameter(self)?),
             Form::Rp => self.pipe()?.pitch_diameter_gauge_plane_mm,
             Form::UnifiedR => bare.with_class(b"3A")?.limits()?.pitch_diameter_mm.1,
-            Form::UnifiedJ => bare.with_class(b"3B")?.limits()?.pitch_diameter_mm.0,
-            Form::MetricJ => bare.with_class(b"6H")?.limits()?.pitch_diameter_mm.0,
-            _ if class.is_empty() => bare.limits()?.pitch_diameter_mm.0,
-            _ => bare.with_class(class.as_bytes())?.limits()?.pitch_diameter_mm.0,
+            _ => bare.as_tapped()?.limits()?.pitch_diameter_mm.0,
         };
         basic.ok_or(
             Error::new(Code::NotSourced, Field::PitchDiameter).hint_text("the basic pitch diameter has not been read"),
@@ -248,12 +268,13 @@ impl Thread {
         if self.side() == Some(Side::Internal) && self.tolerance_class().is_some() {
             return Ok(*self);
         }
-        let medium = self.medium_internal_class();
-        // The hole of an external thread is one of the medium class.
-        let thread = if self.side() == Some(Side::External) { self.without_class() } else { *self };
+        // The hole of an external thread is one of the medium class; that of UNR is UN.
+        let thread = if self.side() == Some(Side::External) { self.of_hole() } else { *self };
+        // R has no internal side: its drill is refused with the reason.
+        let thread = thread.with_side(Side::Internal).unwrap_or(thread);
+        let medium = thread.medium_internal_class();
         if medium.is_empty() || thread.tolerance_class().is_some() {
-            // R has no internal side: its drill is refused with the reason.
-            return Ok(thread.with_side(Side::Internal).unwrap_or(thread));
+            return Ok(thread);
         }
         thread.with_class(medium.as_bytes())
     }

@@ -346,7 +346,7 @@ pub fn threads_of_pitch(
     let least = diameter.minus(DIAMETER_WITHIN_MM).map_err(about)?;
     let most = diameter.plus(DIAMETER_WITHIN_MM).map_err(about)?;
     let forms = Form::ALL.iter().copied().filter(|form| !form.repeats_sizes());
-    let listed = forms.flat_map(move |form| threads_of_form(form, move |major| (least..=most).contains(&major)));
-    let own = move |thread: &Thread| thread.pitch_mm() == pitch;
-    Ok(listed.filter(own).filter_map(move |thread| thread.with_starts(starts).ok()))
+    let is_wanted = move |major, of_thread| of_thread == pitch && (least..=most).contains(&major);
+    let listed = forms.flat_map(move |form| threads_of_form(form, is_wanted));
+    Ok(listed.filter_map(move |thread| thread.with_starts(starts).ok()))
 }

@@ -11,6 +11,7 @@ use crate::feed::{FeedMode, Unit};
 use crate::finding::Severity;
 use crate::length::{Length, Rounding};
 use crate::motion::Holder;
+use crate::profile::axial_on_pitch_diameter;
 use crate::thread::Thread;
 
 /// Beyond this no rounding explains an error.
@@ -276,7 +277,7 @@ fn level_of(error: Length, holder: Holder) -> Level {
     }
 }
 
-/// By what it does to the pitch diameter over the depth in metal, 1.732 × error × depth: from 20 % of its
+/// By what it does to the pitch diameter over the depth in metal, 1.732 × error × depth at 60°: from 20 % of its
 /// tolerance a warning, from 50 % an error (judgement). Only where the tap cannot give.
 fn level_in_depth(error: Length, thread: &Thread, at: &Tapping) -> Level {
     let off = error.magnitude();
@@ -284,7 +285,7 @@ fn level_in_depth(error: Length, thread: &Thread, at: &Tapping) -> Level {
         return Level::Fine;
     }
     let effect = at.depth_mm.filter(|depth| depth.is_positive()).and_then(|depth| {
-        let effect = off.times(depth).ok()?.times(Length::parts(1732, 1000)).ok()?;
+        let effect = off.times(depth).ok()?.times(axial_on_pitch_diameter(thread.form())).ok()?;
         effect.over(at.pitch_tolerance_mm(thread)?).ok()
     });
     match effect {

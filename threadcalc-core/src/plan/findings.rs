@@ -1,11 +1,13 @@
 //! What a plan finds doubtful or wrong.
 
 use super::{MOST_PLAN_FINDINGS, Machine};
-use crate::feed::FeedMode;
+use crate::feed::{Feed, FeedMode};
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
+use crate::form::Form;
 use crate::length::{Length, Ratio};
 use crate::limits::Limits;
 use crate::motion::Holder;
+use crate::profile::axial_on_pitch_diameter;
 use crate::thread::Thread;
 
 pub(super) fn dialect_unset() -> Finding {
@@ -22,6 +24,17 @@ pub(super) fn of_thread(findings: &mut Findings<MOST_PLAN_FINDINGS>, thread: &Th
                 .with_number(NumberKey::Starts, f64::from(thread.starts()))
                 .with_number(NumberKey::LeadMm, thread.lead_mm().to_f64())
                 .with_number(NumberKey::PitchMm, thread.pitch_mm().to_f64()),
+        );
+    }
+    if thread.form().is_translating() {
+        // Up to here a tap with a long chamfer does it in soft material (common practice).
+        let is_small = thread.pitch_mm() <= Length::integer(2);
+        findings.push(
+            Finding::new(FindingId::DeepProfile)
+                .with_severity(if is_small { Severity::Info } else { Severity::Warning })
+                .with_evidence("thread")
+                .with_number(NumberKey::PitchMm, thread.pitch_mm().to_f64())
+                .with_suggestion("a set of taps, each started in the thread of the one before, or a single point"),
         );
     }
 }
@@ -61,16 +74,14 @@ const fn lead_limits(holder: Holder) -> (Length, Length, Length) {
 /// Shares of the pitch-diameter tolerance that a lead error may take: doubtful, wrong (judgement).
 const DOUBTFUL_SHARE: f64 = 0.2;
 const WRONG_SHARE: f64 = 0.5;
-/// What an axial error is on the pitch diameter of a 60 degree thread: cot 30 degrees.
-const ON_PITCH_DIAMETER: f64 = 1.732_050_807_568_877_2;
 
 #[inline(never)]
 pub(super) fn of_feed(
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
-    mode: FeedMode,
+    feed: &Feed,
+    form: Form,
     holder: Holder,
-    lead_error: Ratio,
-    axial_error: Length,
+    (lead_error, axial_error): (Ratio, Length),
     limits: Option<&Limits>,
 ) {
     let (doubtful, too_long, too_short) = lead_limits(holder);
@@ -82,7 +93,9 @@ pub(super) fn of_feed(
         high?.minus_to_f64(low?).ok()
     });
     let share = match tolerance {
-        Some(tolerance) if holder == Holder::Rigid => axial_error.magnitude().to_f64() * ON_PITCH_DIAMETER / tolerance,
+        Some(tolerance) if holder == Holder::Rigid => {
+            axial_error.magnitude().to_f64() * axial_on_pitch_diameter(form).to_f64() / tolerance
+        }
         _ => 0.0,
     };
     let severity = if size >= wrong || share >= WRONG_SHARE {
@@ -98,7 +111,7 @@ pub(super) fn of_feed(
             .with_evidence("decimals")
             .with_number(NumberKey::LeadError, lead_error.to_f64())
             .with_number(NumberKey::AxialErrorMm, axial_error.to_f64())
-            .with_suggestion(match mode {
+            .with_suggestion(match feed.mode() {
                 FeedMode::PerMinute => "more decimals, or a speed whose feed is exact",
                 FeedMode::PerRevolution => "more decimals",
             }),

@@ -3,7 +3,9 @@
 use super::{Job, MOST_PLAN_FINDINGS, Screw};
 use crate::depth::Countersunk;
 use crate::drill::{TapDrill, WithinLimits};
-use crate::engagement::{Engagement, EngagementRequest, STRENGTHS_MPA, StartingStrength, Weakest, engagement};
+use crate::engagement::{
+    Engagement, EngagementRequest, STRENGTHS_MPA, StartingStrength, Weakest, carries_a_screw, engagement,
+};
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
 use crate::form::Form;
@@ -29,15 +31,19 @@ pub(super) fn joint(
                 .hint_text("part_shear_mpa is one side of a joint: say the screw's strength too, or leave it out")),
         };
     };
-    if thread.form().is_pipe() {
-        return Err(Error::new(Code::DoesNotApply, Field::Thread)
-            .hint_text("a pipe thread seals or holds a fitting; a screw goes into M or UN: leave the screw out"));
-    }
+    carries_a_screw(thread).map_err(|error| {
+        error.about(Field::Thread).hint_text(match thread.form() {
+            _ if thread.is_wire_insert() => "the insert carries: its maker says what it holds; leave the screw out",
+            form if form.is_pipe() => {
+                "a pipe thread seals or holds a fitting; a screw goes into M or UN: leave the screw out"
+            }
+            _ => "what M, MJ, UN and UNJ carry is computed, and of no other thread: leave the screw out",
+        })
+    })?;
     let part_shear = part_shear(job, findings)?;
     let screw_strength = screw_strength(thread, &screw, findings)?;
     engaged(&screw, job)?;
-    let medium: &[u8] = if thread.form() == Form::Metric { b"6g" } else { b"2A" };
-    let class = screw.tolerance_class.as_ref().map_or(medium, |class| class.as_str().as_bytes());
+    let class = screw.tolerance_class.as_ref().map_or(medium(thread.form()), |class| class.as_str().as_bytes());
     let external = thread.without_class().with_class(class).map_err(of_class)?;
     if external.side() == Some(Side::Internal) {
         return Err(Error::new(Code::Contradiction, Field::ScrewClass)
@@ -56,9 +62,29 @@ pub(super) fn joint(
         drilled_mm: (drill.chosen.within_limits == WithinLimits::Yes).then(|| drill.chosen.drill.diameter_mm()),
         load_n: screw.load_n.map(Length::to_f64),
     };
-    let found = engagement(thread, &external, &request).map_err(|error| of_job(error, job))?;
-    of_joint(&found, findings);
-    Ok(Some(found))
+    match engagement(thread, &external, &request) {
+        Ok(found) => {
+            of_joint(&found, findings);
+            Ok(Some(found))
+        }
+        // The plan stands without its joint.
+        Err(error) if error.code() == Code::NotSourced => {
+            let finding = Finding::new(FindingId::JointLeftOut).with_evidence("screw");
+            findings.push(finding.with_suggestion(error.hint()));
+            Ok(None)
+        }
+        Err(error) => Err(of_job(error, job)),
+    }
+}
+
+/// The class that a screw usually has: ISO 965-1 and ASME B1.1; of MJ and UNJ from memory.
+const fn medium(form: Form) -> &'static [u8] {
+    match form {
+        Form::Metric => b"6g",
+        Form::MetricJ => b"4h6h",
+        Form::UnifiedJ => b"3A",
+        _ => b"2A",
+    }
 }
 
 /// Shear strength of the tapped part in MPa: the job's, or its material's to start from.

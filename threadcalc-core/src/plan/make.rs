@@ -167,8 +167,8 @@ fn of_feed(parts: &mut Parts<'_>, job: &Job) -> Result<(), Error> {
     parts.lead_error = feed.lead_error()?;
     parts.axial_error_mm = Feed::axial_error_of(parts.lead_error, hole::depth_in_metal(job, &parts.depths))?;
     parts.lead_cut_mm = if parts.lead_error == Length::ZERO { feed.lead_mm() } else { feed.lead_cut_mm()? };
-    let (lead_error, axial_error) = (parts.lead_error, parts.axial_error_mm);
-    findings::of_feed(&mut parts.findings, feed.mode(), parts.holder, lead_error, axial_error, limits);
+    let errors = (parts.lead_error, parts.axial_error_mm);
+    findings::of_feed(&mut parts.findings, feed, parts.thread.form(), parts.holder, errors, limits);
     Ok(())
 }
 

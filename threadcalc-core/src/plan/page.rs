@@ -111,6 +111,9 @@ impl<'a> Page<'a> {
         let mut held = Text::<32>::new();
         held.write_fmt(text)?;
         self.column(column.saturating_sub(held.as_str().len()))?;
+        if !self.line.as_str().ends_with(' ') {
+            self.put(" ")?;
+        }
         self.put(held.as_str())
     }
 

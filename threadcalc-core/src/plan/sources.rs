@@ -4,6 +4,7 @@ use super::Plan;
 use super::joint::OWN_TENSILE;
 use crate::drill::Tap;
 use crate::form::Form;
+use crate::thread::Thread;
 
 /// A part of a plan and its source.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -26,7 +27,7 @@ impl Plan {
         let taper = self.taper.is_some();
         let parts = [
             Some(("thread", Form::standard(form))),
-            Some(("profile", of_profile(form))),
+            Some(("profile", of_profile(&self.thread))),
             self.limits.map(|limits| ("limits", limits.source)),
             Some(("drill", of_drill(form, self.job.tap == Some(Tap::Form)))),
             self.drill.probable.map(|_| match self.job.oversize_mm {
@@ -85,8 +86,10 @@ impl Plan {
     }
 }
 
-const fn of_profile(form: Form) -> &'static str {
-    match form {
+const fn of_profile(thread: &Thread) -> &'static str {
+    match thread.form() {
+        Form::Metric | Form::MetricJ if thread.is_wire_insert() => "ASME B18.29.2M-2005, formula from memory",
+        _ if thread.is_wire_insert() => "ASME B18.29.1-2010, formula from memory",
         Form::Metric => "ISO 68-1:1998, stress area ISO 898-1",
         other => other.standard(),
     }
@@ -97,6 +100,8 @@ fn of_drill(form: Form, formed: bool) -> &'static str {
         _ if formed => "D - 0.68 P x percent / 100 of tap makers, common practice",
         Form::Npt | Form::Nptf => "ASME B94.9-2008, with taper reamer common practice",
         Form::Rc => "common practice",
-        _ => "ISO 2306 (D - P), percent Machinery's Handbook 31",
+        Form::Metric | Form::Unified => "ISO 2306 (D - P), percent Machinery's Handbook 31",
+        form if form.is_pipe() => "ISO 2306 (D - P), percent Machinery's Handbook 31",
+        _ => "common practice, percent of the thread's own height",
     }
 }

@@ -31,13 +31,13 @@ pub(super) fn of_tap(parts: &mut Parts<'_>, job: &Job, tap: Tap, hole: Hole) -> 
         };
         of_mark(mark.as_str(), &asked, findings)?;
     }
-    *tap_class = match thread.form() {
-        Form::Metric => Some(iso_tap_class(thread, plating).map_err(of_coating)?),
-        _ => None,
+    *tap_class = match thread.form().is_metric() && !thread.is_wire_insert() {
+        true => Some(iso_tap_class(thread, plating).map_err(of_coating)?),
+        false => None,
     };
     *tap_limit = match tap_class {
-        None if plating.is_positive() && thread.form().is_pipe() => {
-            let gauged = "the taps of pipe threads have no limits for it: gauge after plating";
+        None if plating.is_positive() && !thread.form().is_unified() && !thread.is_wire_insert() => {
+            let gauged = "the taps of this thread have no limits for it: gauge after plating";
             findings.push(plating_tap(plating).with_severity(Severity::Warning).with_suggestion(gauged));
             None
         }
@@ -169,7 +169,7 @@ pub(super) fn of_plated_hole(
 /// DIN 13-50, from memory; ISO 965-1 (7H).
 pub(super) fn formed_minor_mm(thread: &Thread, tap: Tap) -> Result<Option<(Length, Length)>, Error> {
     let is_6h = || thread.tolerance_class().is_some_and(|class| class.as_str() == "6H");
-    if tap != Tap::Form || thread.form() != Form::Metric || !is_6h() {
+    if tap != Tap::Form || thread.form() != Form::Metric || thread.is_wire_insert() || !is_6h() {
         return Ok(None);
     }
     match thread.without_class().with_class(b"7H")?.limits() {

@@ -322,9 +322,12 @@ impl Plan {
 
 fn series_words(thread: &Thread) -> &'static str {
     match (thread.form(), thread.series()) {
+        (Form::Metric | Form::MetricJ, _) if thread.is_wire_insert() => "wire insert hole, ASME B18.29.2M",
+        _ if thread.is_wire_insert() => "wire insert hole, ASME B18.29.1",
         (Form::Metric, Some(Series::Coarse)) => "ISO 261 coarse",
         (Form::Metric, Some(_)) => "ISO 261 fine",
-        (form, series) if form.is_unified() => series.map_or("UNS", |series| series.name()),
+        (Form::UnifiedJ, _) if thread.is_standard() => "ASME B1.15",
+        (Form::Unified | Form::UnifiedR, series) => series.map_or("UNS", |series| series.name()),
         (Form::MetricJ, Some(_)) => "ISO 5855-1",
         (Form::Whitworth, Some(_)) => "BS 84",
         (Form::Miniature, _) => "ISO 1501",

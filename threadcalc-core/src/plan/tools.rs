@@ -65,6 +65,10 @@ impl Plan {
     /// The kind there is, or the kind that suits the hole.
     fn kind_line(&self, page: &mut Page<'_>, tap: Tap) -> fmt::Result {
         let Some(hole) = self.job.hole.filter(|_| self.taper.is_none()) else { return Ok(()) };
+        // A deep profile is cut by taps made in a set, whatever the hole.
+        if self.thread.form().is_translating() && self.job.tap_kind.is_none() {
+            return Ok(());
+        }
         page.next_line()?;
         if tap == Tap::Form {
             return page.phrase("", TapKind::Form.advice(hole).reason);

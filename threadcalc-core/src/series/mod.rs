@@ -6,6 +6,7 @@ mod asme_b1_5;
 mod asme_b1_9;
 mod bs_84;
 mod bs_93;
+mod by_size;
 mod iso_1501;
 mod iso_228_1;
 mod iso_261;
@@ -18,6 +19,7 @@ mod sizes;
 mod token;
 
 pub(crate) use asme_b1_20_1::{InchPipe, e4_inches};
+pub use by_size::{threads_near_diameter, threads_near_pitch};
 pub(crate) use iso_228_1::{MetricPipe, minor_tolerance, whitworth_height};
 pub(crate) use listed::{Listed, ba_number, ba_size, listed};
 pub use near::{Near, NearThreads, near};
@@ -186,19 +188,19 @@ fn unified_diameter(size: &UnifiedSize) -> Length {
 pub fn standard_threads(form: Option<Form>, series: Option<Series>) -> impl Iterator<Item = Thread> + Clone {
     let forms = Form::ALL.iter().copied().filter(move |own| form.is_none_or(|form| form == *own));
     forms
-        .flat_map(|form| threads_of_form(form, |_| true))
+        .flat_map(|form| threads_of_form(form, |_, _| true))
         .filter(move |thread| series.is_none() || thread.series() == series)
 }
 
-/// Those of a form whose basic major diameter is wanted: only theirs are built.
+/// Those of a form whose basic major diameter and pitch are wanted: only they are built.
 pub(crate) fn threads_of_form(
     form: Form,
-    is_wanted: impl Fn(Length) -> bool + Copy,
+    is_wanted: impl Fn(Length, Length) -> bool + Copy,
 ) -> impl Iterator<Item = Thread> + Clone {
-    let pipe = pipe_sizes(form).filter(move |size| is_wanted(size.major));
+    let pipe = pipe_sizes(form).filter(move |size| is_wanted(size.major, size.pitch));
     let pipe = pipe.map(move |size| Thread::of_pipe_size(form, size));
     sizes(form)
-        .filter(move |(diameter, _)| is_wanted(*diameter))
+        .filter(move |(diameter, pitch)| is_wanted(*diameter, *pitch))
         .filter_map(move |(diameter, pitch)| Thread::build(form, diameter, pitch, 1).ok())
         .chain(pipe)
 }

@@ -21,7 +21,7 @@ named! {
 
 impl IsoTapClass {
     /// The class for a tolerance class of an internal thread; `None` for 7G and 8G, which the standard has
-    /// no tap for.
+    /// no tap for. Of a class for two diameters that of the pitch diameter counts: the drill makes the other.
     ///
     /// # Source
     /// ISO 2857, from memory; tap makers' published tables agree.
@@ -31,11 +31,12 @@ impl IsoTapClass {
     /// use threadcalc_core::IsoTapClass;
     ///
     /// assert_eq!(IsoTapClass::of("6H"), Some(IsoTapClass::Class2));
+    /// assert_eq!(IsoTapClass::of("4H5H"), Some(IsoTapClass::Class1));
     /// assert_eq!(IsoTapClass::of("7G"), None);
     /// ```
     #[must_use]
     pub fn of(tolerance_class: &str) -> Option<Self> {
-        match tolerance_class {
+        match of_pitch_diameter(tolerance_class) {
             "4H" | "5H" => Some(Self::Class1),
             "6H" | "4G" | "5G" => Some(Self::Class2),
             "7H" | "8H" | "6G" => Some(Self::Class3),
@@ -54,8 +55,8 @@ impl IsoTapClass {
     /// The thread's own class does not matter: it is in the choice of the tap's class.
     ///
     /// # Errors
-    /// [`Code::DoesNotApply`] for threads that are not ISO metric; [`Code::NotSourced`] where t has not been
-    /// read.
+    /// [`Code::DoesNotApply`] for threads other than M and MJ, and for holes of wire inserts;
+    /// [`Code::NotSourced`] where t has not been read.
     ///
     /// # Example
     /// ```
@@ -70,12 +71,7 @@ impl IsoTapClass {
     /// ISO 2857, from memory; two tap makers' published tables give the same limits from M3 to M12 (M8 of class
     /// 2: +38 and +63 µm).
     pub fn pitch_diameter_mm(self, thread: &Thread) -> Result<(Length, Length), Error> {
-        metric_only(thread)?;
-        if thread.is_wire_insert() {
-            return Err(Error::new(Code::NotSourced, Field::Form)
-                .hint_text("ISO 2857 is about the taps of M; those of holes for wire inserts have H limits"));
-        }
-        let limits = thread.without_class().with_class(b"5H")?.limits()?.pitch_diameter_mm;
+        let limits = iso_thread(thread)?.with_class(b"5H")?.limits()?.pitch_diameter_mm;
         let (Some(basic), Some(largest)) = limits else {
             return Err(Error::new(Code::NotSourced, Field::ToleranceClass)
                 .hint_text("the pitch diameter tolerance of 5H has not been read"));
@@ -112,10 +108,10 @@ pub struct IsoTap {
 ///
 /// The fundamental deviation of position G is the allowance for plating. The hole is gauged
 /// after plating with the gauges of position H; a class of position G on the drawing is the one before plating.
-/// Thin even plating only, never hot-dip.
+/// The pitch diameter of MJ has the limits of M, and so its tap the class of M's. Thin even plating only, never hot-dip.
 ///
 /// # Errors
-/// [`Code::DoesNotApply`] for threads that are not ISO metric; [`Code::ClassUnset`];
+/// [`Code::DoesNotApply`] for threads other than M and MJ, and for holes of wire inserts; [`Code::ClassUnset`];
 /// [`Code::Contradiction`] for an external class; [`Code::OutOfRange`] for a plating outside 0 to 1000 µm.
 ///
 /// # Example
@@ -130,9 +126,10 @@ pub struct IsoTap {
 /// ```
 ///
 /// # Source
-/// ISO 2857, from memory; ISO 965-1:2013 table 1 (EI of position G).
+/// ISO 2857, from memory; ISO 965-1:2013 table 1 (EI of position G); ISO 5855-1:1999 (MJ); taps for MJ: common
+/// practice.
 pub fn iso_tap_class(thread: &Thread, plating_um: Length) -> Result<IsoTap, Error> {
-    metric_only(thread)?;
+    let basic = iso_thread(thread)?;
     let class = thread
         .tolerance_class()
         .ok_or(Error::new(Code::ClassUnset, Field::ToleranceClass).hint_text("write the class: M8x1.25-6H"))?;
@@ -143,8 +140,8 @@ pub fn iso_tap_class(thread: &Thread, plating_um: Length) -> Result<IsoTap, Erro
     if !closing.is_positive() {
         return Ok(IsoTap { class: IsoTapClass::of(class.as_str()), closing_mm: closing });
     }
-    let fits = position_g_mm(thread)?.is_some_and(|allowance| closing <= allowance);
-    let shifted = match class.as_str() {
+    let fits = position_g_mm(&basic)?.is_some_and(|allowance| closing <= allowance);
+    let shifted = match of_pitch_diameter(class.as_str()) {
         "4H" | "4G" => "4G",
         "5H" | "5G" => "5G",
         "6H" | "6G" => "6G",
@@ -155,7 +152,7 @@ pub fn iso_tap_class(thread: &Thread, plating_um: Length) -> Result<IsoTap, Erro
 
 /// The allowance of position G: what the standard's 6G has above its 6H; None where neither has been read.
 fn position_g_mm(thread: &Thread) -> Result<Option<Length>, Error> {
-    let smallest = |class: &[u8]| match thread.without_class().with_class(class)?.limits() {
+    let smallest = |class: &[u8]| match thread.with_class(class)?.limits() {
         Ok(limits) => Ok(limits.pitch_diameter_mm.0),
         Err(error) if error.code() == Code::NotSourced => Ok(None),
         Err(error) => Err(error),
@@ -166,9 +163,18 @@ fn position_g_mm(thread: &Thread) -> Result<Option<Length>, Error> {
     }
 }
 
-fn metric_only(thread: &Thread) -> Result<(), Error> {
-    if thread.form() == Form::Metric {
-        return Ok(());
-    }
-    Err(Error::new(Code::DoesNotApply, Field::Form).hint_text("an ISO metric thread; inch taps have H limits"))
+/// `4H` of `4H5H`.
+fn of_pitch_diameter(class: &str) -> &str {
+    class.get(..2).filter(|_| class.len() == 4).unwrap_or(class)
+}
+
+/// The M thread, without a class, whose pitch diameter this one has.
+fn iso_thread(thread: &Thread) -> Result<Thread, Error> {
+    let hint = match thread.form() {
+        _ if thread.is_wire_insert() => "the taps for wire inserts have their own limits",
+        Form::Metric => return Ok(thread.without_class()),
+        Form::MetricJ => return Thread::metric(thread.named_by(), thread.pitch_mm()),
+        _ => "an ISO metric thread; inch taps have H limits",
+    };
+    Err(Error::new(Code::DoesNotApply, Field::Form).hint_text(hint))
 }

@@ -28,7 +28,7 @@ pub struct TapJob {
     pub hole: Option<Hole>,
     /// Threads of room for the chamfer, if they are known; see [`ChamferForm::fits`].
     pub room_threads: Option<Ratio>,
-    /// Whether the hole is for a wire insert.
+    /// Whether the hole is for a wire insert; a thread that is one says so itself.
     pub wire_insert: bool,
 }
 
@@ -109,12 +109,10 @@ pub fn judge_tap(mark: &ShankMark, job: &TapJob) -> Result<Findings<MOST_TAP_FIN
 
 /// The thread with its class, or the standard's medium one with the finding that says so.
 fn with_a_class(thread: &Thread, findings: &mut Findings<MOST_TAP_FINDINGS>) -> Result<Thread, Error> {
-    let medium = thread.medium_internal_class();
-    if thread.tolerance_class().is_some() || medium.is_empty() {
-        return Ok(*thread);
+    if thread.tolerance_class().is_none() && !thread.medium_internal_class().is_empty() {
+        findings.push(crate::drill::class_assumed(thread));
     }
-    findings.push(crate::drill::class_assumed(thread));
-    thread.with_class(medium.as_bytes())
+    thread.as_tapped()
 }
 
 fn of_thread(findings: &mut Findings<MOST_TAP_FINDINGS>, mark: &ShankMark, job: &TapJob) {
@@ -136,20 +134,20 @@ fn of_thread(findings: &mut Findings<MOST_TAP_FINDINGS>, mark: &ShankMark, job: 
         ),
         Some(_) => {}
     }
-    if mark.wire_insert != job.wire_insert {
-        findings.push(
-            Finding::new(FindingId::TapWireInsert).with_evidence("tap_mark").with_suggestion(if job.wire_insert {
-                "a tap marked STI or EG"
-            } else {
-                "a tap without STI or EG"
-            }),
-        );
+    let wanted = job.wire_insert || job.thread.is_wire_insert();
+    if mark.wire_insert != wanted {
+        findings.push(Finding::new(FindingId::TapWireInsert).with_evidence("tap_mark").with_suggestion(if wanted {
+            "a tap marked STI or EG"
+        } else {
+            "a tap without STI or EG"
+        }));
     }
 }
 
+/// Whether a wire insert is meant is another question.
 fn same_thread(tap: &Thread, wanted: &Thread) -> bool {
-    (tap.form(), tap.starts(), tap.major_mm(), tap.pitch_mm())
-        == (wanted.form(), wanted.starts(), wanted.major_mm(), wanted.pitch_mm())
+    (tap.form(), tap.starts(), tap.named_by(), tap.pitch_mm())
+        == (wanted.form(), wanted.starts(), wanted.named_by(), wanted.pitch_mm())
 }
 
 fn written(thread: &Thread) -> Text<96> {
@@ -234,8 +232,12 @@ fn of_class(
     plating_um: Length,
 ) -> Result<(), Error> {
     let marked = mark.tolerance_class.as_ref().map(|class| class.as_str());
-    if thread.form() == Form::Metric {
-        let wanted = iso_tap_class(thread, plating_um)?.class;
+    let own_sizes = thread.is_wire_insert() && closing.is_positive();
+    if thread.form().is_metric() && !own_sizes {
+        let wanted = match thread.tolerance_class().filter(|_| thread.is_wire_insert()) {
+            Some(class) => IsoTapClass::of(class.as_str()),
+            None => iso_tap_class(thread, plating_um)?.class,
+        };
         let Some(rank) = metric_rank(mark) else {
             findings.push(unmarked("neither class nor limit"));
             return Ok(());
@@ -249,17 +251,16 @@ fn of_class(
         return Ok(());
     }
     let Some(class) = marked else {
-        if !thread.medium_internal_class().is_empty() || closing.is_positive() {
+        // The taps of BSW, BSF, BA and S are sold without a class.
+        let has_class = thread.form().is_translating() || !thread.medium_internal_class().is_empty();
+        let is_sold_bare = matches!(thread.form(), Form::Whitworth | Form::Ba | Form::Miniature);
+        if (has_class && !is_sold_bare) || closing.is_positive() {
             findings.push(unmarked("neither class nor limit"));
         }
         return Ok(());
     };
-    let grade = |class: &str| class.bytes().next().map_or(0, i32::from);
-    let wanted = thread.tolerance_class();
-    // A smaller number is the looser class.
-    let looser = grade(wanted.as_ref().map_or("", |class| class.as_str())).saturating_sub(grade(class));
-    if looser != 0 {
-        findings.push(other_class(if looser > 0 { Severity::Error } else { Severity::Info }));
+    if let Some(wanted) = thread.tolerance_class() {
+        findings.extend(&of_grade(thread.form(), class, wanted.as_str()));
     }
     if closing.is_positive() {
         findings.push(
@@ -268,6 +269,28 @@ fn of_class(
         );
     }
     Ok(())
+}
+
+/// A class by its number, or another kind of class altogether.
+fn of_grade(form: Form, marked: &str, wanted: &str) -> Findings<1> {
+    let mut findings = Findings::new();
+    let grade = |class: &str| class.bytes().next().map_or(0, i32::from);
+    let larger = grade(marked).saturating_sub(grade(wanted));
+    // Of inch threads a smaller number is the looser class, of Tr a larger one.
+    let looser = if form == Form::Trapezoidal { larger } else { larger.saturating_neg() };
+    let letter = |class: &str| class.as_bytes().get(1).map(u8::to_ascii_uppercase);
+    let same_kind = !matches!(form, Form::Acme | Form::Miniature) || letter(marked) == letter(wanted);
+    if !same_kind {
+        findings.push(
+            Finding::new(FindingId::TapClass)
+                .with_severity(Severity::Warning)
+                .with_evidence("tap_mark")
+                .with_suggestion("another kind of class than the job's, with other limits"),
+        );
+    } else if looser != 0 {
+        findings.push(other_class(if looser > 0 { Severity::Error } else { Severity::Info }));
+    }
+    findings
 }
 
 /// 1 to 3 by ISO 2857, 4 beyond it.

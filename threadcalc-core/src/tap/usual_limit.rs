@@ -79,8 +79,8 @@ const METRIC: [(i64, i64, u8); 22] = [
 /// needs a smaller number, one that closes in (cast iron, thin walls) a larger one. GO and NOT GO decide.
 ///
 /// # Errors
-/// [`Code::ClassUnset`] without a class, [`Code::DoesNotApply`] for an external class or a pipe thread,
-/// [`Code::NotSourced`] for what nobody has read: other classes than 2B, 3B and 6H, other Unified sizes than
+/// [`Code::ClassUnset`] without a class, [`Code::DoesNotApply`] for an external class or another thread than UN and M,
+/// [`Code::NotSourced`] for the hole of a wire insert and what nobody has read: other classes than 2B, 3B and 6H, other Unified sizes than
 /// those of UNC and UNF up to 3/4-10, other metric ones than the coarse pitches of M1.6 to M36 of the first
 /// choice, M1.8, M3.5, M4.5, M7, M14, M8x1 and M10x1.25.
 ///
@@ -102,7 +102,11 @@ const METRIC: [(i64, i64, u8); 22] = [
 pub fn usual_tap_limit(thread: &Thread) -> Result<TapLimit, Error> {
     if !matches!(thread.form(), Form::Unified | Form::Metric) {
         return Err(Error::new(Code::DoesNotApply, Field::Form)
-            .hint_text("limits by class are those of Unified and metric threads; pipe taps have none"));
+            .hint_text("limits by class have been read for UN and M threads only"));
+    }
+    if thread.is_wire_insert() {
+        return Err(Error::new(Code::NotSourced, Field::Form)
+            .hint_text("which limit the tap for a wire insert usually has: see the insert's maker"));
     }
     let class = thread.tolerance_class().ok_or(Error::new(Code::ClassUnset, Field::ToleranceClass))?;
     if class.side() == Some(Side::External) {

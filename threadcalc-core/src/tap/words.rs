@@ -133,14 +133,17 @@ pub(super) fn chamfer_letter(letter: u8) -> Option<ChamferForm> {
     }
 }
 
-/// `6H`, `6HX`, `7G`, `2B`, `2BX`.
+/// `6H`, `6HX`, `7G`, `2B`, `2BX`, `4H5H`, `2G`.
 fn class(word: &[u8]) -> Option<Word> {
     let (class, own) = match word {
-        [class @ .., b'X' | b'x'] if class.len() == 2 => (class, true),
+        [class @ .., b'X' | b'x'] if matches!(class.len(), 2 | 4) => (class, true),
         _ => (word, false),
     };
     let form = match class {
         [b'4'..=b'8', b'H' | b'G'] => Form::Metric,
+        [b'4'..=b'6', b'H' | b'G', b'5' | b'6', b'H' | b'G'] => Form::MetricJ,
+        [b'9', b'H'] => Form::Trapezoidal,
+        [b'2' | b'3', b'G' | b'g'] => Form::Acme,
         [b'1'..=b'3', b'B' | b'b'] => Form::Unified,
         _ => return None,
     };

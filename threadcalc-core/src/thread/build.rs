@@ -69,9 +69,17 @@ impl Thread {
             check_digits(value, field)?;
         }
         if starts > 1 {
+            if form.has_fixed_sizes() {
+                return Err(Error::new(Code::OutOfRange, Field::Starts).got(f64::from(starts)).within(1.0, 1.0));
+            }
             pitch.times(Length::integer(i64::from(starts)))?;
         }
         let (series, is_listed) = series::place(form, major, pitch);
+        if !is_listed && form.has_fixed_sizes() {
+            return Err(Error::new(Code::OutOfRange, Field::Diameter)
+                .got(major.to_f64())
+                .hint_text("a diameter of the standard with its own pitch: these sizes are fixed"));
+        }
         Ok(Self { series, starts, is_listed, ..Self::plain(form, major, pitch) })
     }
 

@@ -17,8 +17,9 @@ fn fit(thread: &Thread, fine: bool) -> Option<(Thread, Thread)> {
         (Form::Unified, false) => ("1B", "1A"),
         _ => return None,
     };
-    let of = |class: &str| thread.with_class(class.as_bytes()).unwrap();
-    Some((of(inside), of(outside)))
+    // The hole of a wire insert has no screw of its own.
+    let of = |class: &str| thread.with_class(class.as_bytes()).ok().filter(|_| !thread.is_wire_insert());
+    Some((of(inside)?, of(outside)?))
 }
 
 fn request(length_mm: Length, strengths: [f64; 3]) -> EngagementRequest {

@@ -5,8 +5,8 @@ use std::hash::{Hash, Hasher};
 
 use proptest::prelude::*;
 use threadcalc_core::{
-    Code, FindingId, Form, Hand, Length, Rounding, Series, Side, Thread, ToleranceClass, choice, is_iso_262, near,
-    standard_threads,
+    Code, FindingId, Form, Hand, Length, Near, Rounding, Series, Side, Thread, ToleranceClass, choice, is_iso_262,
+    near, standard_threads, threads_near_diameter, threads_near_pitch,
 };
 
 use crate::values::{bytes, config, length, parts, thread};
@@ -38,9 +38,7 @@ fn assert_consistent(thread: &Thread) -> Result<(), TestCaseError> {
     prop_assert_eq!(found(FindingId::NotStandard), usize::from(special));
     prop_assert_eq!(found(FindingId::PipeFamily), usize::from(thread.form().is_pipe()));
     prop_assert_eq!(found(FindingId::FamilyAssumed), usize::from(thread.written_as().is_some()));
-    for (text, _) in near(thread).iter() {
-        prop_assert_ne!(text, thread.to_string());
-    }
+    assert_near(thread)?;
     let profile = thread.profile();
     // The hole of a wire insert has no screw of its own.
     let root = if thread.is_wire_insert() { profile.minor_mm } else { profile.external_minor_mm };
@@ -52,6 +50,57 @@ fn assert_consistent(thread: &Thread) -> Result<(), TestCaseError> {
         matches!(thread.form(), Form::Metric | Form::MetricJ | Form::Unified | Form::UnifiedR | Form::UnifiedJ);
     prop_assert_eq!(profile.stress_area_mm2 > 0.0, has_area && !thread.is_wire_insert());
     prop_assert!(profile.triangle_height_mm > 0.0);
+    Ok(())
+}
+
+/// The letters that have to be changed, put in or left out to make one text of another.
+fn edits(a: &str, b: &str) -> usize {
+    let mut row: Vec<usize> = (0..=b.len()).collect();
+    for (i, of_a) in a.bytes().enumerate() {
+        let mut corner = std::mem::replace(&mut row[0], i + 1);
+        for (j, of_b) in b.bytes().enumerate() {
+            let changed = corner + usize::from(of_a != of_b);
+            corner = row[j + 1];
+            row[j + 1] = changed.min(row[j] + 1).min(corner + 1);
+        }
+    }
+    row[b.len()]
+}
+
+/// What is near is listed, of the same form or a pipe thread, named once, and near for the reason that is given.
+fn assert_near(thread: &Thread) -> Result<(), TestCaseError> {
+    let figures = |text: &str| {
+        let dash = text.find('-').unwrap_or(0);
+        text[dash..].find(' ').map_or(text, |blank| &text[..dash + blank]).to_owned()
+    };
+    // Text and figures of the thread alone: one start, right hand, no class.
+    let bare = Thread::from_parts(
+        thread.form(),
+        thread.nominal_mm().unwrap_or(thread.major_mm()),
+        thread.pitch_mm(),
+        1,
+        Hand::Right,
+        None,
+        b"",
+    );
+    let own = figures(&bare.unwrap().to_string());
+    let found: Vec<_> = near(thread).iter().map(|(text, reason)| (text.to_owned(), reason)).collect();
+    for (place, (text, reason)) in found.iter().enumerate() {
+        prop_assert_ne!(text, &thread.to_string());
+        prop_assert!(found.iter().skip(place + 1).all(|(other, _)| other != text), "{} twice", text);
+        let other = Thread::read(text.as_bytes()).unwrap();
+        prop_assert!(other.is_standard() && other.is_wire_insert() == thread.is_wire_insert(), "{}", text);
+        match reason {
+            Near::SameDiameter => prop_assert_eq!(other.nominal_mm(), thread.nominal_mm()),
+            Near::SamePitch => prop_assert_eq!(other.pitch_mm(), thread.pitch_mm()),
+            Near::SameFigures => prop_assert!(other.form().is_pipe() && other.pitch_mm() == thread.pitch_mm()),
+            Near::OneCharacter => {
+                let of_other = figures(text.strip_suffix(" STI").unwrap_or(text));
+                prop_assert_eq!(edits(&own, &of_other), 1, "{} is near {}", text, thread);
+            }
+            _ => prop_assert!(false, "a reason without a check: {}", reason),
+        }
+    }
     Ok(())
 }
 
@@ -200,6 +249,20 @@ fn a_pitch_too_fine_for_a_tolerance_has_no_limits() {
 }
 
 proptest! {
+    #![proptest_config(config(60))]
+
+    #[test]
+    fn all_that_is_near_a_size_is_found(thread in thread(), within in parts(0..=2_000, 1_000)) {
+        let (diameter, pitch) = (thread.major_mm(), thread.pitch_mm());
+        let is_near = |value: Length, other: Length| value.minus(other).unwrap().magnitude() <= within;
+        let of_diameter = standard_threads(None, None).filter(|other| is_near(other.major_mm(), diameter));
+        let of_pitch = standard_threads(None, None).filter(|other| is_near(other.pitch_mm(), pitch));
+        prop_assert!(threads_near_diameter(diameter, within).unwrap().eq(of_diameter));
+        prop_assert!(threads_near_pitch(pitch, within).unwrap().eq(of_pitch));
+    }
+}
+
+proptest! {
     #![proptest_config(config(3_000))]
 
     #[test]
@@ -259,13 +322,15 @@ proptest! {
                 prop_assert_eq!(error.code(), Code::Contradiction);
                 let of_class = thread.tolerance_class().and_then(|class| class.side());
                 let other = |own: Option<Side>| own.is_some_and(|own| own != side);
-                prop_assert!(other(of_class) || (thread.form().is_pipe() && other(thread.side())), "{}", thread);
+                let by_name = thread.form().is_pipe() || thread.form() == Form::UnifiedR || thread.is_wire_insert();
+                prop_assert!(other(of_class) || (by_name && other(thread.side())), "{}", thread);
             }
         }
         let medium = thread.medium_internal_class().as_bytes();
         match ToleranceClass::new(thread.form(), medium) {
-            Ok(class) => prop_assert_eq!(class.side(), Some(Side::Internal)),
-            Err(_) => prop_assert!(thread.form().is_pipe() && medium.is_empty()),
+            // The classes of some families are for both sides.
+            Ok(class) => prop_assert!(class.side() != Some(Side::External), "{}", thread),
+            Err(_) => prop_assert!((thread.form().is_pipe() || thread.form() == Form::UnifiedR) && medium.is_empty()),
         }
     }
 

@@ -55,7 +55,8 @@ impl Draws {
 /// The canonical text as somebody else types it.
 fn typed(thread: &Thread, seed: u64) -> Vec<u8> {
     let (text, mut draws) = (thread.to_string(), Draws(Random(seed)));
-    let (metric, national) = (thread.form() == Form::Metric, !thread.form().is_pipe() && thread.form() != Form::Metric);
+    let national = thread.form().is_inch() && !thread.form().is_pipe();
+    let cased = [Form::Metric, Form::MetricJ, Form::Miniature, Form::Trapezoidal].contains(&thread.form());
     let mut out = if draws.once_in(4) { draws.of(&BLANKS).to_vec() } else { Vec::new() };
     // The size of a Unified thread may have an inch mark, unless it is a number size.
     let mut inch_mark = national && !thread.size().as_str().starts_with("No.") && draws.once_in(3);
@@ -79,7 +80,7 @@ fn typed(thread: &Thread, seed: u64) -> Vec<u8> {
             'x' => out.extend(draws.spaced(&TIMES)),
             '.' if behind_digit && draws.once_in(2) => out.push(b','),
             // Only the classes of metric threads mind their letter case.
-            letter if !metric && draws.once_in(2) => out.push(letter.to_ascii_lowercase() as u8),
+            letter if !cased && draws.once_in(2) => out.push(letter.to_ascii_lowercase() as u8),
             other => out.push(other as u8),
         }
         rest = &rest[1..];
@@ -95,7 +96,11 @@ fn sides(form: Form) -> Option<(&'static [&'static str], &'static [&'static str]
     match form {
         Form::Metric => Some((&["5H", "6H", "7H", "6G", "5H6H"], &["4h", "6g", "6e", "5g6g", "8g"])),
         Form::Unified => Some((&["1B", "2B", "3B"], &["1A", "2A", "3A"])),
-        Form::Npsm => Some((&["2B"], &["2A"])),
+        Form::Npsm | Form::Buttress | Form::PullButtress => Some((&["2B"], &["2A"])),
+        Form::MetricJ => Some((&["4H5H", "4H6H", "6H"], &["4h6h", "4g6g", "6g"])),
+        Form::UnifiedJ => Some((&["2B", "3B"], &["2A", "3A"])),
+        Form::Miniature => Some((&["4H6", "3G5"], &["5h3"])),
+        Form::Trapezoidal => Some((&["7H", "8H"], &["7e", "8e"])),
         _ => None,
     }
 }
@@ -154,7 +159,8 @@ proptest! {
     #[test]
     fn any_thread_makes_a_fit(thread in thread(), inside in any::<usize>(), outside in any::<usize>()) {
         let Some((insides, outsides)) = sides(thread.form()) else { return Ok(()) };
-        if thread.tolerance_class().is_none() && thread.pitch_mm() > Length::new(1, 10).unwrap() {
+        // The hole of a wire insert has no other side.
+        if thread.tolerance_class().is_none() && !thread.is_wire_insert() && thread.pitch_mm() > Length::new(1, 10).unwrap() {
             assert_fit(&thread, insides[inside % insides.len()], outsides[outside % outsides.len()])?;
         }
     }

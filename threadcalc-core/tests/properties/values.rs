@@ -78,44 +78,90 @@ pub fn bytes() -> impl Strategy<Value = Vec<u8>> {
 }
 
 fn class(form: Form) -> BoxedStrategy<String> {
-    match form {
-        Form::Metric => prop_oneof![Just(String::new()), "[4-8][GH]", "[3-9][efgh]", "[3-9][g][468][g]"].boxed(),
-        Form::Unified => prop_oneof![Just(String::new()), "[123][AB]"].boxed(),
-        Form::G => prop_oneof![Just(String::new()), "[AB]"].boxed(),
-        Form::Npsm => prop_oneof![Just(String::new()), "2[AB]"].boxed(),
-        Form::Nptf => prop_oneof![Just(String::new()), "[12]"].boxed(),
-        _ => Just(String::new()).boxed(),
-    }
+    let classes = match form {
+        Form::Metric => {
+            return prop_oneof![Just(String::new()), "[4-8][GH]", "[3-9][efgh]", "[3-9][g][468][g]"].boxed();
+        }
+        Form::MetricJ => return prop_oneof![Just(String::new()), "4[GH][56][GH]", "[46]H", "4[gh]6[gh]", "6g"].boxed(),
+        Form::Miniature => ["3G5", "3G6", "4H5", "4H6", "5h3"].as_slice(),
+        Form::Unified => &["1A", "2A", "3A", "1B", "2B", "3B"],
+        Form::UnifiedR => &["1A", "2A", "3A"],
+        Form::UnifiedJ => &["2A", "3A", "2B", "3B"],
+        Form::Whitworth => &["close", "medium", "free", "normal"],
+        Form::Ba => &["close", "normal"],
+        Form::Trapezoidal => &["7H", "8H", "9H", "7e", "8e", "8c", "9c"],
+        Form::Acme => &["2G", "3G", "4G", "2C", "3C", "4C", "5C", "6C"],
+        Form::StubAcme => &["2G"],
+        Form::Buttress | Form::PullButtress => &["2", "3", "2A", "3A", "2B", "3B"],
+        Form::G => &["A", "B"],
+        Form::Npsm => &["2A", "2B"],
+        Form::Nptf => &["1", "2"],
+        _ => &[],
+    };
+    let classes: Vec<String> = classes.iter().map(ToString::to_string).chain([String::new()]).collect();
+    proptest::sample::select(classes).boxed()
 }
 
-fn pipe() -> impl Strategy<Value = Thread> {
-    let pipes: Vec<_> = standard_threads(None, None).filter(|thread| thread.form().is_pipe()).collect();
-    proptest::sample::select(pipes)
+/// The threads of these forms that a standard lists.
+fn listed(is_wanted: impl Fn(Form) -> bool) -> impl Strategy<Value = Thread> {
+    let threads: Vec<_> = standard_threads(None, None).filter(|thread| is_wanted(thread.form())).collect();
+    proptest::sample::select(threads)
 }
 
-fn metric() -> impl Strategy<Value = Thread> {
+fn made(form: Form, diameter: Length, pitch: Length) -> Option<Thread> {
+    Thread::from_parts(form, diameter, pitch, 1, Hand::Right, None, b"").ok()
+}
+
+fn metric(forms: &'static [Form]) -> impl Strategy<Value = Thread> {
     let diameter = prop_oneof![parts(1..=300, 1), parts(10..=3_000, 10), parts(300..=300_000, 1_000)];
     let pitch = prop_oneof![parts(1..=160, 20), parts(50..=8_000, 1_000)];
-    (diameter, pitch).prop_filter_map("no thread", |(diameter, pitch)| Thread::metric(diameter, pitch).ok())
+    (proptest::sample::select(forms), diameter, pitch)
+        .prop_filter_map("no thread", |(form, diameter, pitch)| made(form, diameter, pitch))
 }
 
-fn unified() -> impl Strategy<Value = Thread> {
+fn inch(forms: &'static [Form]) -> impl Strategy<Value = Thread> {
     let numbered = parts(60..=216, 1_000);
     let diameter = prop_oneof![parts(4..=384, 64), parts(60..=6_000, 1_000), parts(600..=60_000, 10_000), numbered];
     let per_inch = prop_oneof![parts(8..=160, 2), parts(4..=80, 1)];
-    (diameter, per_inch).prop_filter_map("no thread", |(diameter, per_inch)| Thread::unified(diameter, per_inch).ok())
+    (proptest::sample::select(forms), diameter, per_inch).prop_filter_map("no thread", |(form, diameter, per_inch)| {
+        made(form, diameter.times(Length::INCH).ok()?, Length::INCH.over(per_inch).ok()?)
+    })
 }
 
-/// Threads, mostly specials and some pipe threads: any number of starts, both hands, every class.
+/// Families that have specials; the sizes of S and BA are fixed, as those of pipes are.
+const METRIC: [Form; 3] = [Form::Metric, Form::MetricJ, Form::Trapezoidal];
+const INCH: [Form; 8] = [
+    Form::Unified,
+    Form::UnifiedR,
+    Form::UnifiedJ,
+    Form::Whitworth,
+    Form::Acme,
+    Form::StubAcme,
+    Form::Buttress,
+    Form::PullButtress,
+];
+
+/// Threads of every family, mostly specials: any number of starts, both hands, every class, and holes for wire
+/// inserts.
 pub fn thread() -> impl Strategy<Value = Thread> {
     let starts = prop_oneof![3 => Just(1_i64), 1 => 1_i64..=12];
-    let single = prop_oneof![2 => metric(), 2 => unified(), 1 => pipe()];
-    (single, starts, any::<bool>()).prop_flat_map(|(thread, starts, left)| {
-        let starts = if thread.form().is_pipe() { 1 } else { starts };
-        let thread = thread.with_starts(starts).unwrap().with_hand(if left { Hand::Left } else { Hand::Right });
-        let classed = move |class: String| {
-            if class.is_empty() { thread } else { thread.with_class(class.as_bytes()).unwrap() }
-        };
-        class(thread.form()).prop_map(classed)
+    let single = prop_oneof![
+        2 => metric(&[Form::Metric]),
+        2 => inch(&[Form::Unified]),
+        2 => metric(&METRIC),
+        2 => inch(&INCH),
+        1 => listed(Form::is_pipe),
+        2 => listed(|form| !form.is_pipe()),
+    ];
+    (single, starts, any::<bool>(), 0..4_u8).prop_flat_map(|(thread, starts, left, insert)| {
+        let thread = if insert == 0 { thread.with_wire_insert().unwrap_or(thread) } else { thread };
+        // Fixed sizes and the holes of inserts have one start.
+        let thread = thread.with_starts(starts).unwrap_or(thread);
+        let thread = thread.with_hand(if left { Hand::Left } else { Hand::Right });
+        // Of the hole of an insert only the internal classes can be.
+        class(thread.form()).prop_map(move |class| match class.as_str() {
+            "" => thread,
+            class => thread.with_class(class.as_bytes()).unwrap_or(thread),
+        })
     })
 }

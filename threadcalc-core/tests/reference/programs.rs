@@ -2,8 +2,8 @@
 
 use crate::table::{Got, Results, Row, Table};
 use crate::{Failure, job_with, number, optional_number, unit, whole};
-use threadcalc_core::Length;
 use threadcalc_core::nc::{FeedWords, Identification, LEAD_WITHIN, Match, identify, identify_feed, threads_of_pitch};
+use threadcalc_core::{Length, threads_near_diameter, threads_near_pitch};
 
 /// Decimals go to the operation as they are; only what is no u8 is for the job's reader to refuse.
 fn decimals(row: Row<'_>, column: &str) -> Result<Option<u8>, Failure> {
@@ -66,6 +66,19 @@ fn identified(row: Row<'_>) -> Result<Results, Failure> {
 #[test]
 fn identifies_leads() {
     Table::open("identify").check(identified);
+}
+
+#[test]
+fn lists_threads_near_a_size() {
+    Table::open("threads_near").check(|row| {
+        let (value, within) = (number(row, "value_mm")?, number(row, "within_mm")?);
+        let threads: Vec<_> = match row.cell("by") {
+            "pitch" => threads_near_pitch(value, within)?.collect(),
+            _ => threads_near_diameter(value, within)?.collect(),
+        };
+        let threads: Vec<_> = threads.iter().map(ToString::to_string).collect();
+        Ok(vec![("threads", Got::TextOrNone(threads.join("; ")))])
+    });
 }
 
 #[test]

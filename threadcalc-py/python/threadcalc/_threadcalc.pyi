@@ -147,6 +147,8 @@ __all__ = [
     "taper_depths",
     "taper_factor",
     "tapping_time",
+    "threads_near_diameter",
+    "threads_near_pitch",
     "threads_of_pitch",
     "through_hole",
     "torque_by_chip_area",
@@ -322,7 +324,7 @@ class Thread:
         M10x1-6H-LH
         """
     def with_starts(self, starts: int, /) -> Thread:
-        """The same thread with this number of starts, 1 to 12; a pipe thread has 1.
+        """The same thread with this number of starts, 1 to 12; pipe threads, S, BA and wire insert holes have 1.
 
         Raises:
             ThreadcalcError: ``out-of-range``.
@@ -1055,7 +1057,8 @@ class TapDrill:
     def basis(self) -> _Basis | None:
         """The basis of every percent here.
 
-        None for a form tap, whose 100 % is 0.68 P, and for pipe threads, whose 100 % is their own height.
+        None for a form tap, whose 100 % is 0.68 P, and for other threads than M and UN, whose 100 % is their own
+        height.
         """
     @property
     def within_limits(self) -> _Within:
@@ -2279,7 +2282,7 @@ class Plan:
         """What holder, spindle and axis have to do: torque, power, gear, time."""
     @property
     def tap_class(self) -> IsoTap | None:
-        """Class of tap by ISO 2857, plating included; None for inch and pipe threads."""
+        """Class of tap by ISO 2857, plating included; None for other threads than M and MJ."""
     @property
     def tap_limit(self) -> TapLimit | None:
         """The H limit that leaves room for the plating; None without one and for metric threads."""
@@ -2400,11 +2403,56 @@ def standard_threads(
     Source: ISO 261; ASME B1.1; ASME B1.20.1 and B1.20.3; ISO 228-1; ISO 7-1.
     """
 
-def near(thread: Thread, /) -> list[tuple[str, Literal["same-diameter", "same-pitch", "same-figures"]]]:
+def threads_near_diameter(diameter_mm: _Exact, within_mm: _Exact) -> list[Thread]:
+    """The standard threads of all families whose basic major diameter is about this one.
+
+    Of pipe threads the diameter of the thread counts, of NPT and its kin the pipe's outside. A screw measures less
+    than its basic diameter, by allowance, tolerance and wear.
+
+    Args:
+        diameter_mm: As it was measured, above 0 and up to 2000.
+        within_mm: How far a diameter may be from it; 0 is exactly.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``not-exact``.
+
+    >>> threads_near_diameter(6, 0)[-1]
+    Thread('0 BA')
+
+    Source: as :func:`standard_threads`.
+    """
+
+def threads_near_pitch(pitch_mm: _Exact, within_mm: _Exact) -> list[Thread]:
+    """The standard threads of all families whose pitch is about this one.
+
+    They have one start: of a lead with several starts the pitch is the lead over their number.
+
+    Args:
+        pitch_mm: Above 0 and up to 1000.
+        within_mm: How far a pitch may be from it; 0 is exactly.
+
+    Raises:
+        ThreadcalcError: ``out-of-range``, ``not-exact``.
+
+    >>> threads_near_pitch("0.23", 0)
+    [Thread('14 BA')]
+
+    Source: as :func:`standard_threads`.
+    """
+
+def near(
+    thread: Thread, /
+) -> list[tuple[str, Literal["one-character", "same-diameter", "same-pitch", "same-figures"]]]:
     """Designations of the standard threads nearest to a thread, with why each is near.
+
+    First usual slips of typing (``one-character``: one missing, one too much, or a figure for its neighbour on the
+    keys), then the nearest of the same diameter and of the same pitch, pipe threads of the same figures, and those
+    that differ by any other character.
 
     >>> near(Thread("M10x1.3"))[0]
     ('M10x1.25', 'same-diameter')
+    >>> near(Thread("M8x1.2"))[0]
+    ('M8x1.25', 'one-character')
     """
 
 def programmed_speed(
@@ -2636,14 +2684,16 @@ def drill_diameter(thread: Thread, percent: _Exact, *, tap: _Tap, basis: _Basis 
     Args:
         thread: The thread.
         percent: Percent of thread, above 0 up to 100.
-        tap: Cut: D - 1.299038 P x percent/100 on "3H/4", 1.082532 P on "5H/8". Form: 0.68 P.
-            G and Rp: 1.280655 P; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100.
-        basis: What 100 % is: required for a cut tap in a metric or Unified thread, an error for a
-            form tap and for pipe threads, whose 100 % is their own height.
+        tap: Cut: D - 1.299038 P x percent/100 on "3H/4", 1.082532 P on "5H/8". Form: 0.68 P. The others have their
+            own height: MJ and UNJ 0.974279 P, S 0.96 P, BSW, BSF, G and Rp 1.280655 P, BA and buttress 1.2 P, Tr
+            and ACME P, stub ACME 0.6 P; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100. D is the hole's own, of
+            a wire insert larger than the screw's.
+        basis: What 100 % is: required for a cut tap in M and UN, an error for a form tap and for all others.
 
     Raises:
         ThreadcalcError: ``missing``, ``contradiction``, ``out-of-range``, ``unknown-value``,
-            ``does-not-apply`` for taper threads, ``not-sourced`` for NPSF and formed pipe threads.
+            ``does-not-apply`` for taper threads and formed Tr, ACME and buttress, ``not-sourced`` for NPSF and other
+            formed threads that are not of 60 degrees.
 
     >>> hole = drill_diameter(Thread("1/4-20 UNC-2B"), 75, tap="cut", basis="3H/4")
     >>> round(hole / 25.4, 4)
@@ -2687,9 +2737,11 @@ def tap_drill(
         thread: The thread; without a class it is judged by the medium class, with a finding.
         tap: Cut or form tap.
         percent: The drill nearest to that hole; without it, the drill nearest to D - P within the
-            minor-diameter limits (form: nearest to D - P/2).
-        basis: What 100 % is; required with a percent for a cut tap, an error for pipe threads.
-        sets: Drill sets to choose from; None: metric for M, G, R, Rp and Rc, inch sets for the others.
+            minor-diameter limits (MJ, UNJ, BA: D - 0.9 P; S: D - 0.8 P; Tr, ACME: D - 0.95 P; stub ACME:
+            D - 0.57 P; buttress: D - 1.14 P; form: nearest to D - P/2).
+        basis: What 100 % is; required with a percent for a cut tap in M and UN, an error for the others.
+        sets: Drill sets to choose from; None: metric for metric threads, BSW, BSF, G, R, Rp and Rc, inch sets for
+            the others.
         taper_reamer: For a taper thread: the hole is reamed to the taper before it is tapped.
         drills: The drills that the shop owns, up to 24, to choose from instead of sets: names as Drill.read
             reads them, or diameters in millimetres.
@@ -2715,7 +2767,7 @@ def tap_drill(
     ('7/16', None, ['taper-hole'])
 
     Source: ISO 2306 (D - P); Machinery's Handbook 31 (percent); ASME B94.9-2008 (NPT, direct tapping);
-    form taps, taper reamer and Rc: common practice.
+    form taps, taper reamer, Rc and the rules of the other straight threads: common practice.
     """
 
 def judge_drill(
@@ -2732,7 +2784,7 @@ def judge_drill(
         thread: The thread; without a class it is judged by the medium class, with a finding.
         drill: The drill, its name as Drill.read reads it, or its diameter in millimetres.
         tap: Cut or form tap.
-        basis: What 100 % is; an error for a form tap and for pipe threads.
+        basis: What 100 % is; an error for a form tap and for other threads than M and UN.
         oversize_mm: How much larger than the drill its hole is, 0 or more; None: the usual.
 
     Findings beside those of the limits: ``other-taps-hole``, a hole that the other kind of tap takes in this
@@ -2775,8 +2827,8 @@ def form_hole_mm(thread: Thread) -> tuple[Fraction, Fraction]:
     The tap maker's window for the tap and the material goes before it.
 
     Raises:
-        ThreadcalcError: ``not-sourced`` for other threads than M and UN, ``contradiction`` for an external
-            thread, ``out-of-range``.
+        ThreadcalcError: ``not-sourced`` for other threads than those of 60 degrees, ``does-not-apply`` for Tr, ACME
+            and buttress, ``contradiction`` for an external thread, ``out-of-range``.
 
     >>> [str(float(end)) for end in form_hole_mm(Thread("M8-6H"))]
     ['7.3625', '7.4475']
@@ -2943,8 +2995,9 @@ def run_out_mm(thread: Thread, run_out: _RunOut) -> Fraction:
         run_out: "normal" is e1; "short" and "long" are not sourced yet.
 
     Raises:
-        ThreadcalcError: ``not-sourced`` for other threads, pitches that the table does not have, the short
-            and the long run-out; ``contradiction`` for an external thread.
+        ThreadcalcError: ``does-not-apply`` for other threads than M and for holes of wire inserts;
+            ``not-sourced`` for pitches that the table does not have, the short and the long run-out;
+            ``contradiction`` for an external thread.
 
     >>> float(run_out_mm(Thread("M8"), "normal"))
     6.2
@@ -2981,7 +3034,8 @@ def usual_countersink(thread: Thread) -> UsualCountersink:
     """The usual countersink of an ISO metric tapped hole: 1 to 1.05 times the nominal diameter, 120 degrees.
 
     Raises:
-        ThreadcalcError: ``not-sourced`` for other threads; ``contradiction`` for an external thread.
+        ThreadcalcError: ``does-not-apply`` for other threads than M and for holes of wire inserts;
+            ``contradiction`` for an external thread.
 
     >>> usual = usual_countersink(Thread("M8"))
     >>> float(usual.least_mm), float(usual.most_mm), int(usual.angle_deg)
@@ -3175,7 +3229,8 @@ def engagement(
 
     Raises:
         ThreadcalcError: ``class-unset``; ``contradiction`` for swapped sides, threads that are not the
-            same, or classes that leave no overlap; ``does-not-apply`` for pipe threads;
+            same, or classes that leave no overlap; ``does-not-apply`` for threads other than M, MJ, UN, UNR and
+            UNJ, and for holes of wire inserts;
             ``out-of-range``; those of ``Thread.limits``.
 
     >>> hole, screw = Thread("M10x1.5-6H"), Thread("M10x1.5-6g")
@@ -3604,7 +3659,8 @@ def not_go_rule(thread: Thread) -> NotGoRule:
     """How far the NOT GO thread gauge of a thread may go.
 
     Raises:
-        ThreadcalcError: ``does-not-apply`` for taper threads, ``not-sourced`` for parallel pipe threads.
+        ThreadcalcError: ``does-not-apply`` for taper threads, ``not-sourced`` for other threads than M, UN, UNR and
+            UNJ, and for holes of wire inserts.
 
     >>> not_go_rule(Thread("M8")).most_turns, not_go_rule(Thread("1/4-20")).most_turns
     (2, 3)
@@ -3633,7 +3689,7 @@ def next_move(
 
     Raises:
         ThreadcalcError: ``does-not-apply`` for external threads and gauges of another kind of thread;
-            ``not-sourced`` for NOT GO in a parallel pipe thread; ``missing``, ``contradiction``,
+            ``not-sourced`` for NOT GO where ``not_go_rule`` has none; ``missing``, ``contradiction``,
             ``unknown-value``, ``out-of-range``, ``overflow``.
 
     >>> found = next_move(Thread("M8-6H"), "go_stops", turns=10, required_turns=12.8)
@@ -3738,11 +3794,11 @@ def iso_tap_class(thread: Thread, *, plating_um: _Exact = 0) -> IsoTap:
     with the gauges of position H; a class of position G on the drawing is the one before plating.
 
     Args:
-        thread: An ISO metric thread with its class.
+        thread: An M or MJ thread with its class.
         plating_um: Thickness of the plating on the surface, in micrometres; thin and even, never hot-dip.
 
     Raises:
-        ThreadcalcError: ``does-not-apply`` for threads that are not ISO metric; ``class-unset``;
+        ThreadcalcError: ``does-not-apply`` for threads other than M and MJ, and for holes of wire inserts; ``class-unset``;
             ``contradiction`` for an external class; ``out-of-range``.
 
     >>> thread = Thread("M8-6H")
@@ -3759,11 +3815,11 @@ def iso_tap_pitch_diameter_mm(thread: Thread, tap_class: _TapClass) -> tuple[Fra
     class 3 0.5 t to 0.7 t.
 
     Args:
-        thread: An ISO metric thread; its own class does not matter, it is in the choice of the tap's.
+        thread: An M or MJ thread; its own class does not matter, it is in the choice of the tap's.
         tap_class: "1", "2" or "3".
 
     Raises:
-        ThreadcalcError: ``does-not-apply`` for threads that are not ISO metric; ``not-sourced`` where t
+        ThreadcalcError: ``does-not-apply`` for threads other than M and MJ, and for holes of wire inserts; ``not-sourced`` where t
             has not been read; ``unknown-value``.
 
     >>> smallest, largest = iso_tap_pitch_diameter_mm(Thread("M8"), "2")
@@ -3801,8 +3857,8 @@ def usual_tap_limit(thread: Thread, /) -> TapLimit:
     larger one. GO and NOT GO decide.
 
     Raises:
-        ThreadcalcError: ``class-unset``; ``does-not-apply`` for an external class or a pipe thread;
-            ``not-sourced`` for other classes than 2B, 3B and 6H, for other Unified sizes than those of UNC and
+        ThreadcalcError: ``class-unset``; ``does-not-apply`` for an external class or another thread than UN and M;
+            ``not-sourced`` for holes of wire inserts, for other classes than 2B, 3B and 6H, for other Unified sizes than those of UNC and
             UNF up to 3/4-10, and for other metric ones than the coarse pitches of
             M1.6 to M36 of the first choice, M1.8, M3.5, M4.5, M7, M14, M8x1 and M10x1.25.
 
