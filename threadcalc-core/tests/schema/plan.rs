@@ -87,7 +87,7 @@ fn limits() -> Vec<Key> {
     vec![
         must("major_mm", pair(or_null(exact())), "Smallest and largest major diameter in mm; null where there is none: the tap's crests make the largest."),
         must("pitch_diameter_mm", pair(exact()), "Smallest and largest pitch diameter in mm."),
-        must("minor_mm", pair(exact()), "Smallest and largest minor diameter in mm."),
+        must("minor_mm", pair(or_null(exact())), "Smallest and largest minor diameter in mm; null where there is none or it has not been read."),
         must("native_unit", choice(Unit::ALL), "Unit in which the standard gives its decimals."),
         must("decimals", whole(0), "How many decimals the standard gives, in that unit."),
         must("source", text(), "Standard, edition and table or rule."),
