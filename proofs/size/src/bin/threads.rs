@@ -1,5 +1,5 @@
 //! All that is known of a thread of any family: every way to read and write it, the lists, what is near, the
-//! profile, the limits of size of every class, pipe dimensions, threads in comments, and its feed.
+//! profile, the limits of size of every class, at a length and before coating, pipe dimensions, threads in comments, and its feed.
 
 #![no_std]
 #![no_main]
@@ -9,8 +9,8 @@ use core::hint::black_box;
 
 use size::{Port, begin, text};
 use threadcalc_core::{
-    FeedMode, Form, Ratio, Series, Thread, Unit, choice, feed, is_iso_262, near, programmed_speed, read_comment, read_fit,
-    standard_threads,
+    FeedMode, Form, Length, Ratio, Series, Thread, Unit, choice, engagement_group, feed, is_iso_262, near,
+    programmed_speed, read_comment, read_fit, standard_threads,
 };
 
 fn write(value: impl Display) {
@@ -33,7 +33,10 @@ fn tell(thread: &Thread) {
         Ok(limits) => drop(black_box(limits)),
         Err(error) => write(error),
     }
-    black_box(thread.pipe().is_ok());
+    let length = black_box(Length::ONE);
+    black_box((thread.limits_at(length).is_ok(), engagement_group(thread, length).is_ok()));
+    black_box((thread.limits_before_coating(length, length).is_ok(), thread.thickest_coating_um().is_ok()));
+    black_box((thread.coating_growth(length).is_ok(), thread.pipe().is_ok()));
     black_box(thread.with_wire_insert().is_ok());
     let rpm = programmed_speed(black_box(Ratio::ONE), black_box(Ratio::ONE), None, None);
     if let Ok(rpm) = rpm {
