@@ -117,6 +117,29 @@ static void of_words(void)
     WORDS_REFUSED(RANGE, &words);
 }
 
+/* All families about a diameter or a pitch. */
+static void of_sizes(void)
+{
+    const threadcalc_ratio_t diameter = ratio(20955, 1000), pitch = ratio(7, 1), exactly = ratio(0, 1);
+    const threadcalc_ratio_t none = ratio(0, 0), below = ratio(-1, 1000);
+    threadcalc_thread_t threads[8];
+    size_t count = 0;
+    CHECK(threadcalc_threads_near_diameter(&diameter, &exactly, threads, 4, &count, NULL) == OK && count == 4);
+    CHECK(threadcalc_threads_near_pitch(&pitch, &exactly, threads, 4, &count, NULL) == OK && count == 4);
+    count = 0;
+    REFUSED(IS_SHORT, threads, threadcalc_threads_near_diameter(&diameter, &exactly, threads, 3, &count, NULL));
+    CHECK(count == 4);
+    REFUSED(IS_SHORT, threads, threadcalc_threads_near_pitch(&pitch, &exactly, threads, 0, &count, NULL));
+    REFUSED(IS_NULL, threads, threadcalc_threads_near_diameter(NULL, &exactly, threads, 8, &count, NULL));
+    REFUSED(IS_NULL, threads, threadcalc_threads_near_diameter(&diameter, NULL, threads, 8, &count, NULL));
+    REFUSED(IS_NULL, threads, threadcalc_threads_near_pitch(&pitch, &exactly, threads, 8, NULL, NULL));
+    CHECK(threadcalc_threads_near_pitch(&pitch, &exactly, NULL, 8, &count, NULL) == IS_NULL);
+    REFUSED(MISSING, threads, threadcalc_threads_near_diameter(&none, &exactly, threads, 8, &count, NULL));
+    REFUSED(MISSING, threads, threadcalc_threads_near_pitch(&pitch, &none, threads, 8, &count, NULL));
+    REFUSED(RANGE, threads, threadcalc_threads_near_diameter(&diameter, &below, threads, 8, &count, NULL));
+    REFUSED(RANGE, threads, threadcalc_threads_near_pitch(&below, &exactly, threads, 8, &count, NULL));
+}
+
 static void of_threads(void)
 {
     static const int32_t numbers[] = {0, -1, 4, 50000, INT32_MAX, INT32_MIN};
@@ -134,6 +157,7 @@ static void of_threads(void)
     REFUSED(MISSING, threads, threadcalc_threads_of_pitch(&none, &diameter, 1, threads, 8, &count, NULL));
     REFUSED(MISSING, threads, threadcalc_threads_of_pitch(&pitch, &none, 1, threads, 8, &count, NULL));
     REFUSED(RANGE, threads, threadcalc_threads_of_pitch(&pitch, &diameter, 13, threads, 8, &count, NULL));
+    of_sizes();
     for (place = 0; place < sizeof numbers / sizeof numbers[0]; place++) {
         CHECK(strcmp(threadcalc_lead_verdict_name(numbers[place]), "unknown") == 0);
     }

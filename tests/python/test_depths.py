@@ -65,7 +65,7 @@ def test_parameters_have_the_names_of_the_contract(call, positional, keyword_onl
         (lambda: tc.bottoming(M8, 20, 22, drill_mm=6.8, point_angle_deg=60), "out-of-range", "point_angle_deg"),
         (lambda: tc.run_out_mm(M8, "long"), "not-sourced", "run_out"),
         (lambda: tc.run_out_mm(tc.Thread("M7x0.9"), "normal"), "not-sourced", "pitch"),
-        (lambda: tc.run_out_mm(tc.Thread("1/4-20"), "normal"), "not-sourced", "form"),
+        (lambda: tc.run_out_mm(tc.Thread("1/4-20"), "normal"), "does-not-apply", "form"),
         (lambda: tc.countersink(M8, 6.5, angle_deg=90), "out-of-range", "countersink_mm"),
         (lambda: tc.countersink(M8, 8.4, angle_deg=59), "out-of-range", "countersink_angle_deg"),
         (lambda: tc.program_depth(-1, **WORD), "out-of-range", "depth_mm"),

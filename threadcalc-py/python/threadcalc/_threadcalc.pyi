@@ -2661,7 +2661,7 @@ def threads_of_pitch(pitch_mm: _Exact, diameter_mm: _Exact, *, starts: int = 1) 
         ThreadcalcError: ``out-of-range``, ``overflow``.
 
     >>> threads_of_pitch(identify(1.27)[0].pitch_mm, 6.35)
-    [Thread('1/4-20 UNC')]
+    [Thread('1/4-20 UNC'), Thread('1/4-20 BSW')]
 
     Source: as ``standard_threads``; the room of the diameter is derived from three decimals of an inch.
     """
