@@ -106,9 +106,11 @@ fn canonical(thread: &Thread) -> Text<24> {
 /// Size and pitch of a canonical text, without the word of the series: `1/4-20` of `1/4-20 UNC`.
 fn figures(text: &Text<24>) -> &[u8] {
     let bytes = text.as_str().as_bytes();
+    // Over slices, whose places need no count that could overflow.
     let dash = bytes.iter().position(|byte| *byte == b'-').unwrap_or(0);
-    let word = bytes.iter().skip(dash).position(|byte| *byte == b' ').map(|place| place.saturating_add(dash));
-    bytes.get(..word.unwrap_or(bytes.len())).unwrap_or(bytes)
+    let behind = bytes.get(dash..).unwrap_or(&[]);
+    let word = behind.iter().position(|byte| *byte == b' ').unwrap_or(behind.len());
+    bytes.get(..dash.saturating_add(word)).unwrap_or(bytes)
 }
 
 /// How one character makes a text of another one.
@@ -121,14 +123,22 @@ enum Slip {
 }
 
 impl Slip {
-    fn between(a: &[u8], b: &[u8]) -> Option<Self> {
-        let before = a.iter().zip(b).take_while(|(a, b)| a == b).count();
-        let (a, b) = (a.get(before..)?, b.get(before..)?);
-        let behind = a.iter().rev().zip(b.iter().rev()).take_while(|(a, b)| a == b).count();
-        let rest = |text: &[u8]| text.len().checked_sub(behind);
-        match (a, b, rest(a)?, rest(b)?) {
-            (_, _, 0, 1) | (_, _, 1, 0) => Some(Self::OfKeys),
-            ([typed, ..], [meant, ..], 1, 1) => Some(if beside(*typed, *meant) { Self::OfKeys } else { Self::Other }),
+    fn between(mut a: &[u8], mut b: &[u8]) -> Option<Self> {
+        while let ([first, rest_of_a @ ..], [same, rest_of_b @ ..]) = (a, b) {
+            if first != same {
+                break;
+            }
+            (a, b) = (rest_of_a, rest_of_b);
+        }
+        while let ([rest_of_a @ .., last], [rest_of_b @ .., same]) = (a, b) {
+            if last != same {
+                break;
+            }
+            (a, b) = (rest_of_a, rest_of_b);
+        }
+        match (a, b) {
+            ([], [_]) | ([_], []) => Some(Self::OfKeys),
+            ([typed], [meant]) => Some(if beside(*typed, *meant) { Self::OfKeys } else { Self::Other }),
             _ => None,
         }
     }
@@ -151,28 +161,28 @@ fn slips(
     most: usize,
 ) {
     let own = canonical(&sought.own.with_starts(1).unwrap_or(sought.own));
-    let is_slip = |thread: &Thread| Slip::between(figures(&own), figures(&canonical(thread))).is_some_and(&is_wanted);
-    let mut all = listed.filter(|row| sought.is_beside(*row)).filter_map(|row| sought.build(row)).filter(is_slip);
-    let rank = |thread: &Thread| {
-        let off = away(thread.named_by(), sought.diameter);
-        (off, away(thread.pitch_mm(), sought.own.pitch_mm()))
+    let is_slip = |row: &(Length, Length)| {
+        let text = sought.build(*row).map_or(Text::new(), |thread| canonical(&thread));
+        Slip::between(figures(&own), figures(&text)).is_some_and(&is_wanted)
     };
-    let mut nearest: [Option<Thread>; MOST] = [None; MOST];
+    let rank = |row: (Length, Length)| (away(row.0, sought.diameter), away(row.1, sought.own.pitch_mm()));
+    let mut nearest: [Option<(Length, Length)>; MOST] = [None; MOST];
     let kept = nearest.get_mut(..most.min(MOST)).unwrap_or(&mut []);
     // Keeps the nearest in their order.
-    while let Some(mut thread) = all.next().map(Some) {
+    for row in listed.filter(|row| sought.is_beside(*row)).filter(is_slip) {
+        let mut row = Some(row);
         for slot in kept.iter_mut() {
-            let is_nearer = match (&thread, &*slot) {
+            let is_nearer = match (row, *slot) {
                 (Some(new), Some(held)) => rank(new) < rank(held),
                 (new, held) => new.is_some() && held.is_none(),
             };
             if is_nearer {
-                core::mem::swap(slot, &mut thread);
+                core::mem::swap(slot, &mut row);
             }
         }
     }
-    for thread in nearest {
-        found.push(thread, Near::OneCharacter);
+    for row in nearest {
+        found.push(row.and_then(|row| sought.build(row)), Near::OneCharacter);
     }
 }
 
