@@ -50,8 +50,7 @@ impl State {
 type Operation = fn(&mut State, &mut Input<'_>);
 
 /// Every operation; each function of the header stands in one of them.
-const OPERATIONS: [Operation; 84] = [
-const OPERATIONS: [Operation; 83] = [
+const OPERATIONS: [Operation; 86] = [
     threads::read,
     threads::metric,
     threads::unified,
@@ -137,6 +136,7 @@ const OPERATIONS: [Operation; 83] = [
     checks::json,
     checks::compare,
     identify::near,
+    threads::wire_insert,
 ];
 
 /// The most calls of one input: a longer row finds nothing that a shorter one does not.
@@ -161,8 +161,11 @@ pub fn run(bytes: &[u8]) {
         b"M8 STI",
     ]
     .map(threads::known);
-    let mut state =
-        State { threads: [blank; 13], ratio: threadcalc_ratio_t::default(), drills: [threadcalc_drill_t::default(); 4] };
+    let mut state = State {
+        threads: [blank; 13],
+        ratio: threadcalc_ratio_t::default(),
+        drills: [threadcalc_drill_t::default(); 4],
+    };
     state.threads[..known.len()].copy_from_slice(&known);
     for _ in 0..MOST_CALLS {
         if input.is_at_end() {

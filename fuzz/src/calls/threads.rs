@@ -98,6 +98,14 @@ pub fn read(state: &mut State, input: &mut Input<'_>) {
     one_thread(state, input, call, Some(length));
 }
 
+/// The hole of a wire insert for a thread.
+pub fn wire_insert(state: &mut State, input: &mut Input<'_>) {
+    let thread = thread_in(state, input);
+    // SAFETY: the pointers are NULL or of live memory.
+    let call = |hole, error| unsafe { threadcalc_thread_with_wire_insert(thread_at(thread.as_ref()), hole, error) };
+    one_thread(state, input, call, None);
+}
+
 pub fn read_fit(state: &mut State, input: &mut Input<'_>) {
     let (text, length) = text_in(input);
     let (error, results) = (error_room(input), [(); 2].map(|()| room::<threadcalc_thread_t>(input)));
@@ -258,12 +266,13 @@ pub fn coatings(state: &mut State, input: &mut Input<'_>) {
     // SAFETY: the pointers are NULL or of live memory of these lengths.
     let call = |growth, size, error| unsafe { threadcalc_coating_growth(thread, thick, growth, size, error) };
     if let Some(growth) = sized::<threadcalc_coating_growth_t>(input, call) {
-        assert!(growth.crest_mm.denominator > 0 && growth.pitch_diameter_mm.numerator >= growth.crest_mm.numerator.min(1));
+        assert!(
+            growth.crest_mm.denominator > 0 && growth.pitch_diameter_mm.numerator >= growth.crest_mm.numerator.min(1)
+        );
     }
     // SAFETY: the pointers are NULL or of live memory of these lengths.
-    let call = |limits, size, error| unsafe {
-        threadcalc_limits_before_coating(thread, thin, thick, limits, size, error)
-    };
+    let call =
+        |limits, size, error| unsafe { threadcalc_limits_before_coating(thread, thin, thick, limits, size, error) };
     if let Some(limits) = sized::<threadcalc_limits_t>(input, call) {
         assert!(limits.is_given == 1 && limits.pitch_diameter_mm.low.numerator > 0);
     }
