@@ -85,6 +85,12 @@ pub(crate) fn place(form: Form, diameter: Length, pitch: Length) -> (Option<Seri
         let series = unified_size(diameter).and_then(|size| unified_series(size, pitch));
         return (Some(series.unwrap_or(Series::Uns)), series.is_some());
     }
+    listed_place(form, diameter, pitch)
+}
+
+/// Apart, for the stack that its walk through the tables takes.
+#[inline(never)]
+fn listed_place(form: Form, diameter: Length, pitch: Length) -> (Option<Series>, bool) {
     let found = listed(form).find(|row| row.diameter == diameter && row.pitch == pitch);
     (found.and_then(|row| row.series), found.is_some())
 }

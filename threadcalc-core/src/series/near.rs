@@ -1,5 +1,6 @@
 //! What a drawing may have meant by a thread that no standard lists.
 
+use core::cmp::Ordering;
 use core::fmt::Write;
 
 use super::{PipeSize, pipe_sizes};
@@ -31,7 +32,7 @@ const MOST_SLIPS: usize = 2;
 /// Up to eight near threads, nearest first within each reason.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct NearThreads {
-    found: [Option<(Text<24>, Near)>; MOST],
+    found: [Option<(Text<20>, Near)>; MOST],
 }
 
 impl NearThreads {
@@ -65,46 +66,81 @@ impl NearThreads {
 #[must_use]
 pub fn near(thread: &Thread) -> NearThreads {
     let mut found = NearThreads::default();
-    // A pipe thread of another size cannot be.
-    let Some(diameter) = thread.nominal_mm() else { return found };
-    let sought = Sought { diameter, own: thread.without_class().with_hand(Hand::Right) };
-    let listed = super::sizes(thread.form());
-    slips(&mut found, &sought, listed, |slip| slip == Slip::OfKeys, MOST_SLIPS);
-    search(&mut found, &sought, listed);
-    if thread.form().is_unified() && !thread.is_wire_insert() {
-        same_figures(&mut found, thread);
-    }
-    slips(&mut found, &sought, listed, |_| true, MOST);
+    add_near(&mut found, thread);
     found
+}
+
+/// In a place that the caller has, so that no second one is on the stack.
+#[inline(never)]
+fn add_near(found: &mut NearThreads, thread: &Thread) {
+    // A pipe thread of another size cannot be.
+    let Some(diameter) = thread.nominal_mm() else { return };
+    let sought = Sought {
+        form: thread.form(),
+        diameter,
+        pitch: thread.pitch_mm(),
+        is_wire_insert: thread.is_wire_insert(),
+        text: text_of_one_start(thread),
+    };
+    slips(found, &sought, false, MOST_SLIPS);
+    search(found, &sought, super::sizes(thread.form()));
+    if thread.form().is_unified() && !thread.is_wire_insert() {
+        same_figures(found, thread);
+    }
+    slips(found, &sought, true, MOST);
 }
 
 /// The thread that others are near, of one start.
 struct Sought {
+    form: Form,
     diameter: Length,
-    own: Thread,
+    pitch: Length,
+    is_wire_insert: bool,
+    text: Text<20>,
+}
+
+/// The canonical text of the thread with one start, right hand and without a class.
+#[inline(never)]
+fn text_of_one_start(thread: &Thread) -> Text<20> {
+    let plain = thread.without_class().with_hand(Hand::Right);
+    canonical(&plain.with_starts(1).unwrap_or(plain))
 }
 
 impl Sought {
     /// The listed thread, for a wire insert if this one is.
     fn build(&self, (diameter, pitch): (Length, Length)) -> Option<Thread> {
-        let thread = Thread::build(self.own.form(), diameter, pitch, 1).ok()?;
-        if self.own.is_wire_insert() { thread.with_wire_insert().ok() } else { Some(thread) }
+        let thread = Thread::build(self.form, diameter, pitch, 1).ok()?;
+        if self.is_wire_insert { thread.with_wire_insert().ok() } else { Some(thread) }
+    }
+
+    /// Which of two is nearer, by the diameter first; size and pitch part those that are as far off.
+    #[inline(never)]
+    fn order(&self, a: &(Length, Length), b: &(Length, Length)) -> Ordering {
+        let diameter = away(a.0, self.diameter).cmp(&away(b.0, self.diameter));
+        diameter.then_with(|| away(a.1, self.pitch).cmp(&away(b.1, self.pitch))).then_with(|| a.cmp(b))
+    }
+
+    /// Whether one character makes the text of a row; of the usual slips only, unless any will do.
+    #[inline(never)]
+    fn is_slip(&self, row: (Length, Length), is_any: bool) -> bool {
+        let text = self.build(row).map_or(Text::new(), |thread| canonical(&thread));
+        Slip::between(figures(&self.text), figures(&text)).is_some_and(|slip| is_any || slip == Slip::OfKeys)
     }
 
     /// Whether size or pitch are another one, which one character at most can have made.
     fn is_beside(&self, (diameter, pitch): (Length, Length)) -> bool {
-        (diameter == self.diameter) != (pitch == self.own.pitch_mm())
+        (diameter == self.diameter) != (pitch == self.pitch)
     }
 }
 
 /// The canonical text; empty if there is none.
-fn canonical(thread: &Thread) -> Text<24> {
+fn canonical(thread: &Thread) -> Text<20> {
     let mut text = Text::new();
     if write!(text, "{thread}").is_ok() { text } else { Text::new() }
 }
 
 /// Size and pitch of a canonical text, without the word of the series: `1/4-20` of `1/4-20 UNC`.
-fn figures(text: &Text<24>) -> &[u8] {
+fn figures(text: &Text<20>) -> &[u8] {
     let bytes = text.as_str().as_bytes();
     // Over slices, whose places need no count that could overflow.
     let dash = bytes.iter().position(|byte| *byte == b'-').unwrap_or(0);
@@ -153,37 +189,29 @@ fn beside(a: u8, b: u8) -> bool {
 }
 
 /// Adds those that one character makes, at most a number of them: of the same diameter first, nearest first.
-fn slips(
-    found: &mut NearThreads,
-    sought: &Sought,
-    listed: impl Iterator<Item = (Length, Length)> + Clone,
-    is_wanted: impl Fn(Slip) -> bool,
-    most: usize,
-) {
-    let own = canonical(&sought.own.with_starts(1).unwrap_or(sought.own));
-    let is_slip = |row: &(Length, Length)| {
-        let text = sought.build(*row).map_or(Text::new(), |thread| canonical(&thread));
-        Slip::between(figures(&own), figures(&text)).is_some_and(&is_wanted)
-    };
-    let rank = |row: (Length, Length)| (away(row.0, sought.diameter), away(row.1, sought.own.pitch_mm()));
-    let mut nearest: [Option<(Length, Length)>; MOST] = [None; MOST];
-    let kept = nearest.get_mut(..most.min(MOST)).unwrap_or(&mut []);
-    // Keeps the nearest in their order.
-    for row in listed.filter(|row| sought.is_beside(*row)).filter(is_slip) {
-        let mut row = Some(row);
-        for slot in kept.iter_mut() {
-            let is_nearer = match (row, *slot) {
-                (Some(new), Some(held)) => rank(new) < rank(held),
-                (new, held) => new.is_some() && held.is_none(),
-            };
-            if is_nearer {
-                core::mem::swap(slot, &mut row);
-            }
+///
+/// One walk for each: to keep them all would take stack below which the texts are written.
+#[inline(never)]
+fn slips(found: &mut NearThreads, sought: &Sought, is_any: bool, most: usize) {
+    let mut last = None;
+    for _ in 0..most {
+        let Some(row) = next_slip(sought, is_any, last) else { return };
+        found.push(sought.build(row), Near::OneCharacter);
+        last = Some(row);
+    }
+}
+
+/// The nearest slip that is farther off than the last one.
+fn next_slip(sought: &Sought, is_any: bool, last: Option<(Length, Length)>) -> Option<(Length, Length)> {
+    let mut nearest = None;
+    for row in super::sizes(sought.form) {
+        let is_told = last.is_some_and(|last| sought.order(&row, &last) != Ordering::Greater);
+        let is_farther = nearest.as_ref().is_some_and(|held| sought.order(&row, held) != Ordering::Less);
+        if sought.is_beside(row) && !is_told && !is_farther && sought.is_slip(row, is_any) {
+            nearest = Some(row);
         }
     }
-    for row in nearest {
-        found.push(row.and_then(|row| sought.build(row)), Near::OneCharacter);
-    }
+    nearest
 }
 
 fn away(a: Length, b: Length) -> Length {
@@ -202,8 +230,9 @@ fn same_figures(found: &mut NearThreads, thread: &Thread) {
 }
 
 /// The two nearest of the same diameter, then the nearest below and above of the same pitch.
+#[inline(never)]
 fn search(found: &mut NearThreads, sought: &Sought, listed: impl Iterator<Item = (Length, Length)> + Clone) {
-    let (diameter, pitch) = (sought.diameter, sought.own.pitch_mm());
+    let (diameter, pitch) = (sought.diameter, sought.pitch);
     let same_diameter = listed.clone().filter(|(d, p)| *d == diameter && *p != pitch);
     let first = same_diameter.clone().min_by_key(|(_, p)| away(*p, pitch));
     let second = same_diameter.filter(|row| Some(*row) != first).min_by_key(|(_, p)| away(*p, pitch));
