@@ -30,6 +30,20 @@ static int32_t made(csv_row *row, threadcalc_thread_t *thread)
     return threadcalc_thread_unified_size((const uint8_t *)size_text, strlen(size_text), &pitch, thread, &row->error);
 }
 
+static int32_t wire_insert(csv_row *row)
+{
+    threadcalc_thread_t screw, hole;
+    int32_t status = reference_thread(row, &screw);
+    if (status == THREADCALC_STATUS_OK) {
+        status = threadcalc_thread_with_wire_insert(&screw, &hole, &row->error);
+    }
+    if (status == THREADCALC_STATUS_OK) {
+        csv_exact(row, "major_mm", hole.major_mm);
+        status = reference_written(row, "hole", &hole);
+    }
+    return status;
+}
+
 static int32_t thread_parts(csv_row *row)
 {
     threadcalc_thread_t parts, thread;
@@ -243,6 +257,7 @@ static int32_t depths(csv_row *row)
 void reference_lists(void)
 {
     csv_run("thread_parts", thread_parts);
+    csv_run("wire_insert", wire_insert);
     csv_run("standard_threads", standard_threads);
     csv_run("standing", standing);
     csv_run("near", near);

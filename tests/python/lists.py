@@ -11,6 +11,11 @@ from operations import given, thread
 from table import Cells
 
 
+def wire_insert(row: Cells) -> dict[str, object]:
+    hole = thread(row).with_wire_insert()
+    return {"hole": str(hole), "major_mm": hole.major_mm}
+
+
 def thread_parts(row: Cells) -> dict[str, object]:
     size, pitch = ([row[column]] if row[column] else [] for column in ("size", "pitch"))
     match row["form"]:
@@ -153,6 +158,7 @@ OPERATIONS = (
     standard_threads,
     standing,
     thread_parts,
+    wire_insert,
     threads_near,
     threads_of_pitch,
 )

@@ -26,6 +26,14 @@ fn of_its_parts(thread: &Thread) -> Result<Thread, Failure> {
 }
 
 #[test]
+fn makes_holes_for_wire_inserts() {
+    Table::open("wire_insert").check(|row| {
+        let hole = Thread::read(&row.bytes("designation"))?.with_wire_insert()?;
+        Ok(vec![("hole", Got::Text(hole.to_string())), ("major_mm", Got::Exact(Some(hole.major_mm())))])
+    });
+}
+
+#[test]
 fn reads_written_forms() {
     Table::open("written_form").check(|row| {
         let thread = Thread::read(&row.bytes("text"))?;
