@@ -144,6 +144,10 @@ impl Thread {
         if self.form().is_pipe() {
             return pipe_limits(self);
         }
+        // No class would help.
+        if let Some(hint) = nothing_read(self.form()) {
+            return Err(not_read(hint));
+        }
         let class = self.tolerance_class().ok_or(
             Error::new(Code::ClassUnset, Field::ToleranceClass).hint_text("write the class: M8x1.25-6H, 1/4-20 UNC-2B"),
         )?;
@@ -158,7 +162,6 @@ impl Thread {
             Form::Trapezoidal => iso_2903::limits(self, class),
             Form::Acme => asme_b1_5::limits(self, class),
             Form::Buttress | Form::PullButtress => asme_b1_9::limits(self, class),
-            Form::Miniature => Err(not_read("of S no limits have been read; ASME B1.10M's UNM has another height")),
             _ => Err(not_read("the limits of this thread have not been read")),
         }
     }
@@ -299,6 +302,17 @@ fn single_start(thread: &Thread) -> Result<(), Error> {
     Err(Error::new(Code::NotSourced, Field::Starts)
         .got(f64::from(thread.starts()))
         .hint_text("of this thread the limits of one start have been read"))
+}
+
+/// Why a family has no limits yet.
+const fn nothing_read(form: Form) -> Option<&'static str> {
+    Some(match form {
+        Form::Miniature => "of S no limits have been read; ASME B1.10M's UNM has another height",
+        Form::StubAcme => "the limits of ASME B1.8 have not been read; the basic diameters are in the profile",
+        Form::Whitworth => "the limits of BS 84 have not been read; the basic diameters are in the profile",
+        Form::Ba => "the limits of BS 93 have not been read; the basic diameters are in the profile",
+        _ => return None,
+    })
 }
 
 fn pipe_limits(thread: &Thread) -> Result<Limits, Error> {
