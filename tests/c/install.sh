@@ -136,8 +136,9 @@ refused 'a header with a function less (static)' \
 count 'the installed header is the committed one' cmp include/threadcalc.h "$moved/include/threadcalc.h"
 count 'the installed schemas are the committed ones' diff -r -x install-manifest.txt schema "$moved/share/threadcalc"
 count 'no installed text names a place' names_no_place
-count 'the static library is small' at_most 4500000 "$libraries/libthreadcalc.a"
-count 'the shared library is small' at_most 2300000 "$libraries/libthreadcalc.so.$(cut -d. -f3 <<<"$soname").$version"
+# Threads of eleven more forms, with their tables, took 0.2 MB.
+count 'the static library is small' at_most 4700000 "$libraries/libthreadcalc.a"
+count 'the shared library is small' at_most 2500000 "$libraries/libthreadcalc.so.$(cut -d. -f3 <<<"$soname").$version"
 
 if need pkg-config pkg-config; then
     for source in "${sources[@]}"; do
