@@ -63,12 +63,14 @@ def profile_trapezoidal(row: Cells) -> dict[str, object]:
 
 def profile_unified(row: Cells) -> dict[str, object]:
     found = thread(row).profile()
-    return {
-        "pitch_diameter_in": found.pitch_diameter_mm / 25.4,
-        "minor_in": found.minor_mm / 25.4,
-        "external_minor_in": found.external_minor_mm / 25.4,
-        "stress_area_in2": found.stress_area_mm2 / 645.16,
+    values = {
+        "pitch_diameter_in": (found.pitch_diameter_mm, 25.4),
+        "minor_in": (found.minor_mm, 25.4),
+        "external_minor_in": (found.external_minor_mm, 25.4),
+        "stress_area_in2": (found.stress_area_mm2, 645.16),
     }
+    # Where the standard has none there is nothing to divide.
+    return {name: None if value is None else value / unit for name, (value, unit) in values.items()}
 
 
 def minor_limits(row: Cells) -> dict[str, object]:
