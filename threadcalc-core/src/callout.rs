@@ -149,12 +149,22 @@ fn is_cut_fraction(text: &[u8], end: usize) -> bool {
 /// thread: not the depths of `10 12 DEEP`.
 fn is_written_out(piece: &[u8], thread: &Thread) -> bool {
     let begins_with_figures = matches!(piece.first(), Some(b'0'..=b'9' | b'.'));
+    let dashed = piece.contains(&b'-');
+    let numbers_own_size = piece.contains(&b'/') || piece.first() == Some(&b'.');
+    // `5 W` are watts; `1/2 W` and `3/8-16 W` are Whitworth threads.
+    if is_bare_w(piece) && !dashed && !numbers_own_size {
+        return false;
+    }
     if !begins_with_figures || names_series(piece) {
         return true;
     }
-    let dashed = piece.contains(&b'-');
-    let numbers_own_size = piece.contains(&b'/') || piece.first() == Some(&b'.');
     dashed && (thread.is_standard() || numbers_own_size)
+}
+
+/// Whether the one word that names a Whitworth thread is a W alone.
+pub(crate) fn is_bare_w(piece: &[u8]) -> bool {
+    let mut words = piece.split(|byte| !byte.is_ascii_alphabetic()).filter(|word| !word.is_empty());
+    words.next().is_some_and(|word| word.eq_ignore_ascii_case(b"W"))
 }
 
 /// Whether a text that gave no thread is a designation all the same.

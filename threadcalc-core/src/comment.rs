@@ -169,8 +169,10 @@ impl About<'_> {
             Form::Metric | Form::MetricJ => self.is_metric(&thread, piece, behind),
             Form::Trapezoidal => !self.is_named_otherwise(),
             // A speed, initials, a width: what few letters say only a tap word makes sure.
+            // `S1` may be the number of a spindle.
+            Form::Miniature if !piece.contains(&b'.') => false,
             Form::Miniature | Form::Ba => self.is_tapping() && !self.segment.is_code && !self.is_named_otherwise(),
-            Form::Whitworth if matches!(piece.first(), Some(b'W' | b'w')) => self.is_tapping() && !self.segment.is_code,
+            Form::Whitworth if callout::is_bare_w(piece) => self.is_tapping() && !self.segment.is_code,
             _ => self.is_unified(&thread, piece, behind),
         };
         accepted.then_some((thread, length))

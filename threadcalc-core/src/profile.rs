@@ -143,10 +143,15 @@ pub(crate) fn crest_clearance(pitch: Length) -> Length {
     }
 }
 
-/// The clearance on the diameter of ACME's roots: 0.020 in, above 10 threads per inch 0.010 in.
-pub(crate) fn acme_clearance(pitch: Length) -> Length {
-    let tenth = Length::parts(127, 50);
-    if pitch < tenth { Length::parts(127, 500) } else { Length::parts(127, 250) }
+/// The clearance on the diameter of ACME's roots in 1/10000 in: 0.020 in, above 10 threads per inch 0.010 in.
+pub(crate) fn acme_clearance_e4_in(pitch: Length) -> u16 {
+    let tenth_of_an_inch = Length::parts(127, 50);
+    if pitch < tenth_of_an_inch { 100 } else { 200 }
+}
+
+/// The same in millimetres.
+fn acme_clearance(pitch: Length) -> Length {
+    Length::parts(u32::from(acme_clearance_e4_in(pitch)).saturating_mul(127), 50_000)
 }
 
 /// The basic major diameter of the hole that takes a wire insert, to the decimals of its standard.

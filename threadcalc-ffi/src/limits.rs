@@ -89,8 +89,8 @@ impl threadcalc_limits_t {
 /// standard's values have not been read; the hint says which have), does-not-apply (a taper thread is gauged by
 /// turns: see threadcalc_pipe, threadcalc_taper_depths), those of threadcalc_thread_write, structure-size.
 /// Source: ISO 965-1:2013; ASME B1.1-2003; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME B1.20.1-1983 (NPSC,
-/// NPSM); ISO 2903:2016; ASME B1.5-1997; ASME B1.9-1973; ISO 5855-1:1999; ASME B1.15-1995 and SAE AS8879D; ASME B18.29.1-2010 and B18.29.2M-2005. The
-/// structure says which.
+/// NPSM); ISO 2903:2016; ASME B1.5-1997; ASME B1.9-1973; ISO 5855-1:1999; ASME B1.15-1995 and SAE AS8879D;
+/// ASME B18.29.1-2010 and B18.29.2M-2005. The structure says which.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_limits(
     thread: *const threadcalc_thread_t,

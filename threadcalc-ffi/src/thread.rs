@@ -11,7 +11,7 @@ use crate::choices::{threadcalc_form, threadcalc_series};
 use crate::codes::threadcalc_status;
 use crate::memory::{Output, SizedOutput, bytes, input, list, text_out};
 use crate::number::given;
-use crate::status::{guard, optional, threadcalc_error_t};
+use crate::status::{Fault, guard, optional, threadcalc_error_t};
 use crate::types::{threadcalc_finding_t, threadcalc_ratio_t, threadcalc_thread_t};
 
 /// Reads one designation: M8x1.25-6H, 1/4-20 UNC-2B, #10-32, M16xPh3P1.5-LH, G1/2A, Rc 1/2, 1/4-18 NPT,
@@ -215,10 +215,19 @@ pub unsafe extern "C" fn threadcalc_standard_threads(
     guard(error, || {
         let form = optional(form, Form::from_number, Field::Form, Form::CHOICES)?;
         let series = optional(series, Series::from_number, Field::Series, Series::CHOICES)?;
-        let all = || standard_threads(form, series).map(|thread| threadcalc_thread_t::of(&thread));
-        unsafe { list(all, threads, capacity, count) }?;
-        Ok(())
+        unsafe { list_threads(standard_threads(form, series), threads, capacity, count) }
     })
+}
+
+/// The threads of an iterator, in the caller's array.
+unsafe fn list_threads(
+    found: impl Iterator<Item = Thread> + Clone,
+    threads: *mut threadcalc_thread_t,
+    capacity: usize,
+    count: *mut usize,
+) -> Result<(), Fault> {
+    unsafe { list(|| found.clone().map(|thread| threadcalc_thread_t::of(&thread)), threads, capacity, count) }?;
+    Ok(())
 }
 
 /// The standard threads of all families whose basic major diameter is about this one.
@@ -240,8 +249,7 @@ pub unsafe extern "C" fn threadcalc_threads_near_diameter(
     guard(error, || {
         let (diameter, within) = unsafe { (given(diameter_mm, Field::Diameter)?, given(within_mm, Field::Within)?) };
         let found = threads_near_diameter(diameter, within)?;
-        unsafe { list(|| found.clone().map(|thread| threadcalc_thread_t::of(&thread)), threads, capacity, count) }?;
-        Ok(())
+        unsafe { list_threads(found, threads, capacity, count) }
     })
 }
 
@@ -263,8 +271,7 @@ pub unsafe extern "C" fn threadcalc_threads_near_pitch(
     guard(error, || {
         let (pitch, within) = unsafe { (given(pitch_mm, Field::Pitch)?, given(within_mm, Field::Within)?) };
         let found = threads_near_pitch(pitch, within)?;
-        unsafe { list(|| found.clone().map(|thread| threadcalc_thread_t::of(&thread)), threads, capacity, count) }?;
-        Ok(())
+        unsafe { list_threads(found, threads, capacity, count) }
     })
 }
 

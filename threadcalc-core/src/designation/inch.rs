@@ -25,7 +25,7 @@ const fn family_of(form: Form, series: Option<Series>) -> Family {
 }
 
 /// One word or two; the longer ones before those they begin with.
-const FAMILIES: [(&[u8], &[u8], Family); 14] = [
+const FAMILIES: [(&[u8], &[u8], Family); 13] = [
     (b"STUB", b"ACME", family_of(Form::StubAcme, None)),
     (b"ACME", b"STUB", family_of(Form::StubAcme, None)),
     (b"ACME", b"", family_of(Form::Acme, None)),
@@ -37,7 +37,6 @@ const FAMILIES: [(&[u8], &[u8], Family); 14] = [
     (b"BSF", b"", family_of(Form::Whitworth, Some(Series::Bsf))),
     (b"WHITWORTH", b"", family_of(Form::Whitworth, None)),
     (b"WHIT", b"", family_of(Form::Whitworth, None)),
-    (b"WW", b"", family_of(Form::Whitworth, None)),
     (b"W", b"", family_of(Form::Whitworth, None)),
     (b"BA", b"", family_of(Form::Ba, None)),
 ];

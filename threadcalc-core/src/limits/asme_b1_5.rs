@@ -10,6 +10,7 @@ use super::{Confidence, Limits, Range, side_of};
 use crate::Unit;
 use crate::error::{Code, Error, Field};
 use crate::length::Length;
+use crate::profile::acme_clearance_e4_in;
 use crate::thread::{Side, Thread};
 
 /// The ends of the ranges of diameters that have one allowance each, in 1/10000 in: the table of the centralizing
@@ -20,9 +21,6 @@ const RANGE_ENDS_E4: [i128; 21] = [
 ];
 /// The pitches of the standard, 16 to 1 threads per inch.
 const PITCHES_MM: (Length, Length) = (Length::parts(127, 80), Length::INCH);
-/// 0.1 in: ten threads per inch and coarser have the larger clearances.
-const TENTH: Length = Length::parts(127, 50);
-
 /// What a class is made of: the allowance in thousandths of √mean, the pitch diameter's tolerance in ten-thousandths
 /// of √P and of √D.
 struct Class {
@@ -73,7 +71,7 @@ impl Terms {
             diameter,
             pitch_diameter: divided(twice, 20_000)?,
             minor: less(pitch_e8)?,
-            clearance: if thread.pitch_mm() < TENTH { 100 } else { 200 },
+            clearance: i128::from(acme_clearance_e4_in(thread.pitch_mm())),
             // 0.05 P, not less than 0.005 in.
             crest: divided(pitch_e8, 200_000)?.max(50),
             pitch_tolerance: divided(tolerance_e16, 1_000_000_000_000)?,

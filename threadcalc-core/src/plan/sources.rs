@@ -26,7 +26,7 @@ impl Plan {
         let form = self.thread.form();
         let taper = self.taper.is_some();
         let parts = [
-            Some(("thread", Form::standard(form))),
+            Some(("thread", form.standard())),
             Some(("profile", of_profile(&self.thread))),
             self.limits.map(|limits| ("limits", limits.source)),
             Some(("drill", of_drill(form, self.job.tap == Some(Tap::Form)))),

@@ -32,7 +32,7 @@ const MOST_SLIPS: usize = 2;
 /// Up to eight near threads, nearest first within each reason.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct NearThreads {
-    found: [Option<(Text<20>, Near)>; MOST],
+    found: [Option<(Text<21>, Near)>; MOST],
 }
 
 impl NearThreads {
@@ -96,12 +96,12 @@ struct Sought {
     diameter: Length,
     pitch: Length,
     is_wire_insert: bool,
-    text: Text<20>,
+    text: Text<21>,
 }
 
 /// The canonical text of the thread with one start, right hand and without a class.
 #[inline(never)]
-fn text_of_one_start(thread: &Thread) -> Text<20> {
+fn text_of_one_start(thread: &Thread) -> Text<21> {
     let plain = thread.without_class().with_hand(Hand::Right);
     canonical(&plain.with_starts(1).unwrap_or(plain))
 }
@@ -134,13 +134,13 @@ impl Sought {
 }
 
 /// The canonical text; empty if there is none.
-fn canonical(thread: &Thread) -> Text<20> {
+fn canonical(thread: &Thread) -> Text<21> {
     let mut text = Text::new();
     if write!(text, "{thread}").is_ok() { text } else { Text::new() }
 }
 
 /// Size and pitch of a canonical text, without the word of the series: `1/4-20` of `1/4-20 UNC`.
-fn figures(text: &Text<20>) -> &[u8] {
+fn figures(text: &Text<21>) -> &[u8] {
     let bytes = text.as_str().as_bytes();
     // Over slices, whose places need no count that could overflow.
     let dash = bytes.iter().position(|byte| *byte == b'-').unwrap_or(0);
