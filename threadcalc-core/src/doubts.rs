@@ -43,7 +43,12 @@ impl Thread {
 
 #[inline(never)]
 fn suggest_near(finding: &mut Finding, thread: &Thread) {
-    for (place, (text, reason)) in placed(series::near(thread).iter()) {
+    tell_near(finding, &series::near(thread));
+}
+
+#[inline(never)]
+fn tell_near(finding: &mut Finding, found: &series::NearThreads) {
+    for (place, (text, reason)) in placed(found.iter()) {
         finding.suggest(if place > 0 { ", " } else { "" });
         finding.suggest(text);
         finding.suggest(match reason {

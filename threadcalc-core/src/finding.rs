@@ -192,16 +192,12 @@ impl<const N: usize> Findings<N> {
 
     /// Adds one. With no room left the last place says so, and nothing is lost silently.
     pub fn push(&mut self, finding: Finding) {
-        if let Some(free) = self.held.get_mut(self.count) {
-            *free = Some(finding);
-            self.count = self.count.saturating_add(1);
-            return;
-        }
-        if let Some(last) = self.held.last_mut() {
-            let severe = finding.severity == Severity::Error || last.is_some_and(|f| f.severity == Severity::Error);
-            let severity = if severe { Severity::Error } else { Severity::Warning };
-            *last = Some(Finding::new(FindingId::MoreFindings).with_severity(severity));
-        }
+        self.open().push(finding);
+    }
+
+    /// These findings to add to, whatever room they have.
+    pub(crate) fn open(&mut self) -> OpenFindings<'_> {
+        OpenFindings { held: &mut self.held, count: &mut self.count }
     }
 
     /// Adds one of this id and input, filled in where it stands.
@@ -231,6 +227,27 @@ impl<const N: usize> Findings<N> {
     #[must_use]
     pub fn has_error(&self) -> bool {
         self.iter().any(|finding| finding.severity == Severity::Error)
+    }
+}
+
+/// Findings that are added to where they stand, so that no second list of them takes room.
+pub(crate) struct OpenFindings<'a> {
+    held: &'a mut [Option<Finding>],
+    count: &'a mut usize,
+}
+
+impl OpenFindings<'_> {
+    pub(crate) fn push(&mut self, finding: Finding) {
+        if let Some(free) = self.held.get_mut(*self.count) {
+            *free = Some(finding);
+            *self.count = self.count.saturating_add(1);
+            return;
+        }
+        if let Some(last) = self.held.last_mut() {
+            let severe = finding.severity == Severity::Error || last.is_some_and(|f| f.severity == Severity::Error);
+            let severity = if severe { Severity::Error } else { Severity::Warning };
+            *last = Some(Finding::new(FindingId::MoreFindings).with_severity(severity));
+        }
     }
 }
 

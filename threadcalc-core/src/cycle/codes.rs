@@ -4,7 +4,7 @@ use super::CycleRequest;
 use super::numbers::Numbers;
 use crate::dialect::{CodeText, Dialect, ReturnTo};
 use crate::error::{Code, Error, Field};
-use crate::finding::{Finding, FindingId, Severity};
+use crate::finding::{Finding, FindingId, OpenFindings, Severity};
 use crate::motion::Holder;
 use crate::thread::Hand;
 
@@ -17,7 +17,7 @@ pub(super) struct Codes {
 
 impl Codes {
     #[inline(never)]
-    pub(super) fn of(request: &CycleRequest<'_>, numbers: &Numbers) -> Result<Result<Self, Finding>, Error> {
+    pub(super) fn of(request: &CycleRequest<'_>, numbers: &Numbers) -> Result<Result<Self, Refusal>, Error> {
         let dialect = request.dialect;
         if dialect.lh_by_spindle_direction && (dialect.tap_lh.is_some() || dialect.peck_code_lh.is_some()) {
             return Err(Error::new(Code::Contradiction, Field::DialectLeftBySpindle)
@@ -34,16 +34,13 @@ impl Codes {
         }
         let pecks = numbers.peck.is_some();
         let Some(tap) = dialect.tapping_code(request.thread.hand(), pecks) else {
-            return Ok(Err(lacks(dialect, cycle_of(request.thread.hand(), pecks))));
+            return Ok(Err(Refusal::Lacks(cycle_of(request.thread.hand(), pecks))));
         };
         let Some(mode) = dialect.feed_code(request.feed.mode()) else {
-            return Ok(Err(lacks(dialect, "feed per revolution")));
+            return Ok(Err(Refusal::Lacks("feed per revolution")));
         };
         if pecks && !meets_thread_again(request) {
-            return Ok(Err(Finding::new(FindingId::PeckTapping)
-                .with_severity(Severity::Error)
-                .with_evidence("holder")
-                .with_suggestion("a rigid holder and a synchronised cycle")));
+            return Ok(Err(Refusal::LosesThread));
         }
         let missing = [
             (pecks && dialect.peck_word.is_none(), "word for the depth of a peck"),
@@ -54,16 +51,13 @@ impl Codes {
             ),
         ];
         if let Some((_, what)) = missing.into_iter().find(|(is_missing, _)| *is_missing) {
-            return Ok(Err(lacks(dialect, what)));
+            return Ok(Err(Refusal::Lacks(what)));
         }
         let Some(return_to) = dialect.return_code(request.return_to) else {
-            return Ok(Err(lacks(
-                dialect,
-                match request.return_to {
-                    ReturnTo::RPlane => "code for the return to the R plane",
-                    ReturnTo::Initial => "code for the return to the initial height",
-                },
-            )));
+            return Ok(Err(Refusal::Lacks(match request.return_to {
+                ReturnTo::RPlane => "code for the return to the R plane",
+                ReturnTo::Initial => "code for the return to the initial height",
+            })));
         };
         Ok(Ok(Self { mode, tap, return_to }))
     }
@@ -87,11 +81,32 @@ const fn cycle_of(hand: Hand, pecks: bool) -> &'static str {
     }
 }
 
-#[inline(never)]
-fn lacks(dialect: &Dialect, what: &str) -> Finding {
-    Finding::new(FindingId::CodeNotOnControl)
-        .with_evidence("dialect")
-        .with_suggestion(if dialect.name.is_empty() { "it" } else { dialect.name.as_str() })
-        .with_suggestion(" has no ")
-        .with_suggestion(what)
+/// Why there are no words, in little room until it is told.
+#[derive(Clone, Copy)]
+pub(crate) enum Refusal {
+    /// The dialect has none of these.
+    Lacks(&'static str),
+    /// Spindle and axis do not stay together from peck to peck.
+    LosesThread,
+}
+
+impl Refusal {
+    #[inline(never)]
+    pub(crate) fn tell(self, dialect: &Dialect, findings: &mut OpenFindings<'_>) {
+        findings.push(self.finding(dialect));
+    }
+
+    pub(super) fn finding(self, dialect: &Dialect) -> Finding {
+        match self {
+            Self::Lacks(what) => Finding::new(FindingId::CodeNotOnControl)
+                .with_evidence("dialect")
+                .with_suggestion(if dialect.name.is_empty() { "it" } else { dialect.name.as_str() })
+                .with_suggestion(" has no ")
+                .with_suggestion(what),
+            Self::LosesThread => Finding::new(FindingId::PeckTapping)
+                .with_severity(Severity::Error)
+                .with_evidence("holder")
+                .with_suggestion("a rigid holder and a synchronised cycle"),
+        }
+    }
 }

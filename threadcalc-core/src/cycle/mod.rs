@@ -13,7 +13,7 @@ use crate::finding::Finding;
 use crate::length::{Length, Ratio};
 use crate::motion::Holder;
 use crate::thread::{Hand, Thread};
-use codes::Codes;
+use codes::{Codes, Refusal};
 pub(crate) use numbers::MOST_DWELL_S;
 use numbers::Numbers;
 
@@ -97,15 +97,19 @@ pub struct CycleRequest<'a> {
 /// ISO 6983-1 (G17, G80, G84, G90, G94, G95); NISTIR 6556 (G20, G21, G98, G99); rounding: common practice.
 pub fn cycle(request: &CycleRequest<'_>) -> Result<Result<Cycle, Finding>, Error> {
     let mut cycle = Cycle::default();
-    Ok(write_cycle(request, &mut cycle)?.map(|()| cycle))
+    Ok(match write_cycle(request, &mut cycle)? {
+        None => Ok(cycle),
+        Some(refusal) => Err(refusal.finding(request.dialect)),
+    })
 }
 
 /// The same into a cycle without words.
-pub(crate) fn write_cycle(request: &CycleRequest<'_>, cycle: &mut Cycle) -> Result<Result<(), Finding>, Error> {
+#[inline(never)]
+pub(crate) fn write_cycle(request: &CycleRequest<'_>, cycle: &mut Cycle) -> Result<Option<Refusal>, Error> {
     let numbers = Numbers::of(request)?;
     let codes = match Codes::of(request, &numbers)? {
         Ok(codes) => codes,
-        Err(finding) => return Ok(Err(finding)),
+        Err(refusal) => return Ok(Some(refusal)),
     };
     let dialect = request.dialect;
     let left = request.thread.hand() == Hand::Left;
@@ -142,7 +146,7 @@ pub(crate) fn write_cycle(request: &CycleRequest<'_>, cycle: &mut Cycle) -> Resu
     cycle.restore_later(dialect.feed_per_minute.as_str(), "feed mode");
     cycle.restore_later("F", "the next cut needs its own F");
     cycle.restore_later("M3", "spindle direction, the next tool is right-hand");
-    Ok(Ok(()))
+    Ok(None)
 }
 
 /// Return, cycle, Z, R, what the dialect has letters for, and F last.

@@ -172,10 +172,7 @@ pub fn chamfers_for_full_thread(
     hole: &BlindHole,
     wanted_mm: Length,
 ) -> Result<[ChamferReading; ChamferForm::ALL.len()], Error> {
-    let full_diameter = full_diameter(thread, hole)?;
-    check(&[(wanted_mm, Field::FullThreadDepth, Length::ZERO, Length::integer(MOST_MM))])?;
-    let (_, front) = tap_ends(hole, full_diameter)?;
-    let room_threads = front.minus(wanted_mm)?.over(thread.pitch_mm())?;
+    let (front, room_threads) = room_below(thread, hole, wanted_mm)?;
     let none = ChamferReading {
         form: ChamferForm::A,
         chamfer_threads: Length::ZERO,
@@ -194,6 +191,26 @@ pub fn chamfers_for_full_thread(
         };
     }
     Ok(readings)
+}
+
+/// The first of the forms that gives the full thread wanted.
+#[inline(never)]
+pub(crate) fn chamfer_that_gives(
+    thread: &Thread,
+    hole: &BlindHole,
+    wanted_mm: Length,
+) -> Result<Option<ChamferForm>, Error> {
+    let (_, room_threads) = room_below(thread, hole, wanted_mm)?;
+    Ok(ChamferForm::ALL.iter().copied().find(|form| form.fits(Hole::Blind, room_threads)))
+}
+
+/// Where the front of the deepest tap ends, and the threads of room from the full thread wanted to there.
+#[inline(never)]
+fn room_below(thread: &Thread, hole: &BlindHole, wanted_mm: Length) -> Result<(Length, Ratio), Error> {
+    let full_diameter = full_diameter(thread, hole)?;
+    check(&[(wanted_mm, Field::FullThreadDepth, Length::ZERO, Length::integer(MOST_MM))])?;
+    let (_, front) = tap_ends(hole, full_diameter)?;
+    Ok((front, front.minus(wanted_mm)?.over(thread.pitch_mm())?))
 }
 
 /// How deep the hole has its full diameter, once its values make sense.

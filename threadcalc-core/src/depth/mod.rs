@@ -7,6 +7,7 @@ mod program;
 mod run_out;
 mod through;
 
+pub(crate) use blind::chamfer_that_gives;
 pub use blind::{BlindHole, BlindThread, ChamferReading, DrilledTo, chamfers_for_full_thread, full_thread_that_fits};
 pub use bottoming::{BottomReading, BottomVerdict, Bottoming, USUAL_POINT_ANGLES_DEG, bottoming};
 pub use countersink::{Countersunk, UsualCountersink, countersink, usual_countersink};

@@ -13,6 +13,7 @@ use crate::thread::{Side, Thread};
 const DEPTH_E8: i128 = 97_427_858;
 
 /// MJ.
+#[inline(never)]
 pub(super) fn metric(thread: &Thread, class: &str) -> Result<Limits, Error> {
     let of_m = iso_965_1::without_minor(thread, class)?;
     Ok(Limits {
@@ -27,6 +28,7 @@ pub(super) fn metric(thread: &Thread, class: &str) -> Result<Limits, Error> {
 }
 
 /// UNJ.
+#[inline(never)]
 pub(super) fn unified(thread: &Thread, class: &str) -> Result<Limits, Error> {
     let of_un = asme_b1_1::limits(thread, class)?;
     let smallest = match thread.side() {

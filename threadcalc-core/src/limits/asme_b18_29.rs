@@ -16,6 +16,7 @@ use crate::thread::Thread;
 const PITCH_ABOVE_E9: u32 = 649_519_053;
 const MINOR_ABOVE_E9: u32 = 216_506_351;
 
+#[inline(never)]
 pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
     let screw = thread.screw_of_wire_insert();
     let (of_screw, pitch_low, minor_low, source) = match (thread.form(), class) {

@@ -95,6 +95,7 @@ fn class_factor(class: &str) -> i128 {
     }
 }
 
+#[inline(never)]
 pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
     let size = Size::of(thread)?;
     let tolerance_2a_e16 = size.pitch_tolerance_e16(thread, size.usual_engagement_e8(thread)?)?;

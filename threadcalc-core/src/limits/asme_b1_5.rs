@@ -97,6 +97,7 @@ fn allowance(diameter: i128, class: &Class) -> Result<(i128, bool), Error> {
         .hint_text("the allowances of ACME threads have been read up to 4 3/4 in"))
 }
 
+#[inline(never)]
 pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
     let factors = Class::of(class)?;
     super::single_start(thread)?;

@@ -17,6 +17,7 @@ const RANGE_ENDS_E4: [i128; 10] = [5_000, 7_000, 10_000, 15_000, 25_000, 40_000,
 /// 20 to 1 threads per inch.
 const PITCHES_MM: (Length, Length) = (Length::parts(127, 100), Length::INCH);
 
+#[inline(never)]
 pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
     let not_read = Error::new(Code::NotSourced, Field::ToleranceClass)
         .hint_text("of buttress threads read: the hole of class 2, one start, 1/2 to 24 in, 20 to 1 threads per inch");

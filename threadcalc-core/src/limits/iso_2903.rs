@@ -75,6 +75,7 @@ impl Terms {
     }
 }
 
+#[inline(never)]
 pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
     let not_read = |field| {
         Error::new(Code::NotSourced, field)

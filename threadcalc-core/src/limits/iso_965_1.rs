@@ -171,6 +171,7 @@ impl Taken {
 }
 
 /// Limits of an M thread. The roots follow the position of the pitch diameter, the crests their own.
+#[inline(never)]
 pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
     limits_with(thread, class, true)
 }

@@ -16,6 +16,7 @@ pub(super) fn dialect_unset() -> Finding {
         .with_suggestion("rs274ngc, or the fields of your control's own")
 }
 
+#[inline(never)]
 pub(super) fn of_thread(findings: &mut Findings<MOST_PLAN_FINDINGS>, thread: &Thread) {
     if thread.starts() > 1 {
         findings.push(

@@ -1,5 +1,6 @@
 //! What the screw and the planned hole carry together.
 
+use super::parts::Parts;
 use super::{Job, MOST_PLAN_FINDINGS, Screw};
 use crate::depth::Countersunk;
 use crate::drill::{TapDrill, WithinLimits};
@@ -17,7 +18,12 @@ pub(super) const OWN_TENSILE: &str = "shear 0.6 of the tensile strength, common 
 
 /// The joint, if the job speaks of a screw.
 #[inline(never)]
-pub(super) fn joint(
+pub(super) fn of_screw(parts: &mut Parts<'_>, job: &Job) -> Result<(), Error> {
+    parts.joint = joint(parts.thread, job, parts.drill, parts.countersink.as_ref(), &mut parts.findings)?;
+    Ok(())
+}
+
+fn joint(
     thread: &Thread,
     job: &Job,
     drill: &TapDrill,

@@ -14,6 +14,7 @@ use crate::feed::{Feed, FeedMode, Unit, feed, programmed_speed};
 use crate::finding::{FindingId, Findings};
 use crate::length::{Length, Ratio};
 use crate::motion::Holder;
+use crate::tap::ShankMark;
 use crate::thread::{Side, Thread};
 
 /// The required fields of a job.
@@ -80,7 +81,10 @@ pub fn plan(job: &Job) -> Result<Plan, Error> {
     let drill = drill.as_ref().map_err(|error| of_thread(of_percent(*error, job)))?;
     check_oversize(&thread, job, drill)?;
     let fed = fed(job, &given, &thread);
-    of_drill(job, &given, &thread, drill, drill_sets, fed.as_ref().map_err(|error| *error)?)
+    let fed = fed.as_ref().map_err(|error| *error)?;
+    let mark = tapping::shank_mark(job);
+    let mark = mark.as_ref().map_err(|error| *error)?;
+    of_drill(job, &given, &thread, drill, drill_sets, fed, mark.as_ref())
 }
 
 #[inline(never)]
@@ -103,6 +107,7 @@ fn of_drill(
     drill: &TapDrill,
     drill_sets: DrillSets,
     fed: &Fed,
+    mark: Option<&ShankMark>,
 ) -> Result<Plan, Error> {
     let mut parts = Parts {
         thread,
@@ -126,13 +131,30 @@ fn of_drill(
         findings: Findings::new(),
     };
     given.written.tell_doubts(&mut parts.findings);
-    steps(&mut parts, job, given)?;
+    steps(&mut parts, job, given, mark)?;
     with_words(job, &mut parts)
 }
 
 /// Every step after the feed, with what is doubtful.
 #[inline(never)]
-fn steps(parts: &mut Parts<'_>, job: &Job, given: &Given<'_>) -> Result<(), Error> {
+fn steps(parts: &mut Parts<'_>, job: &Job, given: &Given<'_>, mark: Option<&ShankMark>) -> Result<(), Error> {
+    of_callout(parts, job, given);
+    hole::plan_depths(parts, job)?;
+    of_feed(parts, job)?;
+    room::of_depth(parts, job)?;
+    spindle::spindle(parts, job)?;
+    tapping::of_plated_hole(job, parts.drill, parts.limits.as_ref(), &mut parts.findings)?;
+    tapping::of_tap(parts, job, mark, given.tap, given.hole)?;
+    hole::sunk(parts, job)?;
+    joint::of_screw(parts, job)?;
+    tapping::of_formed(parts, given.tap)?;
+    parts.notes.tell(parts.thread, &mut parts.findings);
+    Ok(())
+}
+
+/// Limits, and what is doubtful about thread, drill, speed and holder.
+#[inline(never)]
+fn of_callout(parts: &mut Parts<'_>, job: &Job, given: &Given<'_>) {
     if parts.limits.is_none() {
         parts.limits = parts.thread.limits().ok();
     }
@@ -147,17 +169,6 @@ fn steps(parts: &mut Parts<'_>, job: &Job, given: &Given<'_>) -> Result<(), Erro
     if let Some(underfeed) = spindle::underfeed(job) {
         spindle::of_underfeed(underfeed, parts.holder, &mut parts.findings);
     }
-    hole::plan_depths(parts, job)?;
-    of_feed(parts, job)?;
-    room::of_depth(parts, job)?;
-    spindle::spindle(parts, job)?;
-    tapping::of_plated_hole(job, parts.drill, parts.limits.as_ref(), &mut parts.findings)?;
-    tapping::of_tap(parts, job, given.tap, given.hole)?;
-    hole::sunk(parts, job)?;
-    parts.joint = joint::joint(parts.thread, job, parts.drill, parts.countersink.as_ref(), &mut parts.findings)?;
-    parts.formed_minor_mm = tapping::formed_minor_mm(parts.thread, given.tap)?;
-    parts.notes.tell(parts.thread, &mut parts.findings);
-    Ok(())
 }
 
 /// What the feed word makes of the lead.

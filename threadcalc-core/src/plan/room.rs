@@ -4,8 +4,8 @@ use super::hole::{depth_in_metal, over_travel_mm};
 use super::parts::{Filled, Parts};
 use super::{Job, MOST_PLAN_FINDINGS};
 use crate::depth::{
-    BlindHole, BottomVerdict, Depths, DrilledTo, Hole, RunOut, TapSetOn, chamfers_for_full_thread,
-    full_thread_that_fits, run_out_mm,
+    BlindHole, BottomVerdict, Depths, DrilledTo, Hole, RunOut, TapSetOn, chamfer_that_gives, full_thread_that_fits,
+    run_out_mm,
 };
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
@@ -44,6 +44,7 @@ pub(super) fn of_depth(parts: &mut Parts<'_>, job: &Job) -> Result<(), Error> {
     Ok(())
 }
 
+#[inline(never)]
 fn through(
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
     thread: &Thread,
@@ -79,6 +80,7 @@ fn thinner_than_gauge(thread: &Thread, job: &Job) -> Result<bool, Error> {
 }
 
 /// What a blind hole leaves of the part behind it.
+#[inline(never)]
 fn floor(findings: &mut Findings<MOST_PLAN_FINDINGS>, thread: &Thread, job: &Job, depths: &Depths) {
     let Some(thickness) = job.part_thickness_mm else { return };
     // A hole that is drilled already has its own end; the height of the drill's point is the same.
@@ -145,13 +147,12 @@ fn bottoms(
         .with_number(NumberKey::NeededMm, needed.to_f64())
         .with_suggestion("drill deeper, or tap less deep");
     if let Some((full_thread, chamfer_threads)) = asked {
-        if let Ok(fits) = full_thread_that_fits(thread, hole, chamfer_threads) {
-            finding.add_number(NumberKey::FullThreadMm, fits.full_thread_mm.to_f64());
+        if let Some(fits) = fitting_thread(thread, hole, chamfer_threads) {
+            finding.add_number(NumberKey::FullThreadMm, fits.to_f64());
         }
-        let forms = chamfers_for_full_thread(thread, hole, full_thread)?;
-        if let Some(reading) = forms.iter().find(|reading| reading.gives_wanted) {
+        if let Some(form) = chamfer_that_gives(thread, hole, full_thread)? {
             finding.suggest("; chamfer form ");
-            finding.suggest(reading.form.name());
+            finding.suggest(form.name());
             finding.suggest(" fits");
         }
     }
@@ -159,7 +160,13 @@ fn bottoms(
     Ok(())
 }
 
+#[inline(never)]
+fn fitting_thread(thread: &Thread, hole: &BlindHole, chamfer_threads: Length) -> Option<Length> {
+    full_thread_that_fits(thread, hole, chamfer_threads).ok().map(|fits| fits.full_thread_mm)
+}
+
 /// The normal run-out of the standard, where it has one for this pitch.
+#[inline(never)]
 fn run_out(
     findings: &mut Findings<MOST_PLAN_FINDINGS>,
     thread: &Thread,

@@ -10,32 +10,52 @@ use crate::form::Form;
 use crate::length::Length;
 use crate::limits::Limits;
 use crate::tap::{
-    Suits, TapJob, TapLimit, h_limit_for_plating, iso_tap_class, judge_tap, read_shank_mark, usual_tap_limit,
-    usual_tap_limit_for_plating,
+    IsoTap, ShankMark, Suits, TapJob, TapLimit, h_limit_for_plating, iso_tap_class, judge_tap_in, read_shank_mark,
+    usual_tap_limit, usual_tap_limit_for_plating,
 };
 use crate::thread::Thread;
 
+/// What the shank says, where the job has it: read before the plan takes its room, since reading goes deep.
+#[inline(never)]
+pub(super) fn shank_mark(job: &Job) -> Result<Option<ShankMark>, Error> {
+    job.tap_mark.as_ref().map(|mark| read_shank_mark(mark.as_str().as_bytes())).transpose()
+}
+
 /// The class or limit of the tap, and the findings about kind, plating and shank.
 #[inline(never)]
-pub(super) fn of_tap(parts: &mut Parts<'_>, job: &Job, tap: Tap, hole: Hole) -> Result<(), Error> {
-    let Parts { thread, tap_class, tap_limit, findings, .. } = parts;
-    of_kind(job, tap, hole, findings)?;
+pub(super) fn of_tap(
+    parts: &mut Parts<'_>,
+    job: &Job,
+    mark: Option<&ShankMark>,
+    tap: Tap,
+    hole: Hole,
+) -> Result<(), Error> {
+    of_kind(job, tap, hole, &mut parts.findings)?;
     let plating = crate::range::zero_or_more(job.coating_um.unwrap_or(Length::ZERO), Field::Coating, 1000)?;
-    if let Some(mark) = &job.tap_mark {
-        let asked = TapJob {
-            thread: **thread,
-            plating_um: plating,
-            hole: Some(hole),
-            room_threads: room_threads(thread, job)?,
-            wire_insert: thread.is_wire_insert(),
-        };
-        of_mark(mark.as_str(), &asked, findings)?;
+    if let Some(mark) = mark {
+        of_mark(parts.thread, job, mark, plating, hole, &mut parts.findings)?;
     }
-    *tap_class = match thread.form().is_metric() && !thread.is_wire_insert() {
-        true => Some(iso_tap_class(thread, plating).map_err(of_coating)?),
-        false => None,
-    };
-    *tap_limit = match tap_class {
+    if parts.thread.form().is_metric() && !parts.thread.is_wire_insert() {
+        parts.tap_class = Some(iso_tap_class(parts.thread, plating).map_err(of_coating)?);
+    }
+    let class = parts.tap_class.as_ref();
+    parts.tap_limit = tap_limit(parts.thread, class, plating, tap, &mut parts.findings)?;
+    if let Some(class) = class.filter(|_| plating.is_positive()) {
+        of_plated_class(class, plating, &mut parts.findings);
+    }
+    Ok(())
+}
+
+/// The limit of the tap by its number, where one is known.
+#[inline(never)]
+fn tap_limit(
+    thread: &Thread,
+    class: Option<&IsoTap>,
+    plating: Length,
+    tap: Tap,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<Option<TapLimit>, Error> {
+    Ok(match class {
         None if plating.is_positive() && !thread.form().is_unified() && !thread.is_wire_insert() => {
             let gauged = "the taps of this thread have no limits for it: gauge after plating";
             findings.push(plating_tap(plating).with_severity(Severity::Warning).with_suggestion(gauged));
@@ -47,29 +67,39 @@ pub(super) fn of_tap(parts: &mut Parts<'_>, job: &Job, tap: Tap, hole: Hole) -> 
         None => usual_tap_limit(thread).ok(),
         // Beside the ISO class, for the taps of the inch system; raised for the plating.
         Some(_) => usual_tap_limit_for_plating(thread, plating).ok(),
-    };
-    if let Some(class) = tap_class.filter(|_| plating.is_positive()) {
-        let finding = plating_tap(plating);
-        findings.push(match class.class {
-            Some(class) => finding.with_suggestion("ISO 2857 class ").with_suggestion(class.name()),
-            None => finding
-                .with_severity(Severity::Warning)
-                .with_number(NumberKey::AboveBasicMm, class.closing_mm.to_f64())
-                .with_suggestion("a special tap, larger by the closing of the plating"),
-        });
-    }
-    Ok(())
+    })
+}
+
+/// The class of ISO 2857 that leaves room for a plating.
+#[inline(never)]
+fn of_plated_class(class: &IsoTap, plating: Length, findings: &mut Findings<MOST_PLAN_FINDINGS>) {
+    let finding = plating_tap(plating);
+    findings.push(match class.class {
+        Some(class) => finding.with_suggestion("ISO 2857 class ").with_suggestion(class.name()),
+        None => finding
+            .with_severity(Severity::Warning)
+            .with_number(NumberKey::AboveBasicMm, class.closing_mm.to_f64())
+            .with_suggestion("a special tap, larger by the closing of the plating"),
+    });
 }
 
 #[inline(never)]
-fn of_mark(mark: &str, asked: &TapJob, findings: &mut Findings<MOST_PLAN_FINDINGS>) -> Result<(), Error> {
-    let mark = read_shank_mark(mark.as_bytes())?;
-    let judged = judge_tap(&mark, asked);
-    for finding in judged.as_ref().map_err(|error| of_coating(*error))?.iter() {
-        let of_plating = finding.evidence() == "plating_um";
-        findings.push(if of_plating { finding.with_evidence("coating_um") } else { *finding });
-    }
-    Ok(())
+fn of_mark(
+    thread: &Thread,
+    job: &Job,
+    mark: &ShankMark,
+    plating_um: Length,
+    hole: Hole,
+    findings: &mut Findings<MOST_PLAN_FINDINGS>,
+) -> Result<(), Error> {
+    let asked = TapJob {
+        thread: *thread,
+        plating_um,
+        hole: Some(hole),
+        room_threads: room_threads(thread, job)?,
+        wire_insert: thread.is_wire_insert(),
+    };
+    judge_tap_in(mark, &asked, &mut findings.open()).map_err(of_coating)
 }
 
 /// Errors about the plating name the job's own field.
@@ -77,6 +107,7 @@ fn of_coating(error: Error) -> Error {
     if error.field() == Field::PlatingThickness { error.about(Field::Coating) } else { error }
 }
 
+#[inline(never)]
 fn of_kind(job: &Job, tap: Tap, hole: Hole, findings: &mut Findings<MOST_PLAN_FINDINGS>) -> Result<(), Error> {
     let Some(kind) = job.tap_kind else { return Ok(()) };
     if kind.tap() != tap {
@@ -139,6 +170,7 @@ fn plating_tap(plating: Length) -> Finding {
 }
 
 /// A plating closes the drilled hole by twice its thickness: what is in limits before it may be under them after.
+#[inline(never)]
 pub(super) fn of_plated_hole(
     job: &Job,
     drill: &TapDrill,
@@ -167,7 +199,13 @@ pub(super) fn of_plated_hole(
 ///
 /// # Source
 /// DIN 13-50, from memory; ISO 965-1 (7H).
-pub(super) fn formed_minor_mm(thread: &Thread, tap: Tap) -> Result<Option<(Length, Length)>, Error> {
+#[inline(never)]
+pub(super) fn of_formed(parts: &mut Parts<'_>, tap: Tap) -> Result<(), Error> {
+    parts.formed_minor_mm = formed_minor_mm(parts.thread, tap)?;
+    Ok(())
+}
+
+fn formed_minor_mm(thread: &Thread, tap: Tap) -> Result<Option<(Length, Length)>, Error> {
     let is_6h = || thread.tolerance_class().is_some_and(|class| class.as_str() == "6H");
     if tap != Tap::Form || thread.form() != Form::Metric || thread.is_wire_insert() || !is_6h() {
         return Ok(None);

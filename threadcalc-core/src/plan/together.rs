@@ -42,8 +42,8 @@ fn write_words(job: &Job, parts: &mut Parts<'_>, cycle: &mut Cycle) -> Result<()
         retract_factor: job.machine.retract_factor,
         return_to: job.return_to.unwrap_or(ReturnTo::RPlane),
     };
-    if let Err(finding) = write_cycle(&request, cycle)? {
-        parts.findings.push(finding);
+    if let Some(refusal) = write_cycle(&request, cycle)? {
+        refusal.tell(dialect, &mut parts.findings.open());
     }
     Ok(())
 }

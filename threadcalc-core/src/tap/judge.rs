@@ -7,7 +7,7 @@ use super::limit::{TapLimit, h_limit_for_plating};
 use super::mark::ShankMark;
 use crate::depth::Hole;
 use crate::error::{Code, Error, Field};
-use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
+use crate::finding::{Finding, FindingId, Findings, NumberKey, OpenFindings, Severity};
 use crate::form::Form;
 use crate::length::{Length, Ratio};
 use crate::range::zero_or_more;
@@ -72,6 +72,12 @@ pub struct TapJob {
 /// ISO 2857 and ASME B94.9, from memory; which severity: judgement.
 pub fn judge_tap(mark: &ShankMark, job: &TapJob) -> Result<Findings<MOST_TAP_FINDINGS>, Error> {
     let mut findings = Findings::new();
+    judge_tap_in(mark, job, &mut findings.open())?;
+    Ok(findings)
+}
+
+/// The same, told among other findings.
+pub(crate) fn judge_tap_in(mark: &ShankMark, job: &TapJob, findings: &mut OpenFindings<'_>) -> Result<(), Error> {
     if job.thread.side() == Some(Side::External) {
         return Err(Error::new(Code::Contradiction, Field::Thread).hint_text("a tap cuts internal threads"));
     }
@@ -79,12 +85,19 @@ pub fn judge_tap(mark: &ShankMark, job: &TapJob) -> Result<Findings<MOST_TAP_FIN
         zero_or_more(room, Field::RoomThreads, 1000)?;
     }
     let closing = closing_mm(&job.thread, job.plating_um)?;
-    let thread = with_a_class(&job.thread, &mut findings)?;
-    of_thread(&mut findings, mark, job);
+    let thread = with_a_class(&job.thread, findings)?;
+    of_thread(findings, mark, job);
     match mark.limit {
-        Some(limit) => of_limit(&mut findings, &thread, limit, closing, job.plating_um)?,
-        None => of_class(&mut findings, mark, &thread, closing, job.plating_um)?,
+        Some(limit) => of_limit(findings, &thread, limit, closing, job.plating_um)?,
+        None => of_class(findings, mark, &thread, closing, job.plating_um)?,
     }
+    of_rest(findings, mark, job);
+    Ok(())
+}
+
+/// The maker's own limits, the chamfer, and what was not understood.
+#[inline(never)]
+fn of_rest(findings: &mut OpenFindings<'_>, mark: &ShankMark, job: &TapJob) {
     if mark.own_limits {
         findings.push(
             Finding::new(FindingId::TapOwnLimits)
@@ -93,7 +106,7 @@ pub fn judge_tap(mark: &ShankMark, job: &TapJob) -> Result<Findings<MOST_TAP_FIN
         );
     }
     if let Some(form) = mark.chamfer {
-        of_chamfer(&mut findings, form, job);
+        of_chamfer(findings, form, job);
     }
     if let Some((at, length)) = mark.not_read {
         findings.push(
@@ -104,18 +117,19 @@ pub fn judge_tap(mark: &ShankMark, job: &TapJob) -> Result<Findings<MOST_TAP_FIN
                 .with_number(NumberKey::Length, length as f64),
         );
     }
-    Ok(findings)
 }
 
 /// The thread with its class, or the standard's medium one with the finding that says so.
-fn with_a_class(thread: &Thread, findings: &mut Findings<MOST_TAP_FINDINGS>) -> Result<Thread, Error> {
+#[inline(never)]
+fn with_a_class(thread: &Thread, findings: &mut OpenFindings<'_>) -> Result<Thread, Error> {
     if thread.tolerance_class().is_none() && !thread.medium_internal_class().is_empty() {
         findings.push(crate::drill::class_assumed(thread));
     }
     thread.as_tapped()
 }
 
-fn of_thread(findings: &mut Findings<MOST_TAP_FINDINGS>, mark: &ShankMark, job: &TapJob) {
+#[inline(never)]
+fn of_thread(findings: &mut OpenFindings<'_>, mark: &ShankMark, job: &TapJob) {
     if mark.hand != job.thread.hand() {
         findings.push(Finding::new(FindingId::TapHand).with_evidence("tap_mark").with_suggestion(
             match job.thread.hand() {
@@ -165,7 +179,7 @@ fn unmarked(suggestion: &str) -> Finding {
 /// A limit says more than a class: it is numbers.
 #[inline(never)]
 fn of_limit(
-    findings: &mut Findings<MOST_TAP_FINDINGS>,
+    findings: &mut OpenFindings<'_>,
     thread: &Thread,
     limit: TapLimit,
     closing: Length,
@@ -225,42 +239,56 @@ fn not_sourced(what: &str) -> Finding {
 /// A class that is marked, or the class of ISO 2857, against the one for the job.
 #[inline(never)]
 fn of_class(
-    findings: &mut Findings<MOST_TAP_FINDINGS>,
+    findings: &mut OpenFindings<'_>,
     mark: &ShankMark,
     thread: &Thread,
     closing: Length,
     plating_um: Length,
 ) -> Result<(), Error> {
-    let marked = mark.tolerance_class.as_ref().map(|class| class.as_str());
     let own_sizes = thread.is_wire_insert() && closing.is_positive();
-    if thread.form().is_metric() && !own_sizes {
-        let wanted = match thread.tolerance_class().filter(|_| thread.is_wire_insert()) {
-            Some(class) => IsoTapClass::of(class.as_str()),
-            None => iso_tap_class(thread, plating_um)?.class,
-        };
-        let Some(rank) = metric_rank(mark) else {
-            findings.push(unmarked("neither class nor limit"));
-            return Ok(());
-        };
-        let wanted = wanted.map(IsoTapClass::number);
-        if closing.is_positive() && wanted.is_none_or(|wanted| rank < wanted) {
-            findings.push(of_closing(thread, rank, wanted.is_some(), closing)?);
-        } else {
-            findings.extend(&of_rank(rank, wanted));
-        }
+    if !thread.form().is_metric() || own_sizes {
+        of_other_class(findings, mark, thread, closing);
         return Ok(());
     }
-    let Some(class) = marked else {
+    let wanted = match thread.tolerance_class().filter(|_| thread.is_wire_insert()) {
+        Some(class) => IsoTapClass::of(class.as_str()),
+        None => iso_tap_class(thread, plating_um)?.class,
+    };
+    of_metric_class(findings, mark, thread, closing, wanted.map(IsoTapClass::number))
+}
+
+#[inline(never)]
+fn of_metric_class(
+    findings: &mut OpenFindings<'_>,
+    mark: &ShankMark,
+    thread: &Thread,
+    closing: Length,
+    wanted: Option<i32>,
+) -> Result<(), Error> {
+    match metric_rank(mark) {
+        None => findings.push(unmarked("neither class nor limit")),
+        Some(rank) if closing.is_positive() && wanted.is_none_or(|wanted| rank < wanted) => {
+            let above = smallest_above(thread, rank)?;
+            findings.push(of_closing(above, rank, wanted.is_some(), closing));
+        }
+        Some(rank) => of_rank(findings, rank, wanted),
+    }
+    Ok(())
+}
+
+#[inline(never)]
+fn of_other_class(findings: &mut OpenFindings<'_>, mark: &ShankMark, thread: &Thread, closing: Length) {
+    let Some(class) = mark.tolerance_class.as_ref() else {
         // The taps of BSW, BSF, BA and S are sold without a class.
         let has_class = thread.form().is_translating() || !thread.medium_internal_class().is_empty();
         let is_sold_bare = matches!(thread.form(), Form::Whitworth | Form::Ba | Form::Miniature);
         if (has_class && !is_sold_bare) || closing.is_positive() {
             findings.push(unmarked("neither class nor limit"));
         }
-        return Ok(());
+        return;
     };
     if let Some(wanted) = thread.tolerance_class() {
-        findings.extend(&of_grade(thread.form(), class, wanted.as_str()));
+        of_grade(findings, thread.form(), class.as_str(), wanted.as_str());
     }
     if closing.is_positive() {
         findings.push(
@@ -268,12 +296,11 @@ fn of_class(
                 .with_number(NumberKey::LimitMm, closing.to_f64()),
         );
     }
-    Ok(())
 }
 
 /// A class by its number, or another kind of class altogether.
-fn of_grade(form: Form, marked: &str, wanted: &str) -> Findings<1> {
-    let mut findings = Findings::new();
+#[inline(never)]
+fn of_grade(findings: &mut OpenFindings<'_>, form: Form, marked: &str, wanted: &str) {
     let grade = |class: &str| class.bytes().next().map_or(0, i32::from);
     let larger = grade(marked).saturating_sub(grade(wanted));
     // Of inch threads a smaller number is the looser class, of Tr a larger one.
@@ -290,7 +317,6 @@ fn of_grade(form: Form, marked: &str, wanted: &str) -> Findings<1> {
     } else if looser != 0 {
         findings.push(other_class(if looser > 0 { Severity::Error } else { Severity::Info }));
     }
-    findings
 }
 
 /// 1 to 3 by ISO 2857, 4 beyond it.
@@ -303,14 +329,20 @@ fn metric_rank(mark: &ShankMark) -> Option<i32> {
     marked.or(mark.iso_class.map(|class| class.number()))
 }
 
+/// How much the smallest tap of a class is above the basic pitch diameter; None for a larger tap than the classes
+/// have, or one whose size has not been read.
+#[inline(never)]
+fn smallest_above(thread: &Thread, rank: i32) -> Result<Option<Length>, Error> {
+    match IsoTapClass::from_number(rank).map(|class| class.pitch_diameter_mm(thread)) {
+        Some(Ok((smallest, _))) => smallest.minus(thread.basic_pitch_diameter_mm()?).map(Some),
+        Some(Err(error)) if error.code() != Code::NotSourced => Err(error),
+        _ => Ok(None),
+    }
+}
+
 /// A class that the plating asks more of: too small where the smallest tap of it closes below GO.
-fn of_closing(thread: &Thread, rank: i32, has_class: bool, closing: Length) -> Result<Finding, Error> {
-    let above = match IsoTapClass::from_number(rank).map(|class| class.pitch_diameter_mm(thread)) {
-        Some(Ok((smallest, _))) => Some(smallest.minus(thread.basic_pitch_diameter_mm()?)?),
-        Some(Err(error)) if error.code() != Code::NotSourced => return Err(error),
-        // A larger tap than the classes have, or one whose size has not been read.
-        _ => None,
-    };
+#[inline(never)]
+fn of_closing(above: Option<Length>, rank: i32, has_class: bool, closing: Length) -> Finding {
     let too_small = above.is_none_or(|above| above < closing) && rank < 4;
     let finding = if too_small {
         Finding::new(FindingId::TapTooSmall)
@@ -318,18 +350,16 @@ fn of_closing(thread: &Thread, rank: i32, has_class: bool, closing: Length) -> R
         Finding::new(FindingId::TapClass).with_severity(Severity::Warning)
     };
     let finding = above.map_or(finding, |above| finding.with_number(NumberKey::AboveBasicMm, above.to_f64()));
-    Ok(finding.with_evidence("tap_mark").with_number(NumberKey::LimitMm, closing.to_f64()).with_suggestion(
-        if has_class {
-            "a tap of the next class of ISO 2857, such as 6G for 6H after plating"
-        } else {
-            "a special tap, larger by the closing of the plating"
-        },
-    ))
+    finding.with_evidence("tap_mark").with_number(NumberKey::LimitMm, closing.to_f64()).with_suggestion(if has_class {
+        "a tap of the next class of ISO 2857, such as 6G for 6H after plating"
+    } else {
+        "a special tap, larger by the closing of the plating"
+    })
 }
 
 /// A class beside the one that is wanted, without a plating or above what it asks.
-fn of_rank(rank: i32, wanted: Option<i32>) -> Findings<1> {
-    let mut findings = Findings::new();
+#[inline(never)]
+fn of_rank(findings: &mut OpenFindings<'_>, rank: i32, wanted: Option<i32>) {
     match wanted.map(|wanted| rank.saturating_sub(wanted)) {
         None => findings.push(no_class()),
         Some(0) => {}
@@ -337,7 +367,6 @@ fn of_rank(rank: i32, wanted: Option<i32>) -> Findings<1> {
         Some(1) => findings.push(other_class(Severity::Warning)),
         Some(_) => findings.push(other_class(Severity::Error)),
     }
-    findings
 }
 
 fn other_class(severity: Severity) -> Finding {
@@ -355,7 +384,7 @@ fn no_class() -> Finding {
     Finding::new(FindingId::TapClass).with_evidence("thread").with_suggestion("no class of ISO 2857 is for this thread")
 }
 
-fn of_chamfer(findings: &mut Findings<MOST_TAP_FINDINGS>, form: ChamferForm, job: &TapJob) {
+fn of_chamfer(findings: &mut OpenFindings<'_>, form: ChamferForm, job: &TapJob) {
     let longest = form.threads().1;
     let hole = job.hole.unwrap_or(Hole::Through);
     let room = job.room_threads.unwrap_or(longest);

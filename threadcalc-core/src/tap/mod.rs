@@ -10,6 +10,7 @@ mod words;
 
 pub use chamfer::{ChamferForm, chamfers_that_fit};
 pub use class::{IsoTap, IsoTapClass, iso_tap_class};
+pub(crate) use judge::judge_tap_in;
 pub use judge::{TapJob, judge_tap};
 pub use limit::{LimitLetter, TapLimit, h_limit_for_plating};
 pub use mark::{ShankMark, read_shank_mark};
