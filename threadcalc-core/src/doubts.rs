@@ -43,7 +43,9 @@ impl Thread {
 
 #[inline(never)]
 fn suggest_near(finding: &mut Finding, thread: &Thread) {
-    tell_near(finding, &series::near(thread));
+    let mut found = series::NearThreads::default();
+    series::add_near(&mut found, thread);
+    tell_near(finding, &found);
 }
 
 #[inline(never)]

@@ -75,6 +75,10 @@ impl Finding {
         self
     }
 
+    pub(crate) const fn rate(&mut self, severity: Severity) {
+        self.severity = severity;
+    }
+
     pub(crate) fn add_number(&mut self, key: NumberKey, value: f64) {
         let free = self.keys.iter_mut().zip(&mut self.values).find(|(key, _)| key.is_none());
         if let Some((free, place)) = free {
@@ -92,6 +96,12 @@ impl Finding {
     pub(crate) fn suggest(&mut self, text: &str) {
         // A suggestion is advice; a part of it that has no room is better absent than cut.
         let _fits = self.suggestion.push(text);
+    }
+
+    pub(crate) fn suggest_as_written(&mut self, what: &impl fmt::Display) {
+        use fmt::Write;
+        // What is written here is shorter than the room.
+        let _fits = write!(self.suggestion, "{what}");
     }
 
     /// The stable id.
@@ -202,13 +212,7 @@ impl<const N: usize> Findings<N> {
 
     /// Adds one of this id and input, filled in where it stands.
     pub(crate) fn write(&mut self, id: FindingId, evidence: &'static str, fill_in: impl FnOnce(&mut Finding)) {
-        match self.held.get_mut(self.count) {
-            Some(free) => {
-                self.count = self.count.saturating_add(1);
-                fill_in(free.insert(Finding::new(id).with_evidence(evidence)));
-            }
-            None => self.push(Finding::new(id)),
-        }
+        self.open().write(id, evidence, fill_in);
     }
 
     /// Adds all of another answer.
@@ -237,6 +241,16 @@ pub(crate) struct OpenFindings<'a> {
 }
 
 impl OpenFindings<'_> {
+    pub(crate) fn write(&mut self, id: FindingId, evidence: &'static str, fill_in: impl FnOnce(&mut Finding)) {
+        match self.held.get_mut(*self.count) {
+            Some(free) => {
+                *self.count = self.count.saturating_add(1);
+                fill_in(free.insert(Finding::new(id).with_evidence(evidence)));
+            }
+            None => self.push(Finding::new(id)),
+        }
+    }
+
     pub(crate) fn push(&mut self, finding: Finding) {
         if let Some(free) = self.held.get_mut(*self.count) {
             *free = Some(finding);

@@ -132,30 +132,53 @@ pub fn gauges(thread: &Thread) -> Result<Gauges, Error> {
 /// The same with the thread's limits at hand, where they have been asked for already.
 #[inline(never)]
 pub(crate) fn gauges_with(thread: &Thread, limits: Option<&Limits>) -> Result<Gauges, Error> {
-    let side = thread.side().unwrap_or(Side::Internal);
-    let none = Gauges { held: [None; 4], hand: thread.hand(), class_assumed: false, limits_source: None };
     if thread.form().is_taper() {
-        let kind = if side == Side::Internal { GaugeKind::TaperPlug } else { GaugeKind::TaperRing };
-        let pipe = thread.pipe()?;
-        let gauge = Gauge { kind, pitch_diameter_mm: pipe.pitch_diameter_gauge_plane_mm, diameter_mm: None };
-        return Ok(Gauges { held: [Some(gauge), None, None, None], limits_source: Some(pipe.source), ..none });
+        return of_taper(thread);
     }
-    let has_medium = !thread.medium_internal_class().is_empty();
-    let class_assumed = side == Side::Internal && thread.tolerance_class().is_none() && has_medium;
+    match limits {
+        Some(limits) => Ok(of_limits(thread, Some(limits))),
+        None => of_class(thread),
+    }
+}
+
+/// The side that is gauged where the thread is of both: the hole's.
+fn gauged_side(thread: &Thread) -> Side {
+    thread.side().unwrap_or(Side::Internal)
+}
+
+#[inline(never)]
+fn of_taper(thread: &Thread) -> Result<Gauges, Error> {
+    let kind = if gauged_side(thread) == Side::Internal { GaugeKind::TaperPlug } else { GaugeKind::TaperRing };
+    let pipe = thread.pipe()?;
+    let gauge = Gauge { kind, pitch_diameter_mm: pipe.pitch_diameter_gauge_plane_mm, diameter_mm: None };
+    let held = [Some(gauge), None, None, None];
+    Ok(Gauges { held, hand: thread.hand(), class_assumed: false, limits_source: Some(pipe.source) })
+}
+
+/// With the limits of the thread's class, or of the medium one.
+#[inline(never)]
+fn of_class(thread: &Thread) -> Result<Gauges, Error> {
+    let side = gauged_side(thread);
     let classed = if side == Side::Internal { thread.as_tapped()? } else { *thread };
     // A class of both sides is that of the side that is gauged.
     let classed = if classed.side().is_none() { classed.with_side(side)? } else { classed };
-    let limits = match limits.map_or_else(|| classed.limits(), |limits| Ok(*limits)) {
-        Ok(limits) => Some(limits),
-        Err(error) if matches!(error.code(), Code::NotSourced | Code::ClassUnset) => None,
-        Err(error) => return Err(error),
-    };
-    let held = if side == Side::Internal { of_hole(limits.as_ref()) } else { of_screw(limits.as_ref()) };
+    match classed.limits() {
+        Ok(limits) => Ok(of_limits(thread, Some(&limits))),
+        Err(error) if matches!(error.code(), Code::NotSourced | Code::ClassUnset) => Ok(of_limits(thread, None)),
+        Err(error) => Err(error),
+    }
+}
+
+fn of_limits(thread: &Thread, limits: Option<&Limits>) -> Gauges {
+    let side = gauged_side(thread);
+    let has_medium = !thread.medium_internal_class().is_empty();
+    let class_assumed = side == Side::Internal && thread.tolerance_class().is_none() && has_medium;
+    let held = if side == Side::Internal { of_hole(limits) } else { of_screw(limits) };
     // What the standard sets no size for is no gauge; a size that has not been read takes none away.
     let all = limits.is_none() || !thread.form().has_no_largest_minor();
     let is_one = |gauge: &Gauge| all || gauge.pitch_diameter_mm.or(gauge.diameter_mm).is_some();
     let held = held.map(|gauge| Some(gauge).filter(is_one));
-    Ok(Gauges { held, class_assumed, limits_source: limits.map(|limits| limits.source), ..none })
+    Gauges { held, hand: thread.hand(), class_assumed, limits_source: limits.map(|limits| limits.source) }
 }
 
 fn of_hole(limits: Option<&Limits>) -> [Gauge; 4] {

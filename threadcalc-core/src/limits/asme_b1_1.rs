@@ -121,7 +121,8 @@ fn of_class(asked: Asked<'_>, size: &Size, tolerance_2a_e16: i128) -> Result<Lim
     // The factor goes to the sum as it is: with the sum at 6 places 6-40 3B would miss its printed limit.
     let tolerance_e6 = divided(times(tolerance_2a_e16, class_factor(asked.class))?, 10_000_000_000_000)?;
     if !asked.class.ends_with('A') {
-        return internal(asked, size, tolerance_e6);
+        let minor = internal_minor(asked, size)?;
+        return internal(asked, size, tolerance_e6, minor);
     }
     let (allowance_e4, source) = match asked.class {
         "3A" => (0, SOURCE),
@@ -132,18 +133,13 @@ fn of_class(asked: Asked<'_>, size: &Size, tolerance_2a_e16: i128) -> Result<Lim
     external(asked, size, (allowance_e4, source), tolerance_e6)
 }
 
-fn internal(asked: Asked<'_>, size: &Size, tolerance_e6: i128) -> Result<Limits, Error> {
+#[inline(never)]
+fn internal(asked: Asked<'_>, size: &Size, tolerance_e6: i128, minor: (i128, i128)) -> Result<Limits, Error> {
     let Asked { thread, class, .. } = asked;
     let printed = (asked.pitch_diameter(), asked.minor_diameter());
+    let (low, high) = (minor.0, or_printed(printed.1, minor.1));
     let pitch_low = size.less_depth(size.diameter_e4, PITCH_DEPTH_E8)?;
     let pitch_high = or_printed(printed.0, less_e6(pitch_low, times(tolerance_e6, -1)?)?);
-    let minor = size.less_depth(size.diameter_e4, MINOR_DEPTH_E8)?;
-    let largest = minor.checked_add(minor_tolerance(thread, class, size)?).ok_or(OVERFLOW)?;
-    let three_places = size.diameter_e4 >= 1_380;
-    let to_three = |e4: i128| divided(e4, 10).and_then(|e3| times(e3, 10));
-    let low = if three_places { to_three(minor)? } else { minor };
-    let high = if three_places && class != "3B" { to_three(largest)? } else { largest };
-    let high = or_printed(printed.1, high);
     // Far finer than any thread of the standard, the tolerance is less than the places it is given to.
     if low >= high || pitch_low >= pitch_high {
         return Err(no_tolerance(thread));
@@ -153,7 +149,7 @@ fn internal(asked: Asked<'_>, size: &Size, tolerance_e6: i128) -> Result<Limits,
         pitch_diameter_mm: (Some(inches(pitch_low)?), Some(inches(pitch_high)?)),
         minor_mm: (Some(inches(low)?), Some(inches(high)?)),
         native_unit: Unit::Inch,
-        decimals: if three_places && class != "3B" { 3 } else { 4 },
+        decimals: if has_three_places(size) && class != "3B" { 3 } else { 4 },
         source: match printed {
             (Some(_), _) => PITCH_PRINTED,
             (_, Some(_)) => MINOR_PRINTED,
@@ -163,6 +159,24 @@ fn internal(asked: Asked<'_>, size: &Size, tolerance_e6: i128) -> Result<Limits,
     })
 }
 
+/// From 0.138 in up the minor diameters are given to three places.
+const fn has_three_places(size: &Size) -> bool {
+    size.diameter_e4 >= 1_380
+}
+
+/// The smallest and largest minor diameter by the rule.
+#[inline(never)]
+fn internal_minor(asked: Asked<'_>, size: &Size) -> Result<(i128, i128), Error> {
+    let Asked { thread, class, .. } = asked;
+    let minor = size.less_depth(size.diameter_e4, MINOR_DEPTH_E8)?;
+    let largest = minor.checked_add(minor_tolerance(thread, class, size)?).ok_or(OVERFLOW)?;
+    let to_three = |e4: i128| divided(e4, 10).and_then(|e3| times(e3, 10));
+    let low = if has_three_places(size) { to_three(minor)? } else { minor };
+    let high = if has_three_places(size) && class != "3B" { to_three(largest)? } else { largest };
+    Ok((low, high))
+}
+
+#[inline(never)]
 fn external(
     asked: Asked<'_>,
     size: &Size,
@@ -221,6 +235,11 @@ fn confidence(printed: Option<Printed>) -> Confidence {
 pub(super) fn diameter_less(thread: &Thread, depth_e8: i128) -> Result<i128, Error> {
     let size = Size::of(thread)?;
     size.less_depth(size.diameter_e4, depth_e8)
+}
+
+/// The basic pitch diameter, which every class but 1A and 2A begins at.
+pub(super) fn basic_pitch_diameter(thread: &Thread) -> Result<Length, Error> {
+    inches(diameter_less(thread, PITCH_DEPTH_E8)?)
 }
 
 /// The basic pitch and minor diameters to 4 places, in 1/10000 in.

@@ -64,35 +64,34 @@ pub(super) fn inch_parts(length: Length, parts: i128) -> Result<i128, Error> {
 
 /// The whole cube root, rounded down, of a number from 0.
 pub(super) fn cube_root(value: i128) -> i128 {
-    let cube = |root: u64| u128::from(root).wrapping_mul(u128::from(root)).wrapping_mul(u128::from(root));
-    exact(value, libm::cbrt(value as f64), cube)
+    root_of(value, libm::cbrt(value as f64), 3)
 }
 
 /// The whole square root, rounded down, of a number from 0.
 pub(super) fn square_root(value: i128) -> i128 {
-    exact(value, libm::sqrt(value as f64), |root| u128::from(root).wrapping_mul(u128::from(root)))
+    root_of(value, libm::sqrt(value as f64), 2)
 }
 
 /// The largest whole number whose power is not above `value`. The double only says where to begin to
 /// look; whole numbers decide.
-fn exact(value: i128, near: f64, power: impl Fn(u64) -> u128) -> i128 {
-    // A root of a number of 127 bits has at most 64; its power, and that of the next number, at most 128.
-    let (value, near) = (value.max(0).unsigned_abs(), near as u64);
-    let is_it = power(near) <= value && value < power(near.wrapping_add(1));
-    i128::from(if is_it { near } else { search(value, near, power) })
-}
-
-/// Apart from the usual case: of a loop the compiler makes a long way in.
-#[inline(never)]
-fn search(value: u128, near: u64, power: impl Fn(u64) -> u128) -> u64 {
-    let mut root = near;
-    while root > 0 && power(root) > value {
+fn root_of(value: i128, near: f64, degree: u32) -> i128 {
+    let (value, mut root) = (value.max(0).unsigned_abs(), near as u64);
+    while root > 0 && is_power_above(root, degree, value) {
         root = root.wrapping_sub(1);
     }
-    while power(root.wrapping_add(1)) <= value {
+    while !is_power_above(root.wrapping_add(1), degree, value) {
         root = root.wrapping_add(1);
     }
-    root
+    i128::from(root)
+}
+
+/// Whether the second or third power is above a number of 127 bits; that of its root, and of the next whole
+/// number, has at most 128. Out of line: of the loops the compiler makes long ones with much stack.
+#[inline(never)]
+fn is_power_above(root: u64, degree: u32, value: u128) -> bool {
+    let square = u128::from(root).wrapping_mul(u128::from(root));
+    let power = if degree == 2 { square } else { square.wrapping_mul(u128::from(root)) };
+    power > value
 }
 
 #[cfg(test)]

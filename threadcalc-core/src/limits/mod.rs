@@ -253,19 +253,17 @@ impl Thread {
 
     /// The basic pitch diameter as the standard rounds it: the smallest of position H, the largest of 3A; the
     /// middle of NPSC and Rp, whose limits lie on both sides of it.
+    #[inline(never)]
     pub(crate) fn basic_pitch_diameter_mm(&self) -> Result<Length, Error> {
         let no_basic =
             Error::new(Code::NotSourced, Field::PitchDiameter).hint_text("the basic pitch diameter has not been read");
-        let bare = self.without_class();
-        let toleranced = match self.form() {
+        let tapped = match self.form() {
             Form::Npsc => return asme_b1_20_1::basic_pitch_diameter(self),
             Form::Rp => return self.pipe()?.pitch_diameter_gauge_plane_mm.ok_or(no_basic),
-            Form::UnifiedR => bare.with_class(b"3A")?,
-            _ => bare.as_tapped()?,
+            Form::Unified | Form::UnifiedR | Form::UnifiedJ => return asme_b1_1::basic_pitch_diameter(self),
+            _ => self.without_class().as_tapped()?,
         };
-        let (smallest, largest) = toleranced.limits()?.pitch_diameter_mm;
-        let is_screw = toleranced.form() == Form::UnifiedR;
-        if is_screw { largest } else { smallest }.ok_or(no_basic)
+        tapped.limits()?.pitch_diameter_mm.0.ok_or(no_basic)
     }
 
     /// The thread as a tapped hole: with its own internal class, or the medium one where the standard has one.

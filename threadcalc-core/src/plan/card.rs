@@ -24,14 +24,15 @@ pub(super) const MOST_CARD_ROWS: usize = 6;
 const HALF: Ratio = Length::parts(1, 2);
 const THREE_QUARTERS: Ratio = Length::parts(3, 4);
 
-/// Half, three quarters and all of the speed, with the exact speeds nearest below and above.
+/// The speeds of a card, slowest first.
+pub(super) type Speeds = [Option<Ratio>; 5];
+
+/// Half, three quarters and all of the speed, with the exact speeds nearest below and above; none per revolution.
 #[inline(never)]
-pub(super) fn fill(
-    rows: &mut [Option<CardRow>; MOST_CARD_ROWS],
-    planned: &Feed,
-    rpm: Ratio,
-    job: &Job,
-) -> Result<(), Error> {
+pub(super) fn speeds(planned: &Feed, rpm: Ratio, job: &Job) -> Speeds {
+    if planned.mode() != FeedMode::PerMinute {
+        return [None; 5];
+    }
     let (lead_mm, unit, decimals) = (planned.lead_mm(), planned.unit(), planned.decimals());
     let step = job.machine.speed_step.unwrap_or(Length::ONE);
     let (lowest, highest) = (job.machine.lowest_rpm, job.machine.highest_rpm);
@@ -41,17 +42,41 @@ pub(super) fn fill(
     let (half, three_quarters, below) = (slower(HALF), slower(THREE_QUARTERS), below.map(Length::integer));
     // All but these two stand in order by themselves: an exact speed is no less than half, which is rounded down.
     let (lower, upper) = if below < three_quarters { (below, three_quarters) } else { (three_quarters, below) };
-    let speeds = [half, lower, upper, Some(rpm), above.map(Length::integer)];
+    [half, lower, upper, Some(rpm), above.map(Length::integer)]
+}
+
+/// Every speed once, with its feed.
+#[inline(never)]
+pub(super) fn fill(
+    rows: &mut [Option<CardRow>; MOST_CARD_ROWS],
+    planned: &Feed,
+    rpm: Ratio,
+    speeds: &Speeds,
+) -> Result<(), Error> {
     let mut last = None;
-    for (row, speed) in rows.iter_mut().zip(speeds.into_iter().flatten()) {
-        if last == Some(speed) {
-            continue;
+    for (row, speed) in rows.iter_mut().zip(speeds.iter().flatten()) {
+        if last != Some(speed) {
+            last = Some(speed);
+            fill_row(row, planned, rpm, *speed)?;
         }
-        last = Some(speed);
-        let made =
-            if speed == rpm { Ok(*planned) } else { feed(lead_mm, Some(speed), unit, FeedMode::PerMinute, decimals) };
-        let Ok(feed) = made else { continue };
-        *row = Some(CardRow { rpm: speed, feed, exact: feed.is_exact()?, planned: speed == rpm });
     }
+    Ok(())
+}
+
+/// The feed of a speed; a speed that no feed can be had for leaves its place empty.
+#[inline(never)]
+fn fill_row(row: &mut Option<CardRow>, planned: &Feed, rpm: Ratio, speed: Ratio) -> Result<(), Error> {
+    let is_planned = speed == rpm;
+    let feed = match is_planned {
+        true => *planned,
+        false => {
+            let (unit, decimals) = (planned.unit(), planned.decimals());
+            match feed(planned.lead_mm(), Some(speed), unit, FeedMode::PerMinute, decimals) {
+                Ok(feed) => feed,
+                Err(_) => return Ok(()),
+            }
+        }
+    };
+    *row = Some(CardRow { rpm: speed, feed, exact: feed.is_exact()?, planned: is_planned });
     Ok(())
 }

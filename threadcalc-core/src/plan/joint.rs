@@ -49,12 +49,32 @@ fn joint(
     let part_shear = part_shear(job, findings)?;
     let screw_strength = screw_strength(thread, &screw, findings)?;
     engaged(&screw, job)?;
-    let class = screw.tolerance_class.as_ref().map_or(medium(thread.form()), |class| class.as_str().as_bytes());
-    let external = thread.without_class().with_class(class).map_err(of_class)?;
-    if external.side() == Some(Side::Internal) {
-        return Err(Error::new(Code::Contradiction, Field::ScrewClass)
-            .hint_text("a class of the screw, such as 6g or 2A; the hole's class stands in the thread"));
+    let found = found(thread, job, &screw, drill, countersink, part_shear, screw_strength);
+    match found {
+        Ok(found) => {
+            of_joint(&found, findings);
+            Ok(Some(found))
+        }
+        // The plan stands without its joint.
+        Err(error) if error.code() == Code::NotSourced => {
+            findings.write(FindingId::JointLeftOut, "screw", |finding| finding.suggest(error.hint()));
+            Ok(None)
+        }
+        Err(error) => Err(of_job(error, job)),
     }
+}
+
+/// The screw of the job in the planned hole.
+#[inline(never)]
+fn found(
+    thread: &Thread,
+    job: &Job,
+    screw: &Screw,
+    drill: &TapDrill,
+    countersink: Option<&Countersunk>,
+    part_shear: f64,
+    screw_strength: StartingStrength,
+) -> Result<Engagement, Error> {
     let request = EngagementRequest {
         length_mm: screw.engagement_mm.or(job.full_thread_depth_mm).unwrap_or(Length::ZERO),
         // The screw does not hold where the countersink has taken the thread; to the nanometre, upwards.
@@ -68,19 +88,19 @@ fn joint(
         drilled_mm: (drill.chosen.within_limits == WithinLimits::Yes).then(|| drill.chosen.drill.diameter_mm()),
         load_n: screw.load_n.map(Length::to_f64),
     };
-    match engagement(thread, &external, &request) {
-        Ok(found) => {
-            of_joint(&found, findings);
-            Ok(Some(found))
-        }
-        // The plan stands without its joint.
-        Err(error) if error.code() == Code::NotSourced => {
-            let finding = Finding::new(FindingId::JointLeftOut).with_evidence("screw");
-            findings.push(finding.with_suggestion(error.hint()));
-            Ok(None)
-        }
-        Err(error) => Err(of_job(error, job)),
+    engagement(thread, &external(thread, screw)?, &request)
+}
+
+/// The screw's thread, of its own class or of the usual one.
+#[inline(never)]
+fn external(thread: &Thread, screw: &Screw) -> Result<Thread, Error> {
+    let class = screw.tolerance_class.as_ref().map_or(medium(thread.form()), |class| class.as_str().as_bytes());
+    let external = thread.without_class().with_class(class).map_err(of_class)?;
+    if external.side() == Some(Side::Internal) {
+        return Err(Error::new(Code::Contradiction, Field::ScrewClass)
+            .hint_text("a class of the screw, such as 6g or 2A; the hole's class stands in the thread"));
     }
+    Ok(external)
 }
 
 /// The class that a screw usually has: ISO 965-1 and ASME B1.1; of MJ and UNJ from memory.
@@ -94,6 +114,7 @@ const fn medium(form: Form) -> &'static [u8] {
 }
 
 /// Shear strength of the tapped part in MPa: the job's, or its material's to start from.
+#[inline(never)]
 fn part_shear(job: &Job, findings: &mut Findings<MOST_PLAN_FINDINGS>) -> Result<f64, Error> {
     if let Some(shear) = job.part_shear_mpa {
         return Ok(shear.to_f64());
@@ -107,6 +128,7 @@ fn part_shear(job: &Job, findings: &mut Findings<MOST_PLAN_FINDINGS>) -> Result<
 }
 
 /// Strengths of the screw in MPa: the job's, or its property class's to start from.
+#[inline(never)]
 fn screw_strength(
     thread: &Thread,
     screw: &Screw,
@@ -148,6 +170,7 @@ fn of_class(error: Error) -> Error {
 }
 
 /// The screw holds in full thread only.
+#[inline(never)]
 fn engaged(screw: &Screw, job: &Job) -> Result<(), Error> {
     let (Some(engagement), Some(depth)) = (screw.engagement_mm, job.full_thread_depth_mm) else { return Ok(()) };
     if engagement.is_positive() && engagement <= depth {
@@ -178,6 +201,7 @@ fn of_job(error: Error, job: &Job) -> Error {
     })
 }
 
+#[inline(never)]
 fn of_joint(found: &Engagement, findings: &mut Findings<MOST_PLAN_FINDINGS>) {
     if found.weakest != Weakest::Screw {
         findings.push(

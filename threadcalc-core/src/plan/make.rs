@@ -3,9 +3,9 @@
 //! The steps are kept out of line, here and in the files beside: what one of them takes of the stack is
 //! given back before the next.
 
-use super::notes::{Note, Notes};
+use super::notes::Notes;
 use super::parts::{Fed, Filled, Parts};
-use super::together::with_words;
+use super::together::with_gauges;
 use super::{Job, Plan, Spindle, findings, hole, joint, room, spindle, tapping};
 use crate::depth::{Depths, Hole};
 use crate::drill::{Drill, DrillSets, Stock, Tap, TapDrill, TapDrillRequest, judge_given, tap_drill};
@@ -127,12 +127,12 @@ fn of_drill(
         joint: None,
         formed_minor_mm: None,
         filled: Filled { drill_sets, ..Filled::of(job) },
-        notes: Notes::new(),
+        notes: Notes::default(),
         findings: Findings::new(),
     };
     given.written.tell_doubts(&mut parts.findings);
     steps(&mut parts, job, given, mark)?;
-    with_words(job, &mut parts)
+    with_gauges(job, &mut parts)
 }
 
 /// Every step after the feed, with what is doubtful.
@@ -148,7 +148,7 @@ fn steps(parts: &mut Parts<'_>, job: &Job, given: &Given<'_>, mark: Option<&Shan
     hole::sunk(parts, job)?;
     joint::of_screw(parts, job)?;
     tapping::of_formed(parts, given.tap)?;
-    parts.notes.tell(parts.thread, &mut parts.findings);
+    parts.notes.tell(parts.thread, &parts.filled, &mut parts.findings);
     Ok(())
 }
 
@@ -163,7 +163,7 @@ fn of_callout(parts: &mut Parts<'_>, job: &Job, given: &Given<'_>) {
     findings::of_speed(&mut parts.findings, &job.machine, parts.fed.asked_rpm, parts.fed.programmed_rpm);
     note_class(given.written, &mut parts.notes);
     if parts.filled.drill_sets != job.drill_sets {
-        parts.notes.push(Note::of(FindingId::DrillSetsAssumed));
+        parts.notes.push(FindingId::DrillSetsAssumed);
     }
     spindle::holder(&mut parts.filled, &mut parts.notes);
     if let Some(underfeed) = spindle::underfeed(job) {
@@ -186,9 +186,9 @@ fn of_feed(parts: &mut Parts<'_>, job: &Job) -> Result<(), Error> {
 /// The class that had to be put in the place of one of a screw, or of none.
 fn note_class(written: &Thread, notes: &mut Notes) {
     if written.side() == Some(Side::External) {
-        notes.push(Note::of(FindingId::ExternalClass));
+        notes.push(FindingId::ExternalClass);
     } else if written.tolerance_class().is_none() && !written.medium_internal_class().is_empty() {
-        notes.push(Note::of(FindingId::ClassAssumed));
+        notes.push(FindingId::ClassAssumed);
     }
 }
 

@@ -1,98 +1,80 @@
 //! What a plan assumed: told behind what is doubtful.
 
 use super::MOST_PLAN_FINDINGS;
+use super::parts::Filled;
 use crate::drill::DrillSets;
 use crate::finding::{FindingId, Findings, NumberKey};
 use crate::length::Length;
 use crate::thread::Thread;
 
-/// One assumption, in the little room that it takes until it is told.
-#[derive(Clone, Copy)]
-pub(super) struct Note {
-    id: FindingId,
-    /// NaN where nothing was put in that is a number.
-    number: f64,
-}
-
-impl Note {
-    pub(super) const fn of(id: FindingId) -> Self {
-        Self { id, number: f64::NAN }
-    }
-
-    /// The input that was left open.
-    const fn evidence(&self) -> &'static str {
-        match self.id {
-            FindingId::DrillSetsAssumed => "drill_sets",
-            FindingId::HolderAssumed => "holder",
-            FindingId::ChamferAssumed => "chamfer_threads",
-            FindingId::PointAngleAssumed => "point_angle_deg",
-            FindingId::BottomClearanceAssumed => "bottom_clearance_mm",
-            FindingId::RPlaneAssumed => "r_plane_mm",
-            _ => "thread",
-        }
-    }
-
-    const fn key(&self) -> NumberKey {
-        match self.id {
-            FindingId::ChamferAssumed => NumberKey::ChamferThreads,
-            FindingId::PointAngleAssumed => NumberKey::PointAngleDeg,
-            FindingId::BottomClearanceAssumed => NumberKey::BottomClearanceMm,
-            _ => NumberKey::RPlaneMm,
-        }
-    }
-
-    fn suggestion(&self, thread: &Thread) -> &'static str {
-        match self.id {
-            FindingId::ExternalClass | FindingId::ClassAssumed => thread.medium_internal_class(),
-            FindingId::DrillSetsAssumed if DrillSets::usual(thread.form()) == DrillSets::INCH => {
-                "number, letter and fractional"
-            }
-            FindingId::DrillSetsAssumed => "metric",
-            FindingId::HolderAssumed => "rigid",
-            _ => "",
-        }
-    }
-
-    fn tell(&self, thread: &Thread, findings: &mut Findings<MOST_PLAN_FINDINGS>) {
-        findings.write(self.id, self.evidence(), |finding| {
-            finding.suggest(self.suggestion(thread));
-            if !self.number.is_nan() {
-                finding.add_number(self.key(), self.number);
-            }
-        });
+/// The input that was left open.
+const fn evidence(note: FindingId) -> &'static str {
+    match note {
+        FindingId::DrillSetsAssumed => "drill_sets",
+        FindingId::HolderAssumed => "holder",
+        FindingId::ChamferAssumed => "chamfer_threads",
+        FindingId::PointAngleAssumed => "point_angle_deg",
+        FindingId::BottomClearanceAssumed => "bottom_clearance_mm",
+        FindingId::RPlaneAssumed => "r_plane_mm",
+        _ => "thread",
     }
 }
 
-/// The notes in their order: class, drill sets, holder, chamfer, point angle, clearance and R plane at most.
+/// What was put in, where it is a number.
+fn number(note: FindingId, filled: &Filled) -> Option<(NumberKey, Length)> {
+    let (key, number) = match note {
+        FindingId::ChamferAssumed => (NumberKey::ChamferThreads, filled.chamfer_threads),
+        FindingId::PointAngleAssumed => (NumberKey::PointAngleDeg, filled.point_angle_deg),
+        FindingId::BottomClearanceAssumed => (NumberKey::BottomClearanceMm, filled.bottom_clearance_mm),
+        FindingId::RPlaneAssumed => (NumberKey::RPlaneMm, filled.r_plane_mm),
+        _ => return None,
+    };
+    number.map(|number| (key, number))
+}
+
+fn suggestion(note: FindingId, thread: &Thread) -> &'static str {
+    match note {
+        FindingId::ExternalClass | FindingId::ClassAssumed => thread.medium_internal_class(),
+        FindingId::DrillSetsAssumed if DrillSets::usual(thread.form()) == DrillSets::INCH => {
+            "number, letter and fractional"
+        }
+        FindingId::DrillSetsAssumed => "metric",
+        FindingId::HolderAssumed => "rigid",
+        _ => "",
+    }
+}
+
+/// The assumptions in their order: class, drill sets, holder, chamfer, point angle, clearance and R plane at most;
+/// the plan's memory is small until they are told.
+#[derive(Default)]
 pub(super) struct Notes {
-    held: [Note; 7],
-    count: usize,
+    held: [Option<FindingId>; 7],
 }
 
 impl Notes {
-    pub(super) const fn new() -> Self {
-        Self { held: [Note::of(FindingId::ClassAssumed); 7], count: 0 }
-    }
-
-    pub(super) fn push(&mut self, note: Note) {
-        if let Some(free) = self.held.get_mut(self.count) {
-            *free = note;
-            self.count = self.count.saturating_add(1);
+    pub(super) fn push(&mut self, note: FindingId) {
+        if let Some(free) = self.held.iter_mut().find(|slot| slot.is_none()) {
+            *free = Some(note);
         }
     }
 
     #[inline(never)]
-    pub(super) fn tell(&self, thread: &Thread, findings: &mut Findings<MOST_PLAN_FINDINGS>) {
-        for note in self.held.iter().take(self.count) {
-            note.tell(thread, findings);
+    pub(super) fn tell(&self, thread: &Thread, filled: &Filled, findings: &mut Findings<MOST_PLAN_FINDINGS>) {
+        for note in self.held.iter().flatten().copied() {
+            findings.write(note, evidence(note), |finding| {
+                finding.suggest(suggestion(note, thread));
+                if let Some((key, number)) = number(note, filled) {
+                    finding.add_number(key, number.to_f64());
+                }
+            });
         }
     }
 }
 
 /// Fills in what the job leaves open, with the note that says so.
-pub(super) fn assume(slot: &mut Option<Length>, usual: Length, notes: &mut Notes, id: FindingId) -> Length {
+pub(super) fn assume(slot: &mut Option<Length>, usual: Length, notes: &mut Notes, note: FindingId) -> Length {
     *slot.get_or_insert_with(|| {
-        notes.push(Note { id, number: usual.to_f64() });
+        notes.push(note);
         usual
     })
 }

@@ -21,11 +21,9 @@ pub(super) fn of_depth(parts: &mut Parts<'_>, job: &Job) -> Result<(), Error> {
     let Parts { thread, drill, depths, taper, findings, filled, .. } = parts;
     let depth = depth_in_metal(job, depths);
     if depth.is_more_than((DEEP_DIAMETERS, 1), thread.major_mm()) && taper.is_none() {
-        findings.push(
-            Finding::new(FindingId::DeepThread)
-                .with_evidence("full_thread_depth_mm")
-                .with_number(NumberKey::Diameters, depth.to_f64() / thread.major_mm().to_f64()),
-        );
+        findings.write(FindingId::DeepThread, "full_thread_depth_mm", |finding| {
+            finding.add_number(NumberKey::Diameters, depth.to_f64() / thread.major_mm().to_f64());
+        });
     }
     // How deep the tap's end goes at most: coasting, and for a taper thread the turn kept for trimming.
     let trim = if taper.is_some() { thread.pitch_mm() } else { Length::ZERO };
@@ -140,23 +138,25 @@ fn bottoms(
         BottomVerdict::Warning => Severity::Warning,
         BottomVerdict::Error => Severity::Error,
     };
-    let mut finding = Finding::new(FindingId::TapBottoms)
-        .with_severity(severity)
-        .with_evidence("drill_depth_mm")
-        .with_number(NumberKey::RoomMm, room.to_f64())
-        .with_number(NumberKey::NeededMm, needed.to_f64())
-        .with_suggestion("drill deeper, or tap less deep");
-    if let Some((full_thread, chamfer_threads)) = asked {
-        if let Some(fits) = fitting_thread(thread, hole, chamfer_threads) {
+    let fits = asked.and_then(|(_, chamfer_threads)| fitting_thread(thread, hole, chamfer_threads));
+    let form = match asked {
+        Some((full_thread, _)) => chamfer_that_gives(thread, hole, full_thread)?,
+        None => None,
+    };
+    findings.write(FindingId::TapBottoms, "drill_depth_mm", |finding| {
+        finding.rate(severity);
+        finding.add_number(NumberKey::RoomMm, room.to_f64());
+        finding.add_number(NumberKey::NeededMm, needed.to_f64());
+        finding.suggest("drill deeper, or tap less deep");
+        if let Some(fits) = fits {
             finding.add_number(NumberKey::FullThreadMm, fits.to_f64());
         }
-        if let Some(form) = chamfer_that_gives(thread, hole, full_thread)? {
+        if let Some(form) = form {
             finding.suggest("; chamfer form ");
             finding.suggest(form.name());
             finding.suggest(" fits");
         }
-    }
-    findings.push(finding);
+    });
     Ok(())
 }
 

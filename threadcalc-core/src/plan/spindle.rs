@@ -1,7 +1,7 @@
 //! What holder, spindle and axis have to do in a planned hole: speed, torque, power, time.
 
 use super::hole::over_travel_mm;
-use super::notes::{Note, Notes};
+use super::notes::Notes;
 use super::parts::{Filled, Parts};
 use super::{Job, MOST_PLAN_FINDINGS};
 use crate::cutting::{
@@ -89,7 +89,7 @@ pub(super) fn of_speed(error: Error, job: &Job) -> Error {
 /// The holder, rigid with a note where the job says none.
 pub(super) fn holder(filled: &mut Filled, notes: &mut Notes) -> Holder {
     *filled.holder.get_or_insert_with(|| {
-        notes.push(Note::of(FindingId::HolderAssumed));
+        notes.push(FindingId::HolderAssumed);
         Holder::Rigid
     })
 }

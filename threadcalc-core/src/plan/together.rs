@@ -1,28 +1,42 @@
-//! How a plan is put together: words, card and gauges, and every part copied once into the answer.
+//! How a plan is put together: card, gauges and words, and every part copied once into the answer.
 //!
 //! Each step keeps one part more and goes less deep, so that none takes more of the stack than the others.
 
-use super::card::{self, CardRow, MOST_CARD_ROWS};
+use super::card::{self, CardRow, MOST_CARD_ROWS, Speeds};
 use super::parts::Parts;
 use super::{Job, MOST_PLAN_FINDINGS, Plan, Spindle, findings};
 use crate::cycle::{Cycle, CycleRequest, write_cycle};
 use crate::dialect::{Dialect, ReturnTo};
 use crate::drill::TapDrill;
 use crate::error::Error;
-use crate::feed::FeedMode;
 use crate::finding::{FindingId, Findings, Severity};
-use crate::gauge::{Gauges, gauges_with, not_go_rule};
+use crate::gauge::{Gauges, NotGoRule, gauges_with, not_go_rule};
 use crate::length::Length;
 use crate::profile::Profile;
 use crate::taper_depth::TaperDepths;
 
+/// The plan with what is made of its parts: first the speeds of the card and the gauges, which take little room.
+#[inline(never)]
+pub(super) fn with_gauges(job: &Job, parts: &mut Parts<'_>) -> Result<Plan, Error> {
+    let speeds = card::speeds(&parts.fed.feed, parts.fed.programmed_rpm, job);
+    let gauges = gauges_with(parts.thread, parts.limits.as_ref());
+    let profile = parts.thread.profile();
+    with_words(job, parts, &speeds, gauges.as_ref().map_err(|error| *error)?, &profile)
+}
+
 /// The plan with its words, if no finding withholds them.
 #[inline(never)]
-pub(super) fn with_words(job: &Job, parts: &mut Parts<'_>) -> Result<Plan, Error> {
+fn with_words(
+    job: &Job,
+    parts: &mut Parts<'_>,
+    speeds: &Speeds,
+    gauges: &Gauges,
+    profile: &Profile,
+) -> Result<Plan, Error> {
     let mut cycle = Cycle::default();
     write_words(job, parts, &mut cycle)?;
     let withheld = withheld(&parts.findings, &mut cycle);
-    with_card(job, parts, &cycle, withheld)
+    with_card(job, parts, speeds, gauges, profile, &cycle, withheld)
 }
 
 /// The words, or the finding that says why there are none.
@@ -50,28 +64,20 @@ fn write_words(job: &Job, parts: &mut Parts<'_>, cycle: &mut Cycle) -> Result<()
 
 /// The plan with its card.
 #[inline(never)]
-fn with_card(job: &Job, parts: &Parts<'_>, cycle: &Cycle, withheld: [Option<FindingId>; 4]) -> Result<Plan, Error> {
-    let mut card = [None; MOST_CARD_ROWS];
-    if parts.fed.feed.mode() == FeedMode::PerMinute {
-        card::fill(&mut card, &parts.fed.feed, parts.fed.programmed_rpm, job)?;
-    }
-    with_gauges(job, parts, cycle, withheld, &card)
-}
-
-/// The plan with its gauges.
-#[inline(never)]
-fn with_gauges(
+fn with_card(
     job: &Job,
     parts: &Parts<'_>,
+    speeds: &Speeds,
+    gauges: &Gauges,
+    profile: &Profile,
     cycle: &Cycle,
     withheld: [Option<FindingId>; 4],
-    card: &[Option<CardRow>; MOST_CARD_ROWS],
 ) -> Result<Plan, Error> {
-    let profile = parts.thread.profile();
-    let gauges = gauges_with(parts.thread, parts.limits.as_ref());
-    let gauges = gauges.as_ref().map_err(|error| *error)?;
+    let mut card = [None; MOST_CARD_ROWS];
+    card::fill(&mut card, &parts.fed.feed, parts.fed.programmed_rpm, speeds)?;
+    let not_go = not_go_rule(parts.thread).ok();
     let Parts { drill, findings, spindle, taper, .. } = parts;
-    Ok(put_together(job, parts, drill, findings, spindle, taper, cycle, withheld, card, gauges, &profile))
+    Ok(put_together(job, parts, drill, findings, spindle, taper, cycle, withheld, &card, gauges, profile, not_go))
 }
 
 /// Every part copied once.
@@ -89,6 +95,7 @@ fn put_together(
     card: &[Option<CardRow>; MOST_CARD_ROWS],
     gauges: &Gauges,
     profile: &Profile,
+    not_go: Option<NotGoRule>,
 ) -> Plan {
     Plan {
         thread: *parts.thread,
@@ -110,7 +117,7 @@ fn put_together(
         joint: parts.joint,
         gauges: *gauges,
         formed_minor_mm: parts.formed_minor_mm,
-        not_go: not_go_rule(parts.thread).ok(),
+        not_go,
         cycle: *cycle,
         withheld,
         findings: *findings,

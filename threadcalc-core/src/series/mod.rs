@@ -22,6 +22,7 @@ pub(crate) use asme_b1_20_1::{InchPipe, e4_inches};
 pub use by_size::{threads_near_diameter, threads_near_pitch};
 pub(crate) use iso_228_1::{MetricPipe, minor_tolerance, whitworth_height};
 pub(crate) use listed::{Listed, ba_number, ba_size, listed};
+pub(crate) use near::add_near;
 pub use near::{Near, NearThreads, near};
 pub(crate) use pipe::{PipeSize, inch_pipe, metric_pipe, other_system, pipe_size, pipe_sizes};
 pub(crate) use pitches::{ListedPitch, PITCHES};

@@ -72,7 +72,7 @@ pub fn near(thread: &Thread) -> NearThreads {
 
 /// In a place that the caller has, so that no second one is on the stack.
 #[inline(never)]
-fn add_near(found: &mut NearThreads, thread: &Thread) {
+pub(crate) fn add_near(found: &mut NearThreads, thread: &Thread) {
     // A pipe thread of another size cannot be.
     let Some(diameter) = thread.nominal_mm() else { return };
     let sought = Sought {

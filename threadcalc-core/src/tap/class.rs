@@ -71,20 +71,34 @@ impl IsoTapClass {
     /// ISO 2857, from memory; two tap makers' published tables give the same limits from M3 to M12 (M8 of class
     /// 2: +38 and +63 µm).
     pub fn pitch_diameter_mm(self, thread: &Thread) -> Result<(Length, Length), Error> {
-        let limits = iso_thread(thread)?.with_class(b"5H")?.limits()?.pitch_diameter_mm;
-        let (Some(basic), Some(largest)) = limits else {
-            return Err(Error::new(Code::NotSourced, Field::ToleranceClass)
-                .hint_text("the pitch diameter tolerance of 5H has not been read"));
-        };
-        let tolerance = largest.minus(basic)?;
-        let from = match self {
+        let (basic, tolerance) = of_5h(thread)?;
+        let at = |tenths: u32| basic.plus(tolerance.times(Length::parts(tenths, 10))?);
+        Ok((at(self.first_tenth())?, at(self.first_tenth().saturating_add(2))?))
+    }
+
+    /// How much the smallest tap of the class is above the basic pitch diameter.
+    #[inline(never)]
+    pub(super) fn smallest_above_mm(self, thread: &Thread) -> Result<Length, Error> {
+        of_5h(thread)?.1.times(Length::parts(self.first_tenth(), 10))
+    }
+
+    /// Where the class begins, in tenths of the tolerance 5H.
+    const fn first_tenth(self) -> u32 {
+        match self {
             Self::Class1 => 1,
             Self::Class2 => 3,
             Self::Class3 => 5,
-        };
-        let at = |tenths: u32| basic.plus(tolerance.times(Length::parts(tenths, 10))?);
-        Ok((at(from)?, at(from.saturating_add(2))?))
+        }
     }
+}
+
+/// The basic pitch diameter and the tolerance of 5H.
+fn of_5h(thread: &Thread) -> Result<(Length, Length), Error> {
+    let (Some(basic), Some(largest)) = iso_thread(thread)?.with_class(b"5H")?.limits()?.pitch_diameter_mm else {
+        return Err(Error::new(Code::NotSourced, Field::ToleranceClass)
+            .hint_text("the pitch diameter tolerance of 5H has not been read"));
+    };
+    Ok((basic, largest.minus(basic)?))
 }
 
 /// The tap class for a thread, plated or not.

@@ -11,7 +11,6 @@ use crate::finding::{Finding, FindingId, Findings, NumberKey, OpenFindings, Seve
 use crate::form::Form;
 use crate::length::{Length, Ratio};
 use crate::range::zero_or_more;
-use crate::text::Text;
 use crate::thread::{Hand, Side, Thread};
 
 /// How many findings a tap can have.
@@ -131,45 +130,38 @@ fn with_a_class(thread: &Thread, findings: &mut OpenFindings<'_>) -> Result<Thre
 #[inline(never)]
 fn of_thread(findings: &mut OpenFindings<'_>, mark: &ShankMark, job: &TapJob) {
     if mark.hand != job.thread.hand() {
-        findings.push(Finding::new(FindingId::TapHand).with_evidence("tap_mark").with_suggestion(
-            match job.thread.hand() {
+        findings.write(FindingId::TapHand, "tap_mark", |finding| {
+            finding.suggest(match job.thread.hand() {
                 Hand::Left => "the shank must say LH",
                 Hand::Right => "a tap without LH",
-            },
-        ));
+            });
+        });
     }
-    match mark.thread {
+    match &mark.thread {
         None => findings.push(unmarked("no thread on the shank: measure it, or take another tap")),
-        Some(tap) if !same_thread(&tap, &job.thread) => findings.push(
-            Finding::new(FindingId::TapThread)
-                .with_evidence("tap_mark")
-                .with_number(NumberKey::PitchMm, tap.pitch_mm().to_f64())
-                .with_suggestion(written(&job.thread.without_class()).as_str()),
-        ),
+        Some(tap) if !same_thread(tap, &job.thread) => other_thread(findings, tap, &job.thread.without_class()),
         Some(_) => {}
     }
     let wanted = job.wire_insert || job.thread.is_wire_insert();
     if mark.wire_insert != wanted {
-        findings.push(Finding::new(FindingId::TapWireInsert).with_evidence("tap_mark").with_suggestion(if wanted {
-            "a tap marked STI or EG"
-        } else {
-            "a tap without STI or EG"
-        }));
+        findings.write(FindingId::TapWireInsert, "tap_mark", |finding| {
+            finding.suggest(if wanted { "a tap marked STI or EG" } else { "a tap without STI or EG" });
+        });
     }
+}
+
+#[inline(never)]
+fn other_thread(findings: &mut OpenFindings<'_>, tap: &Thread, wanted: &Thread) {
+    findings.write(FindingId::TapThread, "tap_mark", |finding| {
+        finding.add_number(NumberKey::PitchMm, tap.pitch_mm().to_f64());
+        finding.suggest_as_written(wanted);
+    });
 }
 
 /// Whether a wire insert is meant is another question.
 fn same_thread(tap: &Thread, wanted: &Thread) -> bool {
     (tap.form(), tap.starts(), tap.named_by(), tap.pitch_mm())
         == (wanted.form(), wanted.starts(), wanted.named_by(), wanted.pitch_mm())
-}
-
-fn written(thread: &Thread) -> Text<96> {
-    use core::fmt::Write;
-    let mut text = Text::new();
-    // No designation is longer than the room.
-    let _fits = write!(text, "{thread}");
-    text
 }
 
 fn unmarked(suggestion: &str) -> Finding {
@@ -185,11 +177,32 @@ fn of_limit(
     closing: Length,
     plating_um: Length,
 ) -> Result<(), Error> {
+    if !is_numbered(findings, thread, limit, closing, plating_um)? {
+        return Ok(());
+    }
+    match class_range(thread).zip(largest_tap(thread, limit)) {
+        Some((range, tap_most)) => too_large(findings, range, tap_most.minus(closing)?),
+        None => {
+            not_sourced(findings, "the pitch diameter limits of the class");
+            Ok(())
+        }
+    }
+}
+
+/// Whether the limit has numbers at this size; where it has, whether they leave room for the plating.
+#[inline(never)]
+fn is_numbered(
+    findings: &mut OpenFindings<'_>,
+    thread: &Thread,
+    limit: TapLimit,
+    closing: Length,
+    plating_um: Length,
+) -> Result<bool, Error> {
     let (smallest, largest) = match limit.above_basic_mm(thread) {
         Ok(range) => range,
         Err(error) if error.code() == Code::NotSourced => {
-            findings.push(not_sourced(error.hint()));
-            return Ok(());
+            not_sourced(findings, error.hint());
+            return Ok(false);
         }
         Err(error) => return Err(error),
     };
@@ -197,43 +210,57 @@ fn of_limit(
         let certain = largest < closing;
         // Without plating a tap of unknown smallest size is an ordinary one.
         if certain || closing.is_positive() || smallest.is_some() {
-            let mut finding = Finding::new(FindingId::TapTooSmall)
-                .with_severity(if certain { Severity::Error } else { Severity::Warning })
-                .with_evidence("tap_mark")
-                .with_number(NumberKey::AboveBasicMm, smallest.unwrap_or(largest).to_f64())
-                .with_number(NumberKey::LimitMm, closing.to_f64());
-            if let Ok(enough) = h_limit_for_plating(thread, plating_um) {
-                use core::fmt::Write;
-                let mut text = Text::<96>::new();
-                let _fits = write!(text, "{enough} or larger");
-                finding = finding.with_suggestion(text.as_str());
-            }
-            findings.push(finding);
+            let enough = h_limit_for_plating(thread, plating_um).ok();
+            too_small(findings, smallest.unwrap_or(largest), closing, certain, enough);
         }
     }
-    let limits = thread.limits().map(|limits| limits.pitch_diameter_mm);
-    let (Ok((Some(class_least), Some(class_most))), Ok((_, tap_most))) = (limits, limit.pitch_diameter_mm(thread))
-    else {
-        findings.push(not_sourced("the pitch diameter limits of the class"));
-        return Ok(());
-    };
-    let left = tap_most.minus(closing)?;
-    if left > class_most {
-        findings.push(
-            Finding::new(FindingId::TapTooLarge)
-                .with_evidence("tap_mark")
-                .with_number(NumberKey::AboveBasicMm, left.minus(class_least)?.to_f64())
-                .with_number(NumberKey::LimitMm, class_most.minus(class_least)?.to_f64()),
-        );
+    Ok(true)
+}
+
+/// A limit that leaves less than the plating closes; `enough` is the first that would do.
+#[inline(never)]
+fn too_small(findings: &mut OpenFindings<'_>, above: Length, closing: Length, certain: bool, enough: Option<TapLimit>) {
+    findings.write(FindingId::TapTooSmall, "tap_mark", |finding| {
+        finding.rate(if certain { Severity::Error } else { Severity::Warning });
+        finding.add_number(NumberKey::AboveBasicMm, above.to_f64());
+        finding.add_number(NumberKey::LimitMm, closing.to_f64());
+        if let Some(enough) = enough {
+            finding.suggest_as_written(&enough);
+            finding.suggest(" or larger");
+        }
+    });
+}
+
+/// The largest tap of a limit, less what the plating closes, against the class.
+#[inline(never)]
+fn too_large(findings: &mut OpenFindings<'_>, (least, most): (Length, Length), largest: Length) -> Result<(), Error> {
+    if largest > most {
+        let (above, class) = (largest.minus(least)?, most.minus(least)?);
+        findings.write(FindingId::TapTooLarge, "tap_mark", |finding| {
+            finding.add_number(NumberKey::AboveBasicMm, above.to_f64());
+            finding.add_number(NumberKey::LimitMm, class.to_f64());
+        });
     }
     Ok(())
 }
 
-fn not_sourced(what: &str) -> Finding {
-    Finding::new(FindingId::LimitsNotSourced)
-        .with_severity(Severity::Info)
-        .with_evidence("thread")
-        .with_suggestion(what)
+/// The smallest and largest pitch diameter of the thread's class, where both have been read.
+#[inline(never)]
+fn class_range(thread: &Thread) -> Option<(Length, Length)> {
+    let (least, most) = thread.limits().ok()?.pitch_diameter_mm;
+    least.zip(most)
+}
+
+#[inline(never)]
+fn largest_tap(thread: &Thread, limit: TapLimit) -> Option<Length> {
+    limit.pitch_diameter_mm(thread).ok().map(|(_, largest)| largest)
+}
+
+fn not_sourced(findings: &mut OpenFindings<'_>, what: &str) {
+    findings.write(FindingId::LimitsNotSourced, "thread", |finding| {
+        finding.rate(Severity::Info);
+        finding.suggest(what);
+    });
 }
 
 /// A class that is marked, or the class of ISO 2857, against the one for the job.
@@ -331,12 +358,10 @@ fn metric_rank(mark: &ShankMark) -> Option<i32> {
 
 /// How much the smallest tap of a class is above the basic pitch diameter; None for a larger tap than the classes
 /// have, or one whose size has not been read.
-#[inline(never)]
 fn smallest_above(thread: &Thread, rank: i32) -> Result<Option<Length>, Error> {
-    match IsoTapClass::from_number(rank).map(|class| class.pitch_diameter_mm(thread)) {
-        Some(Ok((smallest, _))) => smallest.minus(thread.basic_pitch_diameter_mm()?).map(Some),
-        Some(Err(error)) if error.code() != Code::NotSourced => Err(error),
-        _ => Ok(None),
+    match IsoTapClass::from_number(rank).map(|class| class.smallest_above_mm(thread)) {
+        Some(Err(error)) if error.code() == Code::NotSourced => Ok(None),
+        above => above.transpose(),
     }
 }
 
