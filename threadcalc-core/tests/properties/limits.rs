@@ -117,15 +117,37 @@ fn assert_of_acme(thread: &Thread) -> Result<(), TestCaseError> {
     Ok(())
 }
 
-/// Screws of ISO 2903 leave the sizes of the profile at the crests and the deviation at the flanks.
+/// Screws of ISO 2903 leave the sizes of the profile at the crests and the deviation at the flanks, so that each goes
+/// into every hole.
 fn assert_of_trapezoidal(thread: &Thread) -> Result<(), TestCaseError> {
-    let Some(screw) = limits(thread, "7e") else { return Ok(()) };
+    const HOLES: [&str; 3] = ["7H", "8H", "9H"];
+    const SCREWS: [&str; 4] = ["7e", "8e", "8c", "9c"];
     let profile = thread.profile();
-    prop_assert_eq!(screw.major_mm.1, Some(thread.major_mm()));
     let high = |range: Range| range.1.unwrap().to_f64();
-    prop_assert!((high(screw.minor_mm) - profile.external_minor_mm).abs() < 1e-9, "{}", thread);
-    prop_assert!(high(screw.pitch_diameter_mm) < profile.pitch_diameter_mm, "{}", thread);
-    prop_assert!(width(screw.pitch_diameter_mm) < width(screw.minor_mm), "{}", thread);
+    for screw in SCREWS.map(|class| limits(thread, class)) {
+        // What is read of a size is read of every class.
+        let Some(screw) = screw else { return Ok(()) };
+        prop_assert_eq!(screw.major_mm.1, Some(thread.major_mm()));
+        prop_assert!((high(screw.minor_mm) - profile.external_minor_mm).abs() < 1e-9, "{}", thread);
+        prop_assert!(width(screw.pitch_diameter_mm) < width(screw.minor_mm), "{}", thread);
+    }
+    for hole in HOLES.map(|class| limits(thread, class).unwrap()) {
+        let low = |range: Range| range.0.unwrap().to_f64();
+        prop_assert!((low(hole.pitch_diameter_mm) - profile.pitch_diameter_mm).abs() < 1e-9, "{}", thread);
+        prop_assert!((low(hole.minor_mm) - profile.minor_mm).abs() < 1e-9, "{}", thread);
+        prop_assert!(hole.major_mm.0 > Some(thread.major_mm()), "{} the screw's crests clear the root", thread);
+        prop_assert_eq!([hole.major_mm.1, hole.minor_mm.1], [None; 2], "{}", thread);
+    }
+    assert_nested(thread, &HOLES)?;
+    assert_nested(thread, &["7e", "8e"])?;
+    assert_nested(thread, &["8c", "9c"])?;
+    for (internal, external) in HOLES.iter().flat_map(|hole| SCREWS.iter().map(move |screw| (hole, screw))) {
+        assert_goes_in(thread, internal, external)?;
+    }
+    // c leaves more room than e; the same grade is as wide in both.
+    let [e, c] = ["8e", "8c"].map(|class| limits(thread, class).unwrap());
+    prop_assert!(c.pitch_diameter_mm.1 < e.pitch_diameter_mm.1, "{}", thread);
+    prop_assert_eq!(width(c.pitch_diameter_mm), width(e.pitch_diameter_mm), "{}", thread);
     Ok(())
 }
 
@@ -197,7 +219,12 @@ fn confidence_says_what_was_read() {
         ("1-5 ACME-3G", Some(Side::Internal), Rule),
         ("3/8-12 ACME-2G", Some(Side::Internal), Memory),
         ("Tr10x2-7e", None, Confirmed),
-        ("Tr8x1.5-7e", None, Memory),
+        ("Tr8x1.5-7e", None, Rule),
+        ("Tr10x2-8e", None, Rule),
+        ("Tr40x7-8c", None, Rule),
+        ("Tr40x7-7H", None, Rule),
+        // The deviation e of pitches above 5 mm has not been read.
+        ("Tr40x7-7e", None, Memory),
         ("2-12 BUTT-2B", None, Rule),
         ("MJ6x1-4g6g", None, Rule),
         ("1/4-28 UNJF-3B", None, Rule),
@@ -212,14 +239,19 @@ fn confidence_says_what_was_read() {
 
 #[test]
 fn every_standard_thread_is_nested_and_goes_together() {
-    let mut sure = std::collections::BTreeMap::new();
+    let (mut sure, mut trapezoidal) = (std::collections::BTreeMap::new(), std::collections::BTreeMap::new());
     for thread in threadcalc_core::standard_threads(None, None) {
         assert_of_family(&thread).unwrap();
         if thread.form() == Form::Metric {
             let confidence = limits(&thread, "6H").map(|limits| limits.confidence.name());
             *sure.entry(confidence).or_insert(0) += 1;
         }
+        if thread.form() == Form::Trapezoidal {
+            *trapezoidal.entry(limits(&thread, "7H").is_some()).or_insert(0) += 1;
+        }
     }
+    // Tr22x8 and the sizes above 180 mm have no limits that were read.
+    assert_eq!(trapezoidal, [(false, 1 + 3 * 14), (true, 142)].into());
     // Every M thread of ISO 261 has 6H limits, nearly all of cells that something confirms.
     assert_eq!(sure.get(&None), None, "{sure:?}");
     let confirmed = sure[&Some(Confidence::Confirmed.name())];

@@ -125,7 +125,8 @@ fn minor_ends(thread: &Thread) -> (bool, bool) {
         Form::Npsm if external => (false, false),
         Form::UnifiedJ => (!external, false),
         _ if thread.is_wire_insert() => (true, false),
-        Form::Trapezoidal | Form::Acme | Form::Buttress | Form::PullButtress => (true, true),
+        Form::Trapezoidal => (true, external),
+        Form::Acme | Form::Buttress | Form::PullButtress => (true, true),
         _ => (!external, true),
     }
 }
