@@ -60,8 +60,8 @@ pub type Range = (Option<Length>, Option<Length>);
 /// diameter and crests.
 ///
 /// ACME has all six limits on both sides, Tr those of its screw. Not read, and `None` for that: the minor
-/// diameters of MJ and of the screw of UNJ; the largest minor diameter of the holes of UNJ and of wire inserts;
-/// the major diameter of a hole with a buttress thread.
+/// diameters of MJ and of the screw of UNJ; the largest minor diameter of the holes of UNJ, Tr and wire
+/// inserts; the major diameter of a hole with a buttress thread.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub struct Limits {
@@ -104,7 +104,7 @@ impl Thread {
     /// | M, MJ | all | 1 to 355 mm, pitches of 0.2 to 8 mm |
     /// | UN, UNR, UNJ | all | all |
     /// | wire insert in M, UN | 4H 5H 6H 4H5H, 2B 3B | as M, UN |
-    /// | Tr | 7e | over 5.6 to 45 mm, pitches of 1.5 to 5 mm, one start |
+    /// | Tr | 7e 8e 8c 9c, 7H 8H 9H | over 5.6 to 180 mm, pitches of 1.5 to 32 mm, one start |
     /// | ACME | 2G 3G 4G | 16 to 1 threads per inch, screws up to 4 3/4 in, one start |
     /// | buttress | 2, the hole | 1/2 to 24 in, 20 to 1 threads per inch, one start |
     /// | G, Rp, NPSC, NPSM | all | all; of NPSM what its table has |
@@ -136,7 +136,8 @@ impl Thread {
     /// # Source
     /// ISO 965-1:2013, tables, and its formulas outside them, with ISO 724; ASME B1.1-2003, formulas for
     /// limits of size, and its printed limits where they differ; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp);
-    /// ASME B1.20.1-1983, tables of NPSC and NPSM; ISO 2903:2016 (Tr); ASME B1.5-1997 (ACME), its
+    /// ASME B1.20.1-1983, tables of NPSC and NPSM; ISO 2903:2016 with GOST 24739-81 (Tr): read of 7e and 10c,
+    /// other grades by steps of R40, the deviation e of pitches above 5 mm from memory; ASME B1.5-1997 (ACME), its
     /// allowances from the table of the centralizing classes, in part from memory; ASME B1.9-1973 (buttress);
     /// ISO 5855-1:1999 (MJ); ASME B1.15-1995 and SAE AS8879D (UNJ); ASME B18.29.1-2010 and B18.29.2M-2005
     /// (wire inserts), the tolerance by the screw's size from memory.

@@ -372,10 +372,10 @@ class Thread:
     def limits(self) -> Limits:
         """The limits of size of the tolerance class, the standard's own rounded decimals.
 
-        Beside M, UN, G, Rp, NPSC and NPSM: MJ and UNJ, holes for wire inserts in M and UN, Tr 7e (over 5.6 to 45 mm,
-        pitches of 1.5 to 5 mm), ACME 2G 3G 4G of one start, holes with buttress threads of class 2. A limit
-        that has not been read is None: the minor diameters of MJ and of UNJ's screw, the largest of UNJ's
-        hole and of a wire insert's, the major diameter of a buttress hole.
+        Beside M, UN, G, Rp, NPSC and NPSM: MJ and UNJ, holes for wire inserts in M and UN, Tr (over 5.6 to 180 mm,
+        pitches of 1.5 to 32 mm, one start), ACME 2G 3G 4G of one start, holes with buttress threads of class 2. A limit
+        that has not been read is None: the minor diameters of MJ and of UNJ's screw, the largest of the
+        holes of UNJ, Tr and wire inserts, the major diameter of a buttress hole.
 
         Raises:
             ThreadcalcError: ``class-unset`` without a class, where the thread needs one (an
@@ -395,9 +395,9 @@ class Thread:
 
         Source: ISO 965-1:2013, tables, and its formulas outside them; ASME B1.1-2003, formulas, and
         its printed limits where they differ; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME
-        B1.20.1-1983, tables of NPSC and NPSM; ISO 2903:2016 (Tr); ASME B1.5-1997 (ACME); ASME B1.9-1973
-        (buttress); ISO 5855-1:1999 (MJ); ASME B1.15-1995 and SAE AS8879D (UNJ); ASME B18.29.1-2010 and
-        B18.29.2M-2005 (wire inserts).
+        B1.20.1-1983, tables of NPSC and NPSM; ISO 2903:2016 with GOST 24739-81 (Tr); ASME B1.5-1997
+        (ACME); ASME B1.9-1973 (buttress); ISO 5855-1:1999 (MJ); ASME B1.15-1995 and SAE AS8879D (UNJ);
+        ASME B18.29.1-2010 and B18.29.2M-2005 (wire inserts).
         """
     def limits_at(self, length_mm: _Exact) -> Limits:
         """The limits of size of the tolerance class where this much of a Unified thread engages.
