@@ -222,3 +222,25 @@ pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
         confidence: terms.confidence,
     })
 }
+
+#[cfg(test)]
+mod tests {
+    extern crate std;
+
+    use std::format;
+    use std::string::String;
+
+    use super::{PITCHES, STEPS};
+
+    #[test]
+    fn a_hint_names_the_pitches_of_its_step() {
+        for (place, step) in STEPS.iter().enumerate() {
+            let read = PITCHES.iter().filter(|row| row.pitch_diameter[place] != 0);
+            let named = read.map(|row| format!("{} ", f64::from(row.pitch_um) / 1000.0)).collect::<String>();
+            assert!(step.read.ends_with(&format!("pitches of {named}mm")), "{} {named}", step.read);
+        }
+        // A number that is none of R40 would have no place.
+        let places = PITCHES.iter().flat_map(|row| row.deviations.into_iter().chain([row.major]));
+        assert!(places.into_iter().all(|place| place != 0));
+    }
+}
