@@ -153,6 +153,7 @@ void reference_limits(void)
     csv_run("limits_metric", size_limits);
     csv_run("limits_unified", size_limits);
     csv_run("limits_acme", reference_sided_limits);
+    csv_run("limits_ba", reference_sided_limits);
     csv_run("limits_buttress", reference_sided_limits);
     csv_run("limits_j", reference_sided_limits);
     csv_run("limits_not_read", reference_sided_limits);

@@ -36,6 +36,10 @@ def limits_acme(row: Cells) -> dict[str, object]:
     return pipe_limits(row)
 
 
+def limits_ba(row: Cells) -> dict[str, object]:
+    return pipe_limits(row)
+
+
 def limits_buttress(row: Cells) -> dict[str, object]:
     return pipe_limits(row)
 
@@ -197,6 +201,7 @@ OPERATIONS = (
     holder_clearance,
     holder_travel,
     limits_acme,
+    limits_ba,
     limits_buttress,
     limits_j,
     limits_metric,

@@ -3,6 +3,7 @@
 use crate::error::Error;
 use crate::form::Form;
 use crate::length::{Length, Rounding};
+use crate::series::ba_depth;
 use crate::thread::Thread;
 
 /// √3 / 2: the height of the fundamental triangle of a 60° thread in pitches.
@@ -33,7 +34,7 @@ const BUTTRESS_TRIANGLE: f64 = 0.890_642_813_253_358_7;
 /// |---|---|---|---|---|
 /// | S | 0.866025 P | 0.649519 P | 0.96 P | 1.12 P |
 /// | BSW, BSF | 0.960491 P | 0.640327 P | 1.280654 P | 1.280654 P |
-/// | BA | 1.136337 P | 0.6 P | 1.2 P | 1.2 P |
+/// | BA | 1.136337 P | 0.6 P to 0.005 mm, h | 2 h | 2 h |
 /// | Tr | 1.866025 P | 0.5 P | P | P + 2 ac: ac 0.15 (P 1.5), 0.25 (2 to 5), 0.5 (6 to 12), 1 mm |
 /// | ACME | 1.933357 P | 0.5 P | P | P + 0.020 in, P + 0.010 in above 10 threads per inch |
 /// | stub ACME | 1.933357 P | 0.3 P | 0.6 P | 0.6 P + the same |
@@ -45,7 +46,8 @@ const BUTTRESS_TRIANGLE: f64 = 0.890_642_813_253_358_7;
 ///
 /// # Source
 /// ISO 68-1 and ISO 724; ISO 898-1 (As); ASME B1.1-2003 (UN, UNR and their stress area); ISO 5855-1:1999;
-/// ASME B1.15-1995; ISO 1501:2009 (from memory); BS 84; BS 93:2008; ISO 2901, ISO 2904:2020; ASME B1.5-1997;
+/// ASME B1.15-1995; SAE AS8879D; ISO 1501:2009 (from memory; D2 and D1: JIS B 0201-1973, which has the same); BS 84;
+/// BS 93 (its printed diameters of No. 0 to 16, by the same rounding beyond); ISO 2901, ISO 2904:2020; ASME B1.5-1997;
 /// ASME B1.8-1988; ASME B1.9-1973; ISO 228-1:2000; ISO 7-1:1994; ASME B1.20.1-1983. The stress area of MJ
 /// and UNJ is that of ISO 898-1 on their own root.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -105,7 +107,7 @@ impl Shape {
             Form::MetricJ | Form::UnifiedJ => Self::sixty(1.125, 4.0 / 3.0),
             Form::Miniature => Self::sixty(0.96 / TRIANGLE, 1.12 / TRIANGLE),
             Form::Whitworth => Self::even(WHITWORTH_TRIANGLE, WHITWORTH_DEPTH, 0.0, 27.5),
-            Form::Ba => Self::even(BA_TRIANGLE, 0.6, 0.0, 23.75),
+            Form::Ba => Self::even(BA_TRIANGLE, ba_depth(pitch).to_f64() / pitch.to_f64(), 0.0, 23.75),
             Form::Trapezoidal => Self::even(TRAPEZOIDAL_TRIANGLE, 0.5, 2.0 * crest_clearance(pitch).to_f64(), 15.0),
             Form::Acme => Self::even(ACME_TRIANGLE, 0.5, acme_clearance(pitch).to_f64(), 14.5),
             Form::StubAcme => Self::even(ACME_TRIANGLE, 0.3, acme_clearance(pitch).to_f64(), 14.5),
@@ -117,14 +119,15 @@ impl Shape {
 }
 
 /// The basic height of a straight thread on the diameter, D − D1, in pitches; pipe threads have their own.
-pub(crate) fn height_in_pitches(form: Form) -> f64 {
-    // The clearance of the roots, all that depends on the pitch, is no part of it.
-    let shape = Shape::of(form, Length::ONE);
+pub(crate) fn height_in_pitches(form: Form, pitch: Length) -> f64 {
+    // The clearance of the roots is no part of it.
+    let shape = Shape::of(form, pitch);
     shape.minor * shape.unit
 }
 
 /// What an error along the axis is on the pitch diameter, 2 H / P, to the thousandth: 1.732 at 60°.
 pub(crate) fn axial_on_pitch_diameter(form: Form) -> Length {
+    // No triangle depends on the pitch.
     let own = Shape::of(form, Length::ONE).triangle;
     let triangle = if form.is_whitworth_pipe() { WHITWORTH_TRIANGLE } else { own };
     Length::parts(libm::rint(2000.0 * triangle) as u32, 1000)

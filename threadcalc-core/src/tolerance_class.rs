@@ -23,7 +23,7 @@ impl ToleranceClass {
     /// # Source
     /// ISO 965-1:2013 (grades 3 to 9, positions e to h, G and H); ASME B1.1-2003 (1A to 3B); ISO 228-1:2000
     /// (A, B external); ASME B1.20.1 (NPSM 2A, 2B) and ASME B1.20.3 (NPTF 1, 2); ISO 2903, ISO 1501, ASME B1.5, B1.8,
-    /// B1.9, B1.15, BS 84, BS 93, from memory.
+    /// B1.9, B1.15, BS 84, from memory; BS 93: Machinery's Handbook 31 p. 2115.
     pub fn new(form: Form, text: &[u8]) -> Result<Self, Error> {
         let (text, engagement) =
             if form.has_engagement_groups() { split_engagement(text) } else { (text, EngagementGroup::Normal) };
@@ -110,7 +110,7 @@ const ACME_CLASSES: &str = "2G 3G 4G, centralizing 2C 3C 4C 5C 6C";
 const STUB_ACME_CLASSES: &str = "2G";
 const BUTTRESS_CLASSES: &str = "2 or 3; internal 2B 3B, external 2A 3A";
 const WHITWORTH_CLASSES: &str = "external close, medium, free; internal medium or normal, with the side said";
-const BA_CLASSES: &str = "external close, normal; internal normal, with the side said";
+const BA_CLASSES: &str = "external close, normal; internal normal, the one class of holes, with the side said";
 /// The classes of BS 84 and BS 93 are words; `medium` and `normal` of both sides do not say which.
 const WHITWORTH: [(&str, Option<Side>); 4] = [
     ("close", Some(Side::External)),

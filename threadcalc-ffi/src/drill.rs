@@ -87,9 +87,9 @@ pub(crate) fn basis_of(basis: threadcalc_basis) -> Result<Option<Basis>, Error> 
 
 /// The hole for a percent of thread, in mm: D - 1.299038 P x percent/100 on the basis 3H/4,
 /// D - 1.082532 P x percent/100 on 5H/8, D - 0.68 P x percent/100 for a form tap. The others
-/// have their own height: MJ and UNJ 0.974279 P, S 0.96 P, BSW, BSF, G and Rp 1.280655 P, BA and buttress
-/// 1.2 P, Tr and ACME P, stub ACME 0.6 P; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100. D is the hole's own,
-/// of a wire insert larger than the screw's.
+/// have their own height: MJ and UNJ 0.974279 P, S 0.96 P, BSW, BSF, G and Rp 1.280655 P, BA 1.2 P to 0.01 mm,
+/// buttress 1.2 P, Tr and ACME P, stub ACME 0.6 P; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100. D is the
+/// hole's own, of a wire insert larger than the screw's.
 ///
 /// percent is above 0 and up to 100. basis is required for a cut tap in M and UN, and an error for a form tap and
 /// for all other threads.

@@ -83,15 +83,16 @@ impl threadcalc_limits_t {
 ///
 /// Beside M, UN, G, Rp, NPSC and NPSM: MJ and UNJ (minor diameters not read but the smallest of UNJ's hole), holes for
 /// wire inserts in M and UN, Tr of one start over 5.6 to 180 mm (of both the hole's largest minor diameter not read),
-/// ACME 2G 3G 4G of one start, holes with buttress threads of class 2 (major diameter not read). A limit that has not
-/// been read is 0/0.
+/// ACME 2G 3G 4G of one start, holes with buttress threads of class 2 (major diameter not read), BA No. 0 to 16 (close
+/// bolts No. 0 to 10; normal: bolts, and all holes). A limit that has not been read is 0/0.
 ///
-/// Errors: class-unset (no class; or a class of both sides, such as 2G, without a side), not-sourced (the
+/// Errors: class-unset (no class; or a class of both sides, such as 2G, without a side), unknown-class (an external
+/// M class whose crest grade does not exist; close bolts from No. 11 BA), not-sourced (the
 /// standard's values have not been read; the hint says which have), does-not-apply (a taper thread is gauged by
 /// turns: see threadcalc_pipe, threadcalc_taper_depths), those of threadcalc_thread_write, structure-size.
 /// Source: ISO 965-1:2013; ASME B1.1-2003; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME B1.20.1-1983 (NPSC,
-/// NPSM); ISO 2903:2016 with GOST 24739-81; ASME B1.5-1997; ASME B1.9-1973; ISO 5855-1:1999; ASME B1.15-1995 and
-/// SAE AS8879D; ASME B18.29.1-2010 and B18.29.2M-2005. The structure says which.
+/// NPSM); ISO 2903:2016 with GOST 24739-81; ASME B1.5-1997; ASME B1.9-1973; BS 93; ISO 5855-1:1999; ASME B1.15-1995
+/// and SAE AS8879D; ASME B18.29.1-2010 and B18.29.2M-2005. The structure says which.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_limits(
     thread: *const threadcalc_thread_t,

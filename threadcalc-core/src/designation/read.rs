@@ -3,6 +3,7 @@
 use super::{inch, metric, pipe, unified};
 use crate::cursor::Cursor;
 use crate::error::{Code, Error, Field};
+use crate::form::Form;
 use crate::thread::{Hand, Thread};
 use crate::tolerance_class::ToleranceClass;
 
@@ -261,11 +262,12 @@ impl Said {
     }
 }
 
-/// Whether a class that is a word stands here: `close`, `medium`, `free`, `normal`.
+/// Whether a class that is a word stands here: `close`, `medium`, `free`, `normal`. Not all are classes of BA: the
+/// refusal says which are.
 fn at_class_word(cursor: &Cursor<'_>, thread: &Thread) -> bool {
     let length = cursor.rest().iter().take_while(|byte| byte.is_ascii_alphabetic()).count();
     let word = cursor.rest().get(..length).unwrap_or(&[]);
-    length > 2 && ToleranceClass::new(thread.form(), word).is_ok()
+    matches!(thread.form(), Form::Whitworth | Form::Ba) && ToleranceClass::new(Form::Whitworth, word).is_ok()
 }
 
 /// Whether one letter stands here, a times sign aside.

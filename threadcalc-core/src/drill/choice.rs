@@ -224,7 +224,7 @@ fn least_cut(thread: &Thread) -> Result<Option<Length>, Error> {
     if !thread.is_wire_insert() && (thread.form().is_pipe() || has_bases(thread.form())) {
         return Ok(None);
     }
-    let millionths = libm::rint(height_in_pitches(thread.form()) * 1e6) as i64;
+    let millionths = libm::rint(height_in_pitches(thread.form(), thread.pitch_mm()) * 1e6) as i64;
     let height = thread.pitch_mm().times(Length::new(millionths, 1_000_000)?)?;
     thread.major_mm().minus(height).map(Some)
 }

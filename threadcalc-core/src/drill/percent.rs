@@ -68,7 +68,7 @@ pub(super) fn full_height(thread: &Thread, tap: Tap, basis: Option<Basis>) -> Re
                 .hint_text("a form tap has its own 100 %, 0.68 P: give no basis"));
         }
         (Tap::Form, None) => formed(form)?,
-        (Tap::Cut, basis) => cut_height(form, basis)?,
+        (Tap::Cut, basis) => cut_height(thread, basis)?,
     };
     let major = major_of_hole(thread)?;
     Ok(FullHeight {
@@ -119,7 +119,8 @@ pub(super) fn formed(form: Form) -> Result<f64, Error> {
 }
 
 /// 100 % of a cut thread in pitches: two bases for M and UN, the form's own height for all others.
-fn cut_height(form: Form, basis: Option<Basis>) -> Result<f64, Error> {
+fn cut_height(thread: &Thread, basis: Option<Basis>) -> Result<f64, Error> {
+    let form = thread.form();
     match (form, basis) {
         _ if has_bases(form) => basis.map(Basis::pitches).ok_or_else(|| {
             Error::new(Code::Missing, Field::Basis).hint_text("3H/4 (1.299 P, inch charts) or 5H/8 (1.0825 P)")
@@ -130,8 +131,8 @@ fn cut_height(form: Form, basis: Option<Basis>) -> Result<f64, Error> {
             Err(Error::new(Code::NotSourced, Field::Form).hint_text("the height of dryseal threads has not been read"))
         }
         (form, None) if form.is_inch_pipe() => Ok(NATIONAL_PIPE_PITCHES),
-        (form, None) if form.is_whitworth_pipe() => Ok(height_in_pitches(Form::Whitworth)),
-        (form, None) => Ok(height_in_pitches(form)),
+        (form, None) if form.is_whitworth_pipe() => Ok(height_in_pitches(Form::Whitworth, thread.pitch_mm())),
+        (form, None) => Ok(height_in_pitches(form, thread.pitch_mm())),
     }
 }
 
@@ -167,7 +168,8 @@ fn major_of_hole(thread: &Thread) -> Result<Length, Error> {
 /// | MJ, UNJ | 0.974279 P |
 /// | S | 0.96 P |
 /// | BSW, BSF, G, Rp | 1.280655 P |
-/// | BA, buttress | 1.2 P |
+/// | BA | 1.2 P to 0.01 mm |
+/// | buttress | 1.2 P |
 /// | Tr, ACME | P |
 /// | stub ACME | 0.6 P |
 /// | NPSC, NPSM | 1.6 P, from E1 + 0.8 P |

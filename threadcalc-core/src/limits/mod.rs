@@ -8,6 +8,7 @@ mod asme_b1_1_printed;
 mod asme_b1_20_1;
 mod asme_b1_5;
 mod asme_b1_9;
+mod bs_93;
 mod iso_228_1;
 mod iso_2903;
 mod iso_965_1;
@@ -59,7 +60,7 @@ pub type Range = (Option<Length>, Option<Length>);
 /// that their standard's tables give: of NPSC pitch diameter and smallest minor diameter, of NPSM pitch
 /// diameter and crests.
 ///
-/// ACME has all six limits on both sides, Tr those of its screw. Not read, and `None` for that: the minor
+/// ACME has all six limits on both sides, Tr and BA those of their screws. Not read, and `None` for that: the minor
 /// diameters of MJ and of the screw of UNJ; the largest minor diameter of the holes of UNJ, Tr and wire
 /// inserts; the major diameter of a hole with a buttress thread.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -107,12 +108,13 @@ impl Thread {
     /// | Tr | 7e 8e 8c 9c, 7H 8H 9H | over 5.6 to 180 mm, pitches of 1.5 to 32 mm, one start |
     /// | ACME | 2G 3G 4G | 16 to 1 threads per inch, screws up to 4 3/4 in, one start |
     /// | buttress | 2, the hole | 1/2 to 24 in, 20 to 1 threads per inch, one start |
+    /// | BA | close; normal, the hole's one class | No. 0 to 16; close bolts No. 0 to 10 |
     /// | G, Rp, NPSC, NPSM | all | all; of NPSM what its table has |
     ///
     /// # Errors
     /// [`Code::ClassUnset`] without a class, where the thread needs one (an internal G, Rp and NPSC have
     /// none), and without a side, where the class is of both; [`Code::UnknownClass`] for an external M class whose
-    /// crest grade the standard does not have (3, 5, 7, 9); [`Code::NotSourced`] for all that is not in the table
+    /// crest grade the standard does not have (3, 5, 7, 9), and for close bolts from No. 11 BA; [`Code::NotSourced`] for all that is not in the table
     /// above, the hint says what is, and for UN pitches so fine that the rule leaves no tolerance;
     /// [`Code::DoesNotApply`] for taper threads, whose size is their depth: `gauge_tolerance_turns` of
     /// [`pipe`](Self::pipe), and [`taper_depths`](crate::taper_depths).
@@ -139,6 +141,7 @@ impl Thread {
     /// ASME B1.20.1-1983, tables of NPSC and NPSM; ISO 2903:2016 with GOST 24739-81 (Tr): read of 7e and 10c,
     /// other grades by steps of R40, the deviation e of pitches above 5 mm from memory; ASME B1.5-1997 (ACME), its
     /// allowances from the table of the centralizing classes, in part from memory; ASME B1.9-1973 (buttress);
+    /// BS 93 (BA), its formulas, not compared with printed limits;
     /// ISO 5855-1:1999 (MJ); ASME B1.15-1995 and SAE AS8879D (UNJ); ASME B18.29.1-2010 and B18.29.2M-2005
     /// (wire inserts), the tolerance by the screw's size from memory.
     pub fn limits(&self) -> Result<Limits, Error> {
@@ -163,6 +166,7 @@ impl Thread {
             Form::Trapezoidal => iso_2903::limits(self, class),
             Form::Acme => asme_b1_5::limits(self, class),
             Form::Buttress | Form::PullButtress => asme_b1_9::limits(self, class),
+            Form::Ba => bs_93::limits(self, class),
             _ => Err(not_read("the limits of this thread have not been read")),
         }
     }
@@ -224,15 +228,15 @@ impl Thread {
     /// | UN, NPSM | 2B |
     /// | UNJ | 3B |
     /// | BSW, BSF | medium |
-    /// | BA | normal |
+    /// | BA | normal, which all holes are: BS 93 has one class of nuts for close and normal bolts |
     /// | Tr | 7H |
     /// | ACME, stub ACME | 2G |
     /// | buttress | 2B |
     ///
     /// # Source
     /// ISO 965-1:2013 (recommended classes, medium, normal engagement); ASME B1.1-2003; from memory, as are those of
-    /// ISO 5855-2, ISO 1501:2009, ASME B1.15-1995, BS 84:2007, BS 93:2008, ISO 2903, ASME B1.5-1997, B1.8-1988 and
-    /// B1.9-1973.
+    /// ISO 5855-2, ISO 1501:2009, ASME B1.15-1995, BS 84:2007, ISO 2903, ASME B1.5-1997, B1.8-1988 and B1.9-1973;
+    /// BS 93: Machinery's Handbook 31 p. 2115.
     #[must_use]
     pub fn medium_internal_class(&self) -> &'static str {
         match self.form() {
@@ -311,7 +315,6 @@ const fn nothing_read(form: Form) -> Option<&'static str> {
         Form::Miniature => "of S no limits have been read; ASME B1.10M's UNM has another height",
         Form::StubAcme => "the limits of ASME B1.8 have not been read; the basic diameters are in the profile",
         Form::Whitworth => "the limits of BS 84 have not been read; the basic diameters are in the profile",
-        Form::Ba => "the limits of BS 93 have not been read; the basic diameters are in the profile",
         _ => return None,
     })
 }

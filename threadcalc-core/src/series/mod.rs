@@ -19,6 +19,7 @@ mod sizes;
 mod token;
 
 pub(crate) use asme_b1_20_1::{InchPipe, e4_inches};
+pub(crate) use bs_93::ba_depth;
 pub use by_size::{threads_near_diameter, threads_near_pitch};
 pub(crate) use iso_228_1::{MetricPipe, minor_tolerance, whitworth_height};
 pub(crate) use listed::{Listed, ba_number, ba_size, listed};

@@ -43,6 +43,11 @@ fn gives_buttress_limits() {
 }
 
 #[test]
+fn gives_ba_limits() {
+    Table::open("limits_ba").check(sided_limits);
+}
+
+#[test]
 fn refuses_limits_that_nobody_has_read() {
     Table::open("limits_not_read").check(sided_limits);
 }

@@ -373,14 +373,16 @@ class Thread:
         """The limits of size of the tolerance class, the standard's own rounded decimals.
 
         Beside M, UN, G, Rp, NPSC and NPSM: MJ and UNJ, holes for wire inserts in M and UN, Tr (over 5.6 to 180 mm,
-        pitches of 1.5 to 32 mm, one start), ACME 2G 3G 4G of one start, holes with buttress threads of class 2. A limit
-        that has not been read is None: the minor diameters of MJ and of UNJ's screw, the largest of the
-        holes of UNJ, Tr and wire inserts, the major diameter of a buttress hole.
+        pitches of 1.5 to 32 mm, one start), ACME 2G 3G 4G of one start, holes with buttress threads of class 2, BA
+        No. 0 to 16 (close bolts No. 0 to 10; normal: bolts, and all holes). A limit that has not been read is
+        None: the minor diameters of MJ and of UNJ's screw, the largest of the holes of UNJ, Tr and wire inserts,
+        the major diameter of a buttress hole.
 
         Raises:
             ThreadcalcError: ``class-unset`` without a class, where the thread needs one (an
                 internal G, Rp and NPSC have none), and without a side for a class of both, such as 2G;
-                ``unknown-class`` for an external M class whose crest grade does not exist;
+                ``unknown-class`` for an external M class whose crest grade does not exist, and for close
+                bolts from No. 11 BA;
                 ``not-sourced`` for what has not been read, with a hint at what has: M outside 1 to 355
                 mm and pitches of 0.2 to 8 mm, UN pitches too fine for the rule, NPSF and other families
                 and classes; ``does-not-apply`` for taper threads, which are gauged by turns:
@@ -396,8 +398,8 @@ class Thread:
         Source: ISO 965-1:2013, tables, and its formulas outside them; ASME B1.1-2003, formulas, and
         its printed limits where they differ; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME
         B1.20.1-1983, tables of NPSC and NPSM; ISO 2903:2016 with GOST 24739-81 (Tr); ASME B1.5-1997
-        (ACME); ASME B1.9-1973 (buttress); ISO 5855-1:1999 (MJ); ASME B1.15-1995 and SAE AS8879D (UNJ);
-        ASME B18.29.1-2010 and B18.29.2M-2005 (wire inserts).
+        (ACME); ASME B1.9-1973 (buttress); BS 93 (BA), its formulas; ISO 5855-1:1999 (MJ); ASME B1.15-1995 and
+        SAE AS8879D (UNJ); ASME B18.29.1-2010 and B18.29.2M-2005 (wire inserts).
         """
     def limits_at(self, length_mm: _Exact) -> Limits:
         """The limits of size of the tolerance class where this much of a Unified thread engages.
@@ -2685,9 +2687,9 @@ def drill_diameter(thread: Thread, percent: _Exact, *, tap: _Tap, basis: _Basis 
         thread: The thread.
         percent: Percent of thread, above 0 up to 100.
         tap: Cut: D - 1.299038 P x percent/100 on "3H/4", 1.082532 P on "5H/8". Form: 0.68 P. The others have their
-            own height: MJ and UNJ 0.974279 P, S 0.96 P, BSW, BSF, G and Rp 1.280655 P, BA and buttress 1.2 P, Tr
-            and ACME P, stub ACME 0.6 P; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100. D is the hole's own, of
-            a wire insert larger than the screw's.
+            own height: MJ and UNJ 0.974279 P, S 0.96 P, BSW, BSF, G and Rp 1.280655 P, BA 1.2 P to 0.01 mm,
+            buttress 1.2 P, Tr and ACME P, stub ACME 0.6 P; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100.
+            D is the hole's own, of a wire insert larger than the screw's.
         basis: What 100 % is: required for a cut tap in M and UN, an error for a form tap and for all others.
 
     Raises:
