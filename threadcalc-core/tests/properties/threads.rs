@@ -126,7 +126,7 @@ fn minor_ends(thread: &Thread) -> (bool, bool) {
         Form::UnifiedJ => (!external, false),
         _ if thread.is_wire_insert() => (true, false),
         Form::Trapezoidal => (true, external),
-        Form::Acme | Form::Buttress | Form::PullButtress => (true, true),
+        Form::Ba | Form::Acme | Form::Buttress | Form::PullButtress => (true, true),
         _ => (!external, true),
     }
 }
