@@ -38,10 +38,10 @@ pub unsafe extern "C" fn threadcalc_thread_read(
 }
 
 /// Reads a fit: M8x1.25-6H/6g, 1/4-20 UNC-2A/2B, Rp/R 1/2. Internal and external thread, whatever their
-/// order in the text.
+/// order in the text. A class of both sides, normal of BA, 2G of ACME, gets the side that the other leaves.
 ///
 /// Errors, with the byte: those of threadcalc_thread_read; missing for a text with one class only,
-/// contradiction for two classes of one side.
+/// contradiction for two classes of one side, and for two different ones that are of both sides (2G/3G).
 /// Source: ISO 965-1:2013 (designation of a fit); ISO 7-1:1994 (Rp/R, Rc/R); ASME B1.1-2003; from memory.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn threadcalc_read_fit(

@@ -8,11 +8,12 @@ use crate::thread::{Side, Thread};
 
 const EXAMPLES: &str = "a fit such as M8x1.25-6H/6g, 1/4-20 UNC-2A/2B or Rp/R 1/2";
 
-/// Reads a fit: the internal thread, then the external one, whatever their order in the text.
+/// Reads a fit: the internal thread, then the external one, whatever their order in the text. A class of both sides,
+/// normal of BA, 2G of ACME, gets the side that the other leaves.
 ///
 /// # Errors
 /// Those of [`Thread::read`]; [`Code::Missing`] for a text with one class only, [`Code::Contradiction`]
-/// for two classes of one side.
+/// for two classes of one side, and for two different ones that are of both sides (2G/3G of ACME).
 ///
 /// # Example
 /// ```
@@ -66,13 +67,21 @@ pub fn read_fit(text: &[u8]) -> Result<(Thread, Thread), Error> {
         return Err(missing.at_byte(slash));
     }
     let second = first.without_class().with_class(class).map_err(|error| error.at_byte(class_place))?;
-    match (first.side(), second.side()) {
-        (Some(Side::Internal), Some(Side::External)) => Ok((first, second)),
-        (Some(Side::External), Some(Side::Internal)) => Ok((second, first)),
-        _ => Err(Error::new(Code::Contradiction, Field::ToleranceClass)
+    one_of_each(first, second).ok_or(
+        Error::new(Code::Contradiction, Field::ToleranceClass)
             .at_byte(class_place)
-            .hint_text("one class of the hole and one of the screw, as in 6H/6g")),
-    }
+            .hint_text("one class of the hole and one of the screw, as in 6H/6g"),
+    )
+}
+
+/// The hole, then the screw. A class of both sides is that of the side left over; of two the same it makes no
+/// difference which.
+fn one_of_each(first: Thread, second: Thread) -> Option<(Thread, Thread)> {
+    let other = |side| if side == Side::Internal { Side::External } else { Side::Internal };
+    let same = first.tolerance_class() == second.tolerance_class();
+    let side = first.side().or(second.side().map(other)).or(same.then_some(Side::Internal))?;
+    let (first, second) = (first.with_side(side).ok()?, second.with_side(other(side)).ok()?);
+    Some(if side == Side::Internal { (first, second) } else { (second, first) })
 }
 
 /// Reads the text without the second class; offsets behind it are moved back to the whole text.

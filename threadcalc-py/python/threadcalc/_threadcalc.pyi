@@ -2317,12 +2317,15 @@ class Plan:
 def read_fit(text: str | bytes, /) -> tuple[Thread, Thread]:
     """Reads a fit: the internal thread, then the external one, whatever their order in the text.
 
+    A class of both sides, normal of BA, 2G of ACME, gets the side that the other leaves.
+
     Args:
         text: Two threads in one designation, str or bytes: ``M8x1.25-6H/6g``, ``Rp/R 1/2``.
 
     Raises:
         DesignationError: If it cannot be read; ``missing`` for a text with one class only,
-            ``contradiction`` for two classes of one side.
+            ``contradiction`` for two classes of one side, and for two different ones that are of both
+            sides (2G/3G).
 
     >>> internal, external = read_fit("M8x1.25-6H/6g-LH")
     >>> print(internal, external)
