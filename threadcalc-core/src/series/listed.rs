@@ -97,8 +97,13 @@ pub(crate) fn ba_size(number: i64) -> Option<Listed> {
 pub(crate) fn ba_number(diameter: Length, pitch: Length) -> Option<i64> {
     // Over a slice, whose places need no count that could overflow.
     let [table] = tables(Form::Ba) else { return None };
+    // No row is made a length: that would cost more than all else.
+    let is = |length: Length, um: u32| {
+        let (top, bottom) = (length.numerator().checked_mul(1000), length.denominator());
+        top.is_some() && top == i64::from(um).checked_mul(bottom)
+    };
     let place = table.rows.iter().position(|row| {
-        table.diameter(row) == diameter && row.pitches.first().is_some_and(|parts| table.pitch(*parts) == pitch)
+        is(diameter, row.diameter) && row.pitches.first().is_some_and(|parts| is(pitch, u32::from(*parts)))
     })?;
     i64::try_from(place).ok()
 }
