@@ -7666,9 +7666,9 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_drill_of_diameter(
 /**
  * The hole for a percent of thread, in mm: D - 1.299038 P x percent/100 on the basis 3H/4,
  * D - 1.082532 P x percent/100 on 5H/8, D - 0.68 P x percent/100 for a form tap. The others
- * have their own height: MJ and UNJ 0.974279 P, S 0.96 P, BSW, BSF, G and Rp 1.280655 P, BA and buttress
- * 1.2 P, Tr and ACME P, stub ACME 0.6 P; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100. D is the hole's own,
- * of a wire insert larger than the screw's.
+ * have their own height: MJ and UNJ 0.974279 P, S 0.96 P, BSW, BSF, G and Rp 1.280655 P, BA 1.2 P to 0.01 mm,
+ * buttress 1.2 P, Tr and ACME P, stub ACME 0.6 P; NPSC and NPSM: E1 + 0.8 P - 1.6 P x percent/100. D is the
+ * hole's own, of a wire insert larger than the screw's.
  *
  * percent is above 0 and up to 100. basis is required for a cut tap in M and UN, and an error for a form tap and
  * for all other threads.
@@ -8314,15 +8314,16 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_judge_drill(
  *
  * Beside M, UN, G, Rp, NPSC and NPSM: MJ and UNJ (minor diameters not read but the smallest of UNJ's hole), holes for
  * wire inserts in M and UN, Tr of one start over 5.6 to 180 mm (of both the hole's largest minor diameter not read),
- * ACME 2G 3G 4G of one start, holes with buttress threads of class 2 (major diameter not read). A limit that has not
- * been read is 0/0.
+ * ACME 2G 3G 4G of one start, holes with buttress threads of class 2 (major diameter not read), BA No. 0 to 16 (close
+ * bolts No. 0 to 10; normal: bolts, and all holes). A limit that has not been read is 0/0.
  *
- * Errors: class-unset (no class; or a class of both sides, such as 2G, without a side), not-sourced (the
+ * Errors: class-unset (no class; or a class of both sides, such as 2G, without a side), unknown-class (an external
+ * M class whose crest grade does not exist; close bolts from No. 11 BA), not-sourced (the
  * standard's values have not been read; the hint says which have), does-not-apply (a taper thread is gauged by
  * turns: see threadcalc_pipe, threadcalc_taper_depths), those of threadcalc_thread_write, structure-size.
  * Source: ISO 965-1:2013; ASME B1.1-2003; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp); ASME B1.20.1-1983 (NPSC,
- * NPSM); ISO 2903:2016 with GOST 24739-81; ASME B1.5-1997; ASME B1.9-1973; ISO 5855-1:1999; ASME B1.15-1995 and
- * SAE AS8879D; ASME B18.29.1-2010 and B18.29.2M-2005. The structure says which.
+ * NPSM); ISO 2903:2016 with GOST 24739-81; ASME B1.5-1997; ASME B1.9-1973; BS 93; ISO 5855-1:1999; ASME B1.15-1995
+ * and SAE AS8879D; ASME B18.29.1-2010 and B18.29.2M-2005. The structure says which.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_limits(
     const threadcalc_thread_t *thread,
@@ -9136,10 +9137,10 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_thread_read(
 
 /**
  * Reads a fit: M8x1.25-6H/6g, 1/4-20 UNC-2A/2B, Rp/R 1/2. Internal and external thread, whatever their
- * order in the text.
+ * order in the text. A class of both sides, normal of BA, 2G of ACME, gets the side that the other leaves.
  *
  * Errors, with the byte: those of threadcalc_thread_read; missing for a text with one class only,
- * contradiction for two classes of one side.
+ * contradiction for two classes of one side, and for two different ones that are of both sides (2G/3G).
  * Source: ISO 965-1:2013 (designation of a fit); ISO 7-1:1994 (Rp/R, Rc/R); ASME B1.1-2003; from memory.
  */
 THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_read_fit(
