@@ -47,6 +47,7 @@ enum Kind {
     Other,
 }
 
+#[inline(never)]
 fn kind(text: &[u8], place: usize) -> Option<Kind> {
     let next_is_digit = || place.checked_add(1).and_then(|next| text.get(next)).is_some_and(u8::is_ascii_digit);
     Some(match text.get(place)? {
@@ -162,6 +163,7 @@ fn is_written_out(piece: &[u8], thread: &Thread) -> bool {
 }
 
 /// Whether the one word that names a Whitworth thread is a W alone.
+#[inline(never)]
 pub(crate) fn is_bare_w(piece: &[u8]) -> bool {
     let mut words = piece.split(|byte| !byte.is_ascii_alphabetic()).filter(|word| !word.is_empty());
     words.next().is_some_and(|word| word.eq_ignore_ascii_case(b"W"))
@@ -273,6 +275,7 @@ fn with_class_word(text: &[u8], thread: Thread, end: usize) -> Callout {
 }
 
 /// The text without blanks and a dash or comma at its start.
+#[inline(never)]
 fn after_separators(text: &[u8]) -> &[u8] {
     let text = after_blanks(text);
     after_blanks(text.strip_prefix(b"-").or(text.strip_prefix(b",")).unwrap_or(text))

@@ -212,6 +212,7 @@ fn pitch_diameter_factor(thread: &Thread) -> Result<Length, Error> {
     Ok(Length::parts(*e4, 10_000))
 }
 
+#[inline(never)]
 fn grown_mm(thickness_um: Length, times: Length) -> Result<Length, Error> {
     thickness_um.times(times)?.over(Length::integer(1000))
 }

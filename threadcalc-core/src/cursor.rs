@@ -210,6 +210,7 @@ impl<'a> Cursor<'a> {
     }
 
     /// Whether an ASCII word stands here, whatever its case, not followed by a further letter.
+    #[inline(never)]
     pub(crate) fn is_at_word(&self, word: &[u8]) -> bool {
         let rest = self.rest();
         rest.len() >= word.len()

@@ -52,6 +52,7 @@ impl Decimal {
     ///
     /// # Errors
     /// [`Overflow`](crate::Code::Overflow) only for the one number that has no negative.
+    #[inline(never)]
     pub fn to_length(self) -> Result<Length, Error> {
         if self.units == i64::MIN {
             return Length::new(self.units, power_of_ten(self.decimals)?);

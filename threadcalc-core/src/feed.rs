@@ -88,16 +88,24 @@ pub fn programmed_speed(
             return Err(lowest_above_highest(lowest, highest));
         }
     }
+    held_speed(rpm, step, lowest, highest)?.ok_or_else(|| {
+        Error::new(Code::OutOfRange, Field::Rpm)
+            .got(rpm.to_f64())
+            .within(lowest.unwrap_or(step).to_f64(), highest.map_or(f64::NAN, Length::to_f64))
+            .hint_text("no programmable speed is left: speeds are rounded down to the step")
+    })
+}
+
+/// The same of values that are known to be right; None where no programmable speed is left.
+pub(crate) fn held_speed(
+    rpm: Ratio,
+    step: Ratio,
+    lowest: Option<Ratio>,
+    highest: Option<Ratio>,
+) -> Result<Option<Ratio>, Error> {
     let wanted = highest.map_or(rpm, |highest| rpm.min(highest));
     let held = wanted.down_to_multiple(step)?;
-    let least = lowest.unwrap_or(step);
-    if held < least || !held.is_positive() {
-        return Err(Error::new(Code::OutOfRange, Field::Rpm)
-            .got(rpm.to_f64())
-            .within(least.to_f64(), highest.map_or(f64::NAN, Length::to_f64))
-            .hint_text("no programmable speed is left: speeds are rounded down to the step"));
-    }
-    Ok(held)
+    Ok(Some(held).filter(|held| *held >= lowest.unwrap_or(step) && held.is_positive()))
 }
 
 fn lowest_above_highest(lowest: Ratio, highest: Ratio) -> Error {
@@ -116,6 +124,7 @@ pub struct Feed {
     mode: FeedMode,
     lead: Length,
     rpm: Option<Ratio>,
+    is_exact: bool,
 }
 
 /// The feed of a lead: `lead × rpm` per minute, or the lead itself per revolution.
@@ -161,17 +170,17 @@ pub fn feed(lead_mm: Length, rpm: Option<Ratio>, unit: Unit, mode: FeedMode, dec
         }
         (FeedMode::PerRevolution, None) => Length::ONE,
     };
-    let value = rounded(lead_mm, speed, unit, decimals)?;
+    let (value, is_exact) = rounded(lead_mm, speed, unit, decimals)?;
     if value.units() == 0 {
         return Err(Error::new(Code::FeedRoundsToZero, Field::Decimals)
             .got(f64::from(decimals))
             .hint_text("more decimals, or a higher speed"));
     }
-    Ok(Feed { word: feed_word(value), value, unit, mode, lead: lead_mm, rpm })
+    Ok(Feed { word: feed_word(value), value, unit, mode, lead: lead_mm, rpm, is_exact })
 }
 
-/// Lead × speed in the unit, rounded half to even.
-fn rounded(lead: Length, speed: Ratio, unit: Unit, decimals: u8) -> Result<Decimal, Error> {
+/// Lead × speed in the unit, rounded half to even, and whether it was so before.
+fn rounded(lead: Length, speed: Ratio, unit: Unit, decimals: u8) -> Result<(Decimal, bool), Error> {
     let power = power_of_ten(decimals)?;
     let (unit_top, unit_bottom) = unit.parts_of_mm();
     let top = product([lead.numerator(), speed.numerator(), power, unit_top]);
@@ -181,10 +190,12 @@ fn rounded(lead: Length, speed: Ratio, unit: Unit, decimals: u8) -> Result<Decim
         if let (Some(quotient), Some(rest)) = (top.checked_div(bottom), top.checked_rem(bottom)) {
             let twice = rest.cmp(&bottom.wrapping_sub(rest));
             let up = twice.is_gt() || (twice.is_eq() && quotient & 1 == 1);
-            return Decimal::new(quotient.saturating_add(i64::from(up)), decimals);
+            return Ok((Decimal::new(quotient.saturating_add(i64::from(up)), decimals)?, rest == 0));
         }
     }
-    lead.times(speed)?.over(unit.in_mm())?.round_to(decimals, Rounding::HalfEven)
+    let exact = lead.times(speed)?.over(unit.in_mm())?;
+    let value = exact.round_to(decimals, Rounding::HalfEven)?;
+    Ok((value, value.to_length()? == exact))
 }
 
 fn product(factors: [i64; 4]) -> Option<i64> {
@@ -264,25 +275,19 @@ impl Feed {
     /// # Errors
     /// [`Code::Overflow`] if the exact fraction does not fit in 64-bit parts.
     pub fn lead_error(&self) -> Result<Ratio, Error> {
+        if self.is_exact {
+            return Ok(Length::ZERO);
+        }
         if let Some((value, exact)) = self.word_and_exact() {
             // The usual case: both over the one denominator.
-            if value == exact {
-                return Ok(Length::ZERO);
-            }
             return Length::new(value.saturating_sub(exact), exact);
         }
         self.value()?.over(self.exact()?)?.minus(Length::ONE)
     }
 
     /// Whether the word is the feed before rounding.
-    ///
-    /// # Errors
-    /// Those of [`Feed::lead_error`].
-    pub(crate) fn is_exact(&self) -> Result<bool, Error> {
-        Ok(match self.word_and_exact() {
-            Some((value, exact)) => value == exact,
-            None => self.lead_error()? == Length::ZERO,
-        })
+    pub(crate) const fn is_exact(&self) -> bool {
+        self.is_exact
     }
 
     /// The word and the feed before rounding over one denominator, where both fit.

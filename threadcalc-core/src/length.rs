@@ -131,6 +131,7 @@ impl Length {
     }
 
     /// `units / (2^twos × 5^fives)`, at most 9 of each: a decimal needs no search for a common divisor.
+    #[inline(never)]
     pub(crate) fn decimal_parts(units: i64, twos: u32, fives: u32) -> Self {
         let shared = units.trailing_zeros().min(twos);
         let (mut numerator, mut fives) = (units.wrapping_shr(shared), fives);
@@ -145,6 +146,7 @@ impl Length {
     }
 
     /// A product over a product: nearly all fit 64 bits, where everything costs a fraction.
+    #[inline]
     fn from_products(top: (i64, i64), bottom: (i64, i64)) -> Result<Self, Error> {
         match (top.0.checked_mul(top.1), bottom.0.checked_mul(bottom.1)) {
             (Some(top), Some(bottom)) if bottom != 0 => Self::from_parts(top, bottom),
@@ -301,6 +303,7 @@ impl Length {
     ///
     /// # Errors
     /// [`Code::Overflow`] if it does not fit.
+    #[inline(never)]
     pub fn times(self, other: Self) -> Result<Self, Error> {
         if other == Self::ONE {
             return Ok(self);
@@ -308,13 +311,28 @@ impl Length {
         if self.numerator == 0 || other.numerator == 0 {
             return Ok(Self::ZERO);
         }
+        if other.denominator() == 1 {
+            return self.times_whole(other.numerator);
+        }
         Self::from_products((self.numerator, other.numerator), (self.denominator(), other.denominator()))
+    }
+
+    /// With a whole number only that and the denominator can have a common divisor, which is found fast: both are small.
+    fn times_whole(self, whole: i64) -> Result<Self, Error> {
+        let bottom = self.denominator();
+        let shared = gcd64(whole.unsigned_abs(), bottom.unsigned_abs()) as i64;
+        let (factor, bottom) = (whole.checked_div(shared), bottom.checked_div(shared));
+        match (factor.and_then(|factor| self.numerator.checked_mul(factor)), bottom) {
+            (Some(top), Some(bottom)) if top != i64::MIN => Ok(Self::of_parts(top, bottom)),
+            _ => Err(OVERFLOW),
+        }
     }
 
     /// Quotient.
     ///
     /// # Errors
     /// [`Code::OutOfRange`] if `other` is 0, [`Code::Overflow`] if the quotient does not fit.
+    #[inline(never)]
     pub fn over(self, other: Self) -> Result<Self, Error> {
         if other == Self::ONE {
             return Ok(self);
@@ -338,8 +356,13 @@ impl Length {
     ///
     /// # Errors
     /// [`Code::OutOfRange`] above 9 decimals, [`Code::Overflow`] if the digits do not fit.
+    #[inline(never)]
     pub fn round_to(self, decimals: u8, rounding: Rounding) -> Result<Decimal, Error> {
-        let top = wide(self.numerator, power_of_ten(decimals)?);
+        let power = power_of_ten(decimals)?;
+        if let Some(units) = self.whole().and_then(|whole| whole.checked_mul(power)) {
+            return Decimal::new(units, decimals);
+        }
+        let top = wide(self.numerator, power);
         let units = divide(top, i128::from(self.denominator()), rounding).ok_or(OVERFLOW)?;
         Decimal::new(i64::try_from(units).map_err(|_| OVERFLOW)?, decimals)
     }

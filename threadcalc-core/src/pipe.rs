@@ -92,11 +92,13 @@ fn inch(thread: &Thread, size: &series::InchPipe) -> Result<Pipe, Error> {
     let (outside, pitch) = (thread.major_mm(), thread.pitch_mm());
     let outside_in = outside.over(Length::INCH)?;
     let hand_tight = series::e4_inches(size.hand_tight_e4_in);
-    let below = outside_in.times(Length::parts(1, 20))?.plus(Length::parts(11, 10))?.times(pitch)?;
+    let below =
+        outside_in.times(const { Length::parts(1, 20) })?.plus(const { Length::parts(11, 10) })?.times(pitch)?;
     let small_end = outside.minus(below)?;
-    let effective = outside_in.times(Length::parts(4, 5))?.plus(Length::parts(34, 5))?.times(pitch)?;
+    let effective =
+        outside_in.times(const { Length::parts(4, 5) })?.plus(const { Length::parts(34, 5) })?.times(pitch)?;
     let dryseal = matches!(thread.form(), Form::Nptf | Form::Npsf);
-    let height = pitch.times(Length::parts(4, 5))?;
+    let height = pitch.times(const { Length::parts(4, 5) })?;
     let gauge_plane = small_end.plus(hand_tight.times(TAPER)?)?;
     let taper = thread.form().is_taper();
     let of_taper = |value: Length| taper.then_some(value);

@@ -103,6 +103,7 @@ fn sign(rest: &[u8]) -> (Sign, usize) {
 }
 
 /// Lone bytes above ASCII: Latin-1, and the quotes and dashes that Windows put into its gap.
+#[inline(never)]
 fn latin_sign(byte: u8) -> Sign {
     match byte {
         0xA0 => Sign::Byte(b' '),

@@ -125,22 +125,22 @@ pub(crate) fn height_in_pitches(form: Form, pitch: Length) -> f64 {
     shape.minor * shape.unit
 }
 
-/// What an error along the axis is on the pitch diameter, 2 H / P, to the thousandth: 1.732 at 60°.
-pub(crate) fn axial_on_pitch_diameter(form: Form) -> Length {
+/// What an error along the axis is on the pitch diameter, 2 H / P, in thousandths: 1732 at 60°.
+pub(crate) fn axial_on_pitch_diameter_e3(form: Form) -> u32 {
     // No triangle depends on the pitch.
     let own = Shape::of(form, Length::ONE).triangle;
     let triangle = if form.is_whitworth_pipe() { WHITWORTH_TRIANGLE } else { own };
-    Length::parts(libm::rint(2000.0 * triangle) as u32, 1000)
+    libm::rint(2000.0 * triangle) as u32
 }
 
 /// ac of ISO 2904: the clearance on the root of Tr, in millimetres.
 pub(crate) fn crest_clearance(pitch: Length) -> Length {
     if pitch < Length::integer(2) {
-        Length::parts(15, 100)
+        const { Length::parts(15, 100) }
     } else if pitch < Length::integer(6) {
-        Length::parts(1, 4)
+        const { Length::parts(1, 4) }
     } else if pitch < Length::integer(14) {
-        Length::parts(1, 2)
+        const { Length::parts(1, 2) }
     } else {
         Length::ONE
     }
@@ -148,7 +148,7 @@ pub(crate) fn crest_clearance(pitch: Length) -> Length {
 
 /// The clearance on the diameter of ACME's roots in 1/10000 in: 0.020 in, above 10 threads per inch 0.010 in.
 pub(crate) fn acme_clearance_e4_in(pitch: Length) -> u16 {
-    let tenth_of_an_inch = Length::parts(127, 50);
+    let tenth_of_an_inch = const { Length::parts(127, 50) };
     if pitch < tenth_of_an_inch { 100 } else { 200 }
 }
 

@@ -120,7 +120,8 @@ fn projection(thread: &Thread, request: &TaperDepthRequest) -> Result<(Length, O
     let missing = Error::new(Code::Missing, Field::Projection)
         .hint_text("measure how far the tap's small end projects through the ring gauge, in mm");
     let size = series::inch_pipe(thread).filter(|size| size.projection_e4_in > 0).ok_or(missing)?;
-    let tolerance = if size.sixteenths <= 12 { Length::parts(1, 16) } else { Length::parts(937, 10_000) };
+    let tolerance =
+        if size.sixteenths <= 12 { const { Length::parts(1, 16) } } else { const { Length::parts(937, 10_000) } };
     Ok((series::e4_inches(size.projection_e4_in), Some(tolerance.times(Length::INCH)?)))
 }
 

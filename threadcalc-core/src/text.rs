@@ -4,6 +4,12 @@ use core::fmt;
 
 use crate::length::{Decimal, Length, power_of_ten};
 
+/// One check for texts of every length.
+#[inline(never)]
+fn checked(bytes: &[u8]) -> &str {
+    core::str::from_utf8(bytes).unwrap_or("")
+}
+
 /// A short ASCII or UTF-8 text held inline; what does not fit is an error, never a silent cut.
 #[derive(Clone, Copy)]
 pub struct Text<const N: usize> {
@@ -21,7 +27,7 @@ impl<const N: usize> Text<N> {
     /// The text, whole.
     #[must_use]
     pub fn as_str(&self) -> &str {
-        self.bytes.get(..usize::from(self.length)).and_then(|bytes| core::str::from_utf8(bytes).ok()).unwrap_or("")
+        self.bytes.get(..usize::from(self.length)).map_or("", checked)
     }
 
     /// The bytes of the text with zeros behind them: a copy of fixed size.
@@ -112,7 +118,8 @@ impl<const N: usize> Default for Text<N> {
 
 impl<const N: usize> PartialEq for Text<N> {
     fn eq(&self, other: &Self) -> bool {
-        self.as_str() == other.as_str()
+        // Behind every text stand zeros.
+        self.length == other.length && self.bytes == other.bytes
     }
 }
 

@@ -104,6 +104,7 @@ impl Thread {
     ///
     /// # Errors
     /// [`Code::Contradiction`] if the form or the tolerance class belongs to the other side.
+    #[inline(never)]
     pub fn with_side(self, side: Side) -> Result<Self, Error> {
         let of_class = self.class.and_then(|class| class.side());
         let of_form = match self.form {
@@ -165,6 +166,7 @@ impl Thread {
     /// # Source
     /// ASME B18.29.1-2010 and B18.29.2M-2005: the major diameter is larger by 1.5 H, here to the standards'
     /// 0.001 mm and 0.0001 in; the formula from memory.
+    #[inline(never)]
     pub fn with_wire_insert(self) -> Result<Self, Error> {
         if !(matches!(self.form, Form::Unified | Form::UnifiedJ) || self.form.is_metric()) || self.starts > 1 {
             return Err(Error::new(Code::UnsupportedForm, Field::Form)

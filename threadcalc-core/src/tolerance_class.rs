@@ -92,6 +92,7 @@ impl ToleranceClass {
 }
 
 /// `7H-L`: the class, and the length of engagement behind it.
+#[inline(never)]
 fn split_engagement(text: &[u8]) -> (&[u8], EngagementGroup) {
     match text {
         [class @ .., b'-', b'S' | b's'] => (class, EngagementGroup::Short),
@@ -121,6 +122,7 @@ const WHITWORTH: [(&str, Option<Side>); 4] = [
 const BA: [(&str, Option<Side>); 2] = [("close", Some(Side::External)), ("normal", None)];
 
 /// A class that is a word, whatever its case.
+#[inline(never)]
 fn word_class(text: &[u8], words: &[(&'static str, Option<Side>)]) -> Option<(&'static str, Option<Side>)> {
     words.iter().copied().find(|(word, _)| text.eq_ignore_ascii_case(word.as_bytes()))
 }
@@ -131,6 +133,7 @@ const G_CLASSES: &str = "A or B for the external thread; the internal one has no
 const NPSM_CLASSES: &str = "internal 2B, external 2A";
 const NPTF_CLASSES: &str = "1 or 2";
 
+#[inline(never)]
 fn metric_class_side(text: &[u8]) -> Option<Side> {
     let part = |part: &[u8]| match part {
         [b'4'..=b'8', b'G' | b'H'] => Some(Side::Internal),
@@ -147,6 +150,7 @@ fn metric_class_side(text: &[u8]) -> Option<Side> {
     (part(crest) == Some(side) && crest_grade_exists).then_some(side)
 }
 
+#[inline(never)]
 fn unified_class_side(text: &[u8]) -> Option<Side> {
     match text {
         [b'1'..=b'3', b'A' | b'a'] => Some(Side::External),

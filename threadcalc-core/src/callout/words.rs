@@ -47,6 +47,7 @@ fn figures_go_on(text: &[u8]) -> bool {
 }
 
 /// Whether a word behind the first figures names a series.
+#[inline(never)]
 pub(crate) fn names_series(text: &[u8]) -> bool {
     let figures = text
         .iter()
@@ -62,6 +63,7 @@ pub(super) fn is_series_word(word: &[u8]) -> bool {
 }
 
 /// Letters at the start of a text, and the rest.
+#[inline(never)]
 pub(crate) fn leading_word(text: &[u8]) -> (&[u8], &[u8]) {
     let length = text.iter().take_while(|byte| byte.is_ascii_alphabetic()).count();
     text.split_at_checked(length).unwrap_or((text, &[]))
@@ -76,6 +78,7 @@ pub(crate) fn after_blanks(mut text: &[u8]) -> &[u8] {
 }
 
 /// Whether a word is in a list, whatever its case.
+#[inline(never)]
 pub(crate) fn is_one_of(word: &[u8], list: &[&[u8]]) -> bool {
     list.iter().any(|known| word.eq_ignore_ascii_case(known))
 }

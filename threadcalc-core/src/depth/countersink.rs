@@ -132,7 +132,7 @@ pub fn usual_countersink(thread: &Thread) -> Result<UsualCountersink, Error> {
     let nominal = thread.major_mm();
     Ok(UsualCountersink {
         least_mm: nominal,
-        most_mm: nominal.times(Length::parts(105, 100))?,
+        most_mm: nominal.times(const { Length::parts(105, 100) })?,
         angle_deg: Length::integer(120),
     })
 }

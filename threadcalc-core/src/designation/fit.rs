@@ -85,6 +85,7 @@ fn one_of_each(first: Thread, second: Thread) -> Option<(Thread, Thread)> {
 }
 
 /// Reads the text without the second class; offsets behind it are moved back to the whole text.
+#[inline(never)]
 fn read_joined(head: &[u8], tail: &[u8], tail_place: usize) -> Result<Thread, Error> {
     let mut joined = [0; LONGEST];
     let mut length = 0_usize;

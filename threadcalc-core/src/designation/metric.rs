@@ -97,6 +97,7 @@ pub(super) fn read(cursor: &mut Cursor<'_>, form: Form) -> Result<Thread, Error>
 }
 
 /// `P1.5` or `Ph3P1.5` without a times sign before it.
+#[inline(never)]
 fn at_pitch_letter(cursor: &mut Cursor<'_>) -> bool {
     let start = cursor.place();
     let letter = matches!(cursor.peek(), Some(b'P' | b'p'));

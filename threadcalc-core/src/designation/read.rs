@@ -51,6 +51,7 @@ pub(crate) fn read(text: &[u8]) -> Result<Thread, Error> {
 }
 
 /// `STI`, or `EG` before a metric size: the hole of a wire insert.
+#[inline(never)]
 fn take_insert_word(cursor: &mut Cursor<'_>) -> bool {
     matches!(cursor.peek(), Some(b'S' | b's' | b'E' | b'e')) && (cursor.take_word(b"STI") || cursor.take_word(b"EG"))
 }
@@ -99,6 +100,7 @@ pub(super) fn unreadable(cursor: &Cursor<'_>) -> Error {
 }
 
 /// Blanks and at most one dash between two parts; returns where the next part starts.
+#[inline(never)]
 pub(super) fn skip_separator(cursor: &mut Cursor<'_>) -> usize {
     cursor.skip_blanks();
     cursor.take_dash();

@@ -185,8 +185,9 @@ fn multi_start(cursor: &mut Cursor<'_>, pitch_in: Length, place: usize) -> Resul
     let pitch_in = unrounded_pitch(pitch_in)?;
     let exact_lead = pitch_in.times(Length::integer(starts))?;
     let off = exact_lead.minus(lead_in)?.magnitude();
-    let starts =
-        u8::try_from(starts).ok().filter(|_| (1..=MOST_STARTS).contains(&starts) && off <= Length::parts(1, 10_000));
+    let starts = u8::try_from(starts)
+        .ok()
+        .filter(|_| (1..=MOST_STARTS).contains(&starts) && off <= const { Length::parts(1, 10_000) });
     let starts = starts.ok_or(
         Error::new(Code::Contradiction, Field::Designation)
             .at_byte(lead_place)

@@ -71,6 +71,7 @@ impl UnifiedSize {
 }
 
 /// ASME B1.1: number sizes 0 to 12 are 0.060 in + 0.013 in × number.
+#[inline(never)]
 fn number_diameter(number: i64) -> Result<Length, Error> {
     let thousandths = number.checked_mul(13).and_then(|n| n.checked_add(60));
     match thousandths {
@@ -86,6 +87,7 @@ fn number_diameter(number: i64) -> Result<Length, Error> {
 ///
 /// The reading that a standard series lists wins; with neither listed, pitches of 24 threads per
 /// inch and finer belong to the number sizes, which have no coarser ones.
+#[inline(never)]
 pub(crate) fn is_number_size(number: i64, inches: Length, pitch: Length) -> bool {
     let listed = |diameter| series::place(Form::Unified, diameter, pitch).1;
     match number_diameter(number) {
@@ -189,7 +191,7 @@ fn with_decimal(cursor: &mut Cursor<'_>, size: UnifiedSize) -> Result<UnifiedSiz
     let agrees = |diameter: Option<Length>| {
         let inches = diameter.and_then(|diameter| diameter.over(Length::INCH).ok());
         let off = inches.and_then(|inches| inches.minus(decimal).ok()).map(Length::magnitude);
-        off.is_some_and(|off| off <= Length::parts(1, 2000))
+        off.is_some_and(|off| off <= const { Length::parts(1, 2000) })
     };
     match (size.readings(), &size) {
         ((number, _), UnifiedSize::Bare(bare) | UnifiedSize::Number(bare)) if agrees(number) => {

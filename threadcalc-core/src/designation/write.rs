@@ -24,7 +24,7 @@ enum UnifiedSize {
 fn unified_size(nominal: Length) -> Result<UnifiedSize, Error> {
     let inches = nominal.over(Length::INCH)?;
     // 0.060 + 0.013 n; No. 5 is also 1/8, and is named No. 5 by ASME B1.1.
-    let number = inches.minus(Length::parts(60, 1000))?.over(Length::parts(13, 1000))?;
+    let number = inches.minus(const { Length::parts(60, 1000) })?.over(const { Length::parts(13, 1000) })?;
     if let Some(number) = number.whole().filter(|number| (0..=12).contains(number)) {
         return Ok(UnifiedSize::Number(number));
     }
@@ -149,6 +149,7 @@ fn write_pipe(f: &mut fmt::Formatter<'_>, thread: &Thread) -> fmt::Result {
     write!(f, "-{per_inch} {symbol}")
 }
 
+#[inline(never)]
 fn write_pipe_size(out: &mut dyn fmt::Write, thread: &Thread) -> fmt::Result {
     let size = series::pipe_size(thread).ok_or(fmt::Error)?;
     let (whole, sixteenths) = size.inches();

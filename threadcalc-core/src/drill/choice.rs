@@ -209,11 +209,11 @@ fn cut_depth(form: Form) -> Result<Length, Error> {
             return Err(Error::new(Code::NotSourced, Field::Percent)
                 .hint_text("the drills of straight NPS threads have not been read: give a percent of 1.6 P"));
         }
-        Form::MetricJ | Form::UnifiedJ | Form::Ba => Length::parts(9, 10),
-        Form::Miniature => Length::parts(4, 5),
-        Form::Trapezoidal | Form::Acme => Length::parts(19, 20),
-        Form::StubAcme => Length::parts(57, 100),
-        Form::Buttress | Form::PullButtress => Length::parts(57, 50),
+        Form::MetricJ | Form::UnifiedJ | Form::Ba => const { Length::parts(9, 10) },
+        Form::Miniature => const { Length::parts(4, 5) },
+        Form::Trapezoidal | Form::Acme => const { Length::parts(19, 20) },
+        Form::StubAcme => const { Length::parts(57, 100) },
+        Form::Buttress | Form::PullButtress => const { Length::parts(57, 50) },
         _ => Length::ONE,
     })
 }

@@ -64,7 +64,7 @@ pub(super) fn judge_given(
         findings.push(straight_hole(thread, &hole)?);
     }
     let away = drill.diameter_mm().minus(hole.diameter)?;
-    if away.magnitude() > thread.pitch_mm().times(Length::parts(2, 5))? {
+    if away.magnitude() > thread.pitch_mm().times(const { Length::parts(2, 5) })? {
         // A hole more than a pitch away is another thread's.
         let severity = if away.magnitude() > thread.pitch_mm() { Severity::Error } else { Severity::Warning };
         findings.push(
@@ -109,7 +109,7 @@ fn hole(thread: &Thread, taper_reamer: bool) -> Result<Hole, Error> {
         });
     }
     // Dryseal threads share the pitch cone, and the drills of the table.
-    let height = thread.pitch_mm().times(Length::parts(4, 5))?;
+    let height = thread.pitch_mm().times(const { Length::parts(4, 5) })?;
     let small_end = pipe.pitch_diameter_small_end_mm.unwrap_or(Length::ZERO).minus(height)?;
     let wrench = thread.pitch_mm().times(Length::integer(3))?.times(TAPER)?;
     Ok(Hole {

@@ -366,6 +366,6 @@ pub fn re_entry_r(r_mm: Length, pitch_mm: Length, wanted_mm: Length) -> Result<R
         }
     }
     let apart = wanted_mm.minus(r_mm)?.over(pitch)?;
-    let pitches = apart.plus(Length::parts(1, 2))?.round_to(0, Rounding::Down)?.units();
+    let pitches = apart.plus(const { Length::parts(1, 2) })?.round_to(0, Rounding::Down)?.units();
     Ok(ReEntry { r_mm: r_mm.plus(pitch.times(Length::integer(pitches))?)?, pitches })
 }

@@ -99,7 +99,7 @@ impl Slot {
         let other = again.in_mm(system, field)?;
         let off = value.minus(other).map_or(Length::ONE, Length::magnitude);
         // Charts print a named drill to three decimals of an inch: up to half of the last is rounding.
-        let rounding = if first.named || again.named { Length::parts(127, 10_000) } else { Length::ZERO };
+        let rounding = if first.named || again.named { const { Length::parts(127, 10_000) } } else { Length::ZERO };
         if off > rounding {
             return Err(contradiction(field, again.at));
         }

@@ -3,6 +3,8 @@
 /// One division first where the numbers are this many bits apart: it takes the place of as many steps.
 const FAR_APART: u32 = 8;
 
+/// The greatest common divisor: once in the program, so that a number in the source is better a constant.
+#[inline(never)]
 pub(super) const fn gcd64(mut a: u64, mut b: u64) -> u64 {
     if a == 0 || b == 0 {
         return a | b;

@@ -42,6 +42,7 @@ impl Length {
 
     /// The nearest double, correctly rounded (ties to even), on every platform.
     #[must_use]
+    #[inline(never)]
     pub fn to_f64(self) -> f64 {
         let (top, bottom) = (self.numerator.unsigned_abs(), self.denominator().unsigned_abs());
         let magnitude =

@@ -40,6 +40,7 @@ impl serde::Serialize for Length {
 impl Length {
     /// The value as a decimal with the fewest decimals, if it has one of at most 9.
     #[must_use]
+    #[inline(never)]
     pub fn as_decimal(self) -> Option<Decimal> {
         // A power of ten is a multiple of 2^a 5^b as soon as it is the a-th and the b-th.
         let bottom = self.denominator();

@@ -24,6 +24,7 @@ const ROUNDED_DEPTH_E8: i128 = 119_078_493;
 /// The sizes that everything is made of.
 pub(super) struct Size {
     pub diameter_e4: i128,
+    pub diameter_e8: i128,
     pub pitch_e8: i128,
     /// P^(2/3) in 1e-12.
     pub pitch_power_e12: i128,
@@ -36,6 +37,7 @@ impl Size {
         let square_e36 = times(times(pitch_e8, pitch_e8)?, 100_000_000_000_000_000_000)?;
         Ok(Self {
             diameter_e4: inch_parts(thread.major_mm(), 10_000)?,
+            diameter_e8: inch_parts(thread.major_mm(), 100_000_000)?,
             pitch_e8,
             pitch_power_e12: cube_root(square_e36),
         })
@@ -44,19 +46,20 @@ impl Size {
     /// The length of engagement that the standard's tables are made for, in 1e-8 in: the diameter in the series
     /// with graded and with the coarsest pitches, nine pitches in the others.
     fn usual_engagement_e8(&self, thread: &Thread) -> Result<i128, Error> {
-        if is_for_a_diameter(thread) { inch_parts(thread.major_mm(), 100_000_000) } else { times(self.pitch_e8, 9) }
+        if is_for_a_diameter(thread) { Ok(self.diameter_e8) } else { times(self.pitch_e8, 9) }
     }
 
     /// T_d2 of class 2A, 0.0015 D^(1/3) + 0.0015 √LE + 0.015 P^(2/3), in 1e-16 in.
-    fn pitch_tolerance_e16(&self, thread: &Thread, engaged_e8: i128) -> Result<i128, Error> {
-        let diameter_e8 = inch_parts(thread.major_mm(), 100_000_000)?;
-        let of_diameter_e12 = cube_root(times(diameter_e8, 10_000_000_000_000_000_000_000_000_000)?);
+    #[inline(never)]
+    fn pitch_tolerance_e16(&self, engaged_e8: i128) -> Result<i128, Error> {
+        let of_diameter_e12 = cube_root(times(self.diameter_e8, 10_000_000_000_000_000_000_000_000_000)?);
         let of_length_e12 = square_root(times(engaged_e8, 10_000_000_000_000_000)?);
         let short_e16 = times(of_diameter_e12.checked_add(of_length_e12).ok_or(OVERFLOW)?, 15)?;
         short_e16.checked_add(times(self.pitch_power_e12, 150)?).ok_or(OVERFLOW)
     }
 
     /// A diameter in 1e-4 in less a depth in pitches, which is held to 6 places.
+    #[inline(never)]
     fn less_depth(&self, diameter_e4: i128, depth_e8: i128) -> Result<i128, Error> {
         less_e6(diameter_e4, divided(times(depth_e8, self.pitch_e8)?, 10_000_000_000)?)
     }
@@ -71,7 +74,7 @@ fn is_for_a_diameter(thread: &Thread) -> bool {
 fn is_usual(thread: &Thread, engaged_mm: Length) -> Result<(bool, bool), Error> {
     if is_for_a_diameter(thread) {
         let diameters = engaged_mm.over(thread.major_mm())?;
-        return Ok((diameters <= Length::parts(3, 2), diameters == Length::ONE));
+        return Ok((diameters <= const { Length::parts(3, 2) }, diameters == Length::ONE));
     }
     let pitches = engaged_mm.over(thread.pitch_mm())?;
     let holds = Length::integer(5) <= pitches && pitches <= Length::integer(15);
@@ -79,6 +82,7 @@ fn is_usual(thread: &Thread, engaged_mm: Length) -> Result<(bool, bool), Error> 
 }
 
 /// `diameter − tolerance`, with the tolerance in 1e-6 in, to 4 places.
+#[inline(never)]
 fn less_e6(diameter_e4: i128, tolerance_e6: i128) -> Result<i128, Error> {
     divided(times(diameter_e4, 100)?.checked_sub(tolerance_e6).ok_or(OVERFLOW)?, 100)
 }
@@ -98,7 +102,7 @@ fn class_factor(class: &str) -> i128 {
 #[inline(never)]
 pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
     let size = Size::of(thread)?;
-    let tolerance_2a_e16 = size.pitch_tolerance_e16(thread, size.usual_engagement_e8(thread)?)?;
+    let tolerance_2a_e16 = size.pitch_tolerance_e16(size.usual_engagement_e8(thread)?)?;
     of_class(Asked { thread, diameter_e4: size.diameter_e4, class, at_usual_length: true }, &size, tolerance_2a_e16)
 }
 
@@ -110,7 +114,7 @@ pub(super) fn limits_at(thread: &Thread, class: &str, engaged_mm: Length) -> Res
     }
     let (size, engaged_e8) = (Size::of(thread)?, inch_parts(engaged_mm, 100_000_000)?);
     let asked = Asked { thread, diameter_e4: size.diameter_e4, class, at_usual_length: false };
-    let found = of_class(asked, &size, size.pitch_tolerance_e16(thread, engaged_e8)?)?;
+    let found = of_class(asked, &size, size.pitch_tolerance_e16(engaged_e8)?)?;
     let source = if holds { AT_USUAL_LENGTH } else { AT_LENGTH };
     // That the allowance stays is from memory.
     let confidence = if matches!(class, "1A" | "2A") { Confidence::Memory } else { Confidence::Rule };
@@ -128,7 +132,7 @@ fn of_class(asked: Asked<'_>, size: &Size, tolerance_2a_e16: i128) -> Result<Lim
         "3A" => (0, SOURCE),
         _ if asked.at_usual_length => allowance(asked, tolerance_2a_e16)?,
         // GO does not change with the length.
-        _ => allowance(asked, size.pitch_tolerance_e16(asked.thread, size.usual_engagement_e8(asked.thread)?)?)?,
+        _ => allowance(asked, size.pitch_tolerance_e16(size.usual_engagement_e8(asked.thread)?)?)?,
     };
     external(asked, size, (allowance_e4, source), tolerance_e6)
 }
@@ -232,6 +236,7 @@ fn confidence(printed: Option<Printed>) -> Confidence {
 }
 
 /// The major diameter less a depth in 1e-8 pitches, in 1/10000 in.
+#[inline(never)]
 pub(super) fn diameter_less(thread: &Thread, depth_e8: i128) -> Result<i128, Error> {
     let size = Size::of(thread)?;
     size.less_depth(size.diameter_e4, depth_e8)

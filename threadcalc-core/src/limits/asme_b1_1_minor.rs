@@ -9,16 +9,16 @@ use crate::thread::Thread;
 pub(super) fn minor_tolerance(thread: &Thread, class: &str, size: &Size) -> Result<i128, Error> {
     if class == "3B" {
         // 0.23 P − 1.5 P² for 13 threads per inch and finer, 0.12 P for 12 and coarser.
-        let finer = thread.pitch_mm() <= Length::parts(127, 65);
+        let finer = thread.pitch_mm() <= const { Length::parts(127, 65) };
         let least = if finer { quarter_rule(size, 23, 150)? } else { times(size.pitch_e8, 1_200_000_000)? };
         return to_e4(sloped_rule(thread, size)?.max(least));
     }
     let flat = quarter_rule(size, 25, 40)?;
-    let below_a_quarter = thread.major_mm() < Length::parts(127, 20);
+    let below_a_quarter = thread.major_mm() < const { Length::parts(127, 20) };
     if below_a_quarter {
         return to_e4(sloped_rule(thread, size)?.max(flat));
     }
-    let coarser_than_four = thread.pitch_mm() > Length::parts(127, 20);
+    let coarser_than_four = thread.pitch_mm() > const { Length::parts(127, 20) };
     to_e4(if coarser_than_four { times(size.pitch_e8, 1_500_000_000)? } else { flat })
 }
 
@@ -74,6 +74,7 @@ pub(super) fn square_root(value: i128) -> i128 {
 
 /// The largest whole number whose power is not above `value`. The double only says where to begin to
 /// look; whole numbers decide.
+#[inline(never)]
 fn root_of(value: i128, near: f64, degree: u32) -> i128 {
     let (value, mut root) = (value.max(0).unsigned_abs(), near as u64);
     while root > 0 && is_power_above(root, degree, value) {

@@ -52,6 +52,7 @@ pub(super) struct Asked<'a> {
 }
 
 impl Asked<'_> {
+    #[inline(never)]
     fn among(self, cells: &[Cell]) -> Option<Printed> {
         let is_it = |cell: &&Cell| cell.0 == self.diameter_e4 && cell.2 == self.class && self.has_per_inch(cell.1);
         cells.iter().find(is_it).map(|cell| Printed { e4: cell.3, is_whole_row: cell.4 })

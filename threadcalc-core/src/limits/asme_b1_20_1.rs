@@ -60,6 +60,7 @@ const MECHANICAL: [Mechanical; 15] = [
 ];
 
 /// E1: the pitch diameter of NPT at the gauge plane, in inches, not rounded.
+#[inline(never)]
 fn gauge_plane_in(thread: &Thread) -> Result<Length, Error> {
     let none = Error::new(Code::NotSourced, Field::Diameter);
     thread.pipe()?.pitch_diameter_gauge_plane_mm.ok_or(none)?.over(Length::INCH)
@@ -69,6 +70,7 @@ fn to_places(inches: Length, places: u8) -> Result<Length, Error> {
     inches.round_to(places, Rounding::HalfEven)?.to_length()
 }
 
+#[inline(never)]
 fn in_mm(range_in: Range) -> Result<Range, Error> {
     let one = |inches: Option<Length>| inches.map(|inches| inches.times(Length::INCH)).transpose();
     Ok((one(range_in.0)?, one(range_in.1)?))
@@ -94,9 +96,9 @@ pub(super) fn basic_pitch_diameter(thread: &Thread) -> Result<Length, Error> {
 /// NPSC: one side, one class.
 pub(super) fn couplings(thread: &Thread) -> Result<Limits, Error> {
     let (basic, pitch) = (gauge_plane_in(thread)?, thread.pitch_mm().over(Length::INCH)?);
-    let off = pitch.times(Length::parts(3, 32))?;
+    let off = pitch.times(const { Length::parts(3, 32) })?;
     let (low, high) = (to_places(basic.minus(off)?, 4)?, to_places(basic.plus(off)?, 4)?);
-    let minor = to_places(low.minus(pitch.times(Length::parts(4, 5))?)?, 3)?;
+    let minor = to_places(low.minus(pitch.times(const { Length::parts(4, 5) })?)?, 3)?;
     limits(
         (None, None),
         (Some(low), Some(high)),
@@ -114,8 +116,8 @@ pub(super) fn free_fitting(thread: &Thread) -> Result<Limits, Error> {
     let row = MECHANICAL.iter().find(|row| Some(row.sixteenths) == sixteenths);
     let row = row.ok_or(Error::new(Code::NotSourced, Field::Diameter))?;
     let (basic, pitch) = (to_places(gauge_plane_in(thread)?, 4)?, thread.pitch_mm().over(Length::INCH)?);
-    let e4 = |count: u16| Length::parts(u32::from(count), 10_000);
-    let e3 = |count: u16| Length::parts(u32::from(count), 1_000);
+    let e4 = |count: u16| Length::decimal_parts(i64::from(count), 4, 4);
+    let e3 = |count: u16| Length::decimal_parts(i64::from(count), 3, 3);
     if side == Side::Internal {
         let minor = to_places(basic.minus(pitch.times(CREST_BELOW)?)?, 3)?;
         let pitch_diameter = (Some(basic), Some(basic.plus(e4(row.internal_e4))?));

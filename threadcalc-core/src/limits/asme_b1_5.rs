@@ -152,10 +152,12 @@ fn given(major_mm: Range, pitch_diameter_mm: Range, minor_mm: Range, confidence:
     })
 }
 
+#[inline(never)]
 fn upwards(from: i128, tolerance: i128) -> Result<Range, Error> {
     Ok((Some(inches(from)?), Some(inches(from.checked_add(tolerance).ok_or(OVERFLOW)?)?)))
 }
 
+#[inline(never)]
 fn downwards(from: i128, tolerance: i128) -> Result<Range, Error> {
     Ok((Some(inches(from.checked_sub(tolerance).ok_or(OVERFLOW)?)?), Some(inches(from)?)))
 }

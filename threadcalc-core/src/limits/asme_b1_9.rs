@@ -53,6 +53,7 @@ pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
 }
 
 /// Both ends of a diameter's range, added.
+#[inline(never)]
 fn sum_of_range(diameter: i128) -> Option<i128> {
     let [begin, ends @ ..] = RANGE_ENDS_E4;
     let mut begin = begin;

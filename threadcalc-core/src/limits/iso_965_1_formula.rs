@@ -21,6 +21,7 @@ pub(super) const R40: [u16; 40] = [
 ];
 
 /// The nearest number of the R40 series, to whole micrometres, from 10 to 10000 µm.
+#[inline(never)]
 pub(super) fn r40(um: f64) -> i64 {
     let mut decade = 0.1;
     while um >= 1000.0 * decade && decade < 10.0 {

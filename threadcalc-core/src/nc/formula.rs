@@ -188,7 +188,7 @@ fn whole(value: Length, rounding: Rounding) -> Result<Length, Unresolved> {
 
 /// To the nearest whole number, a half away from 0.
 fn round(value: Length) -> Result<Length, Unresolved> {
-    let raised = value.magnitude().plus(Length::parts(1, 2)).map_err(|_| Unresolved::Overflow)?;
+    let raised = value.magnitude().plus(const { Length::parts(1, 2) }).map_err(|_| Unresolved::Overflow)?;
     let magnitude = whole(raised, Rounding::Down)?;
     Ok(if value.is_negative() { magnitude.negative() } else { magnitude })
 }

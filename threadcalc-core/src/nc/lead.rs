@@ -11,7 +11,7 @@ use crate::feed::{FeedMode, Unit};
 use crate::finding::Severity;
 use crate::length::{Length, Rounding};
 use crate::motion::Holder;
-use crate::profile::axial_on_pitch_diameter;
+use crate::profile::axial_on_pitch_diameter_e3;
 use crate::thread::Thread;
 
 /// Beyond this no rounding explains an error.
@@ -285,12 +285,13 @@ fn level_in_depth(error: Length, thread: &Thread, at: &Tapping) -> Level {
         return Level::Fine;
     }
     let effect = at.depth_mm.filter(|depth| depth.is_positive()).and_then(|depth| {
-        let effect = off.times(depth).ok()?.times(axial_on_pitch_diameter(thread.form())).ok()?;
+        let effect =
+            off.times(depth).ok()?.times(Length::parts(axial_on_pitch_diameter_e3(thread.form()), 1000)).ok()?;
         effect.over(at.pitch_tolerance_mm(thread)?).ok()
     });
     match effect {
-        Some(effect) if effect >= Length::parts(1, 2) => Level::Error,
-        Some(effect) if effect >= Length::parts(1, 5) => Level::Warning,
+        Some(effect) if effect >= const { Length::parts(1, 2) } => Level::Error,
+        Some(effect) if effect >= const { Length::parts(1, 5) } => Level::Warning,
         _ => Level::Fine,
     }
 }

@@ -360,7 +360,7 @@ impl Judge {
             None => return,
         };
         let is_long = seconds >= Length::integer(20);
-        let is_short = dwell.is_positive() && seconds < Length::parts(5, 1000);
+        let is_short = dwell.is_positive() && seconds < const { Length::parts(5, 1000) };
         if is_long || is_short {
             let finding =
                 self.at_block(Id::DwellUnit).with(Key::DwellWord, dwell.to_f64()).with(Key::Seconds, seconds.to_f64());

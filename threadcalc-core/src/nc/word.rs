@@ -103,7 +103,7 @@ impl Word {
 pub fn code_tenths(value: Length) -> Option<u32> {
     let tenths = value.round_to(1, Rounding::HalfEven).ok()?;
     let off = value.minus(tenths.to_length().ok()?).ok()?.magnitude();
-    let is_near = off <= Length::parts(1, 10_000);
+    let is_near = off <= const { Length::parts(1, 10_000) };
     u32::try_from(tenths.units()).ok().filter(|tenths| is_near && *tenths <= 99_999)
 }
 

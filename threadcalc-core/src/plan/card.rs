@@ -1,8 +1,7 @@
 //! The card of S and F pairs: people on shift change S alone.
 
 use super::Job;
-use crate::error::Error;
-use crate::feed::{Feed, FeedMode, feed, nearest_exact_speeds, programmed_speed};
+use crate::feed::{Feed, FeedMode, feed, held_speed, nearest_exact_speeds};
 use crate::length::{Length, Ratio};
 
 /// A speed and the feed that belongs to it.
@@ -19,26 +18,26 @@ pub struct CardRow {
 }
 
 /// How many speeds a card shows.
-pub(super) const MOST_CARD_ROWS: usize = 6;
+pub(super) const MOST_CARD_ROWS: usize = 5;
 
 const HALF: Ratio = Length::parts(1, 2);
 const THREE_QUARTERS: Ratio = Length::parts(3, 4);
 
 /// The speeds of a card, slowest first.
-pub(super) type Speeds = [Option<Ratio>; 5];
+pub(super) type Speeds = [Option<Ratio>; MOST_CARD_ROWS];
 
 /// Half, three quarters and all of the speed, with the exact speeds nearest below and above; none per revolution.
 #[inline(never)]
 pub(super) fn speeds(planned: &Feed, rpm: Ratio, job: &Job) -> Speeds {
     if planned.mode() != FeedMode::PerMinute {
-        return [None; 5];
+        return [None; MOST_CARD_ROWS];
     }
     let (lead_mm, unit, decimals) = (planned.lead_mm(), planned.unit(), planned.decimals());
     let step = job.machine.speed_step.unwrap_or(Length::ONE);
     let (lowest, highest) = (job.machine.lowest_rpm, job.machine.highest_rpm);
     let (below, above) =
         nearest_exact_speeds(lead_mm, rpm, unit, decimals, step, lowest, highest).unwrap_or((None, None));
-    let slower = |part| programmed_speed(rpm.times(part).ok()?, step, lowest, highest).ok();
+    let slower = |part| held_speed(rpm.times(part).ok()?, step, lowest, highest).ok().flatten();
     let (half, three_quarters, below) = (slower(HALF), slower(THREE_QUARTERS), below.map(Length::integer));
     // All but these two stand in order by themselves: an exact speed is no less than half, which is rounded down.
     let (lower, upper) = if below < three_quarters { (below, three_quarters) } else { (three_quarters, below) };
@@ -47,25 +46,19 @@ pub(super) fn speeds(planned: &Feed, rpm: Ratio, job: &Job) -> Speeds {
 
 /// Every speed once, with its feed.
 #[inline(never)]
-pub(super) fn fill(
-    rows: &mut [Option<CardRow>; MOST_CARD_ROWS],
-    planned: &Feed,
-    rpm: Ratio,
-    speeds: &Speeds,
-) -> Result<(), Error> {
+pub(super) fn fill(rows: &mut [Option<CardRow>; MOST_CARD_ROWS], planned: &Feed, rpm: Ratio, speeds: &Speeds) {
     let mut last = None;
     for (row, speed) in rows.iter_mut().zip(speeds.iter().flatten()) {
         if last != Some(speed) {
             last = Some(speed);
-            fill_row(row, planned, rpm, *speed)?;
+            fill_row(row, planned, rpm, *speed);
         }
     }
-    Ok(())
 }
 
 /// The feed of a speed; a speed that no feed can be had for leaves its place empty.
 #[inline(never)]
-fn fill_row(row: &mut Option<CardRow>, planned: &Feed, rpm: Ratio, speed: Ratio) -> Result<(), Error> {
+fn fill_row(row: &mut Option<CardRow>, planned: &Feed, rpm: Ratio, speed: Ratio) {
     let is_planned = speed == rpm;
     let feed = match is_planned {
         true => *planned,
@@ -73,10 +66,9 @@ fn fill_row(row: &mut Option<CardRow>, planned: &Feed, rpm: Ratio, speed: Ratio)
             let (unit, decimals) = (planned.unit(), planned.decimals());
             match feed(planned.lead_mm(), Some(speed), unit, FeedMode::PerMinute, decimals) {
                 Ok(feed) => feed,
-                Err(_) => return Ok(()),
+                Err(_) => return,
             }
         }
     };
-    *row = Some(CardRow { rpm: speed, feed, exact: feed.is_exact()?, planned: is_planned });
-    Ok(())
+    *row = Some(CardRow { rpm: speed, feed, exact: feed.is_exact(), planned: is_planned });
 }

@@ -7,7 +7,7 @@ use crate::form::Form;
 use crate::length::{Length, Ratio};
 use crate::limits::Limits;
 use crate::motion::Holder;
-use crate::profile::axial_on_pitch_diameter;
+use crate::profile::axial_on_pitch_diameter_e3;
 use crate::thread::Thread;
 
 pub(super) fn dialect_unset() -> Finding {
@@ -64,10 +64,12 @@ pub(super) fn of_speed(
 /// Relative errors by holder: doubtful from here on; wrong from there on, too long and too short. Judgement of
 /// the trade: 0.1 % and 0.5 % where nothing gives; 1 %, 3 % and 6 % where the holder gives.
 const fn lead_limits(holder: Holder) -> (Length, Length, Length) {
-    match holder {
-        Holder::Rigid => (Length::parts(1, 1_000), Length::parts(5, 1_000), Length::parts(5, 1_000)),
-        Holder::TensionCompression | Holder::Floating => {
-            (Length::parts(1, 100), Length::parts(3, 100), Length::parts(6, 100))
+    const RIGID: [Length; 2] = [Length::parts(1, 1_000), Length::parts(5, 1_000)];
+    const GIVING: [Length; 3] = [Length::parts(1, 100), Length::parts(3, 100), Length::parts(6, 100)];
+    match (holder, RIGID, GIVING) {
+        (Holder::Rigid, [doubtful, wrong], _) => (doubtful, wrong, wrong),
+        (Holder::TensionCompression | Holder::Floating, _, [doubtful, too_long, too_short]) => {
+            (doubtful, too_long, too_short)
         }
     }
 }
@@ -95,7 +97,7 @@ pub(super) fn of_feed(
     });
     let share = match tolerance {
         Some(tolerance) if holder == Holder::Rigid => {
-            axial_error.magnitude().to_f64() * axial_on_pitch_diameter(form).to_f64() / tolerance
+            axial_error.magnitude().to_f64() * (f64::from(axial_on_pitch_diameter_e3(form)) / 1000.0) / tolerance
         }
         _ => 0.0,
     };

@@ -190,7 +190,7 @@ fn r_plane(
     let needed = least_clearance_mm(thread, filled.holder.unwrap_or(Holder::Rigid))?.max(of_machine);
     let (usual, step) = match unit {
         Unit::Mm => (Length::integer(5), Length::ONE),
-        Unit::Inch => (Length::parts(127, 25), Length::parts(127, 100)), // 0.2 and 0.05 in
+        Unit::Inch => (const { Length::parts(127, 25) }, const { Length::parts(127, 100) }), // 0.2 and 0.05 in
     };
     let enough = match needed > usual {
         true => needed.over(step)?.round_to(0, Rounding::Up)?.to_length()?.times(step)?,

@@ -135,7 +135,7 @@ fn of_drill(
     with_gauges(job, &mut parts)
 }
 
-/// Every step after the feed, with what is doubtful.
+/// Every step after the feed, with what is doubtful. What most jobs do not ask about is not even called.
 #[inline(never)]
 fn steps(parts: &mut Parts<'_>, job: &Job, given: &Given<'_>, mark: Option<&ShankMark>) -> Result<(), Error> {
     of_callout(parts, job, given);
@@ -143,11 +143,19 @@ fn steps(parts: &mut Parts<'_>, job: &Job, given: &Given<'_>, mark: Option<&Shan
     of_feed(parts, job)?;
     room::of_depth(parts, job)?;
     spindle::spindle(parts, job)?;
-    tapping::of_plated_hole(job, parts.drill, parts.limits.as_ref(), &mut parts.findings)?;
+    if job.coating_um.is_some() {
+        tapping::of_plated_hole(job, parts.drill, parts.limits.as_ref(), &mut parts.findings)?;
+    }
     tapping::of_tap(parts, job, mark, given.tap, given.hole)?;
-    hole::sunk(parts, job)?;
-    joint::of_screw(parts, job)?;
-    tapping::of_formed(parts, given.tap)?;
+    if job.countersink_mm.is_some() || job.countersink_angle_deg.is_some() {
+        hole::sunk(parts, job)?;
+    }
+    if job.screw.is_some() || job.part_shear_mpa.is_some() {
+        joint::of_screw(parts, job)?;
+    }
+    if given.tap == Tap::Form {
+        tapping::of_formed(parts)?;
+    }
     parts.notes.tell(parts.thread, &parts.filled, &mut parts.findings);
     Ok(())
 }

@@ -9,6 +9,7 @@ use crate::depth::{
 };
 use crate::error::{Code, Error, Field};
 use crate::finding::{Finding, FindingId, Findings, NumberKey, Severity};
+use crate::form::Form;
 use crate::length::Length;
 use crate::thread::Thread;
 
@@ -37,8 +38,12 @@ pub(super) fn of_depth(parts: &mut Parts<'_>, job: &Job) -> Result<(), Error> {
         }
         (_, None) => {}
     }
-    run_out(findings, thread, job, depths)?;
-    floor(findings, thread, job, depths);
+    if thread.form() == Form::Metric {
+        run_out(findings, thread, job, depths)?;
+    }
+    if let Some(thickness) = job.part_thickness_mm {
+        floor(findings, thread, job, depths, thickness);
+    }
     Ok(())
 }
 
@@ -79,8 +84,7 @@ fn thinner_than_gauge(thread: &Thread, job: &Job) -> Result<bool, Error> {
 
 /// What a blind hole leaves of the part behind it.
 #[inline(never)]
-fn floor(findings: &mut Findings<MOST_PLAN_FINDINGS>, thread: &Thread, job: &Job, depths: &Depths) {
-    let Some(thickness) = job.part_thickness_mm else { return };
+fn floor(findings: &mut Findings<MOST_PLAN_FINDINGS>, thread: &Thread, job: &Job, depths: &Depths, thickness: Length) {
     // A hole that is drilled already has its own end; the height of the drill's point is the same.
     let planned = depths.full_diameter_mm;
     let point = depths.drill_point_mm - planned.to_f64();

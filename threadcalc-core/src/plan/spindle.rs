@@ -128,7 +128,8 @@ pub(super) fn of_underfeed(underfeed: Ratio, holder: Holder, findings: &mut Find
 pub(super) fn spindle(parts: &mut Parts<'_>, job: &Job) -> Result<(), Error> {
     let Parts { thread, fed, holder, depths, findings, spindle, filled, .. } = parts;
     let (rpm, holder, r_plane_mm) = (fed.programmed_rpm, *holder, filled.r_plane_mm.unwrap_or(Length::ZERO));
-    if let Some(torque) = torque(thread, job, findings)? {
+    let is_force_known = job.cutting_force_n_mm2.is_some() || job.material.is_some();
+    if let Some(torque) = if is_force_known { torque(thread, job, findings)? } else { None } {
         spindle.gear = of_gears(job, &torque, rpm, findings)?;
         spindle.torque = Some(torque);
     }

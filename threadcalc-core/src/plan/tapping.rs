@@ -10,8 +10,8 @@ use crate::form::Form;
 use crate::length::Length;
 use crate::limits::Limits;
 use crate::tap::{
-    IsoTap, ShankMark, Suits, TapJob, TapLimit, h_limit_for_plating, iso_tap_class, judge_tap_in, read_shank_mark,
-    usual_tap_limit, usual_tap_limit_for_plating,
+    IsoTap, ShankMark, Suits, TapJob, TapKind, TapLimit, h_limit_for_plating, iso_tap_class, judge_tap_in,
+    read_shank_mark, usual_tap_limit, usual_tap_limit_for_plating,
 };
 use crate::thread::Thread;
 
@@ -30,7 +30,9 @@ pub(super) fn of_tap(
     tap: Tap,
     hole: Hole,
 ) -> Result<(), Error> {
-    of_kind(job, tap, hole, &mut parts.findings)?;
+    if let Some(kind) = job.tap_kind {
+        of_kind(kind, tap, hole, &mut parts.findings)?;
+    }
     let plating = crate::range::zero_or_more(job.coating_um.unwrap_or(Length::ZERO), Field::Coating, 1000)?;
     if let Some(mark) = mark {
         of_mark(parts.thread, job, mark, plating, hole, &mut parts.findings)?;
@@ -108,8 +110,7 @@ fn of_coating(error: Error) -> Error {
 }
 
 #[inline(never)]
-fn of_kind(job: &Job, tap: Tap, hole: Hole, findings: &mut Findings<MOST_PLAN_FINDINGS>) -> Result<(), Error> {
-    let Some(kind) = job.tap_kind else { return Ok(()) };
+fn of_kind(kind: TapKind, tap: Tap, hole: Hole, findings: &mut Findings<MOST_PLAN_FINDINGS>) -> Result<(), Error> {
     if kind.tap() != tap {
         return Err(Error::new(Code::Contradiction, Field::TapKind)
             .hint_text("form goes with tap form, the other kinds with tap cut"));
@@ -200,14 +201,14 @@ pub(super) fn of_plated_hole(
 /// # Source
 /// DIN 13-50, from memory; ISO 965-1 (7H).
 #[inline(never)]
-pub(super) fn of_formed(parts: &mut Parts<'_>, tap: Tap) -> Result<(), Error> {
-    parts.formed_minor_mm = formed_minor_mm(parts.thread, tap)?;
+pub(super) fn of_formed(parts: &mut Parts<'_>) -> Result<(), Error> {
+    parts.formed_minor_mm = formed_minor_mm(parts.thread)?;
     Ok(())
 }
 
-fn formed_minor_mm(thread: &Thread, tap: Tap) -> Result<Option<(Length, Length)>, Error> {
+fn formed_minor_mm(thread: &Thread) -> Result<Option<(Length, Length)>, Error> {
     let is_6h = || thread.tolerance_class().is_some_and(|class| class.as_str() == "6H");
-    if tap != Tap::Form || thread.form() != Form::Metric || thread.is_wire_insert() || !is_6h() {
+    if thread.form() != Form::Metric || thread.is_wire_insert() || !is_6h() {
         return Ok(None);
     }
     match thread.without_class().with_class(b"7H")?.limits() {

@@ -291,7 +291,7 @@ impl Plan {
         let sign = if percent.is_negative() { "" } else { "+" };
         page.item(", ", format_args!("error {sign}{percent} %"))?;
         let depth = self.depth();
-        if self.axial_error_mm.magnitude() < Length::parts(1, 10_000) {
+        if self.axial_error_mm.magnitude() < const { Length::parts(1, 10_000) } {
             return page.item(", ", format_args!("under 0.0001 mm in {} mm", Exactly(depth, 3)));
         }
         page.item(", ", format_args!("{} mm in {} mm", Signed(self.axial_error_mm, 4), Exactly(depth, 3)))

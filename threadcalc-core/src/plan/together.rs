@@ -36,7 +36,7 @@ fn with_words(
     let mut cycle = Cycle::default();
     write_words(job, parts, &mut cycle)?;
     let withheld = withheld(&parts.findings, &mut cycle);
-    with_card(job, parts, speeds, gauges, profile, &cycle, withheld)
+    Ok(with_card(job, parts, speeds, gauges, profile, &cycle, withheld))
 }
 
 /// The words, or the finding that says why there are none.
@@ -72,12 +72,12 @@ fn with_card(
     profile: &Profile,
     cycle: &Cycle,
     withheld: [Option<FindingId>; 4],
-) -> Result<Plan, Error> {
+) -> Plan {
     let mut card = [None; MOST_CARD_ROWS];
-    card::fill(&mut card, &parts.fed.feed, parts.fed.programmed_rpm, speeds)?;
+    card::fill(&mut card, &parts.fed.feed, parts.fed.programmed_rpm, speeds);
     let not_go = not_go_rule(parts.thread).ok();
     let Parts { drill, findings, spindle, taper, .. } = parts;
-    Ok(put_together(job, parts, drill, findings, spindle, taper, cycle, withheld, &card, gauges, profile, not_go))
+    put_together(job, parts, drill, findings, spindle, taper, cycle, withheld, &card, gauges, profile, not_go)
 }
 
 /// Every part copied once.

@@ -28,12 +28,12 @@ pub(crate) struct MetricPipe {
 impl MetricPipe {
     /// Turns that a gauge may stand off R, either way: 1 up to 2 in, 1 1/2 above.
     pub(crate) fn external_turns(&self) -> Length {
-        if self.is_small() { Length::ONE } else { Length::parts(3, 2) }
+        if self.is_small() { Length::ONE } else { const { Length::parts(3, 2) } }
     }
 
     /// Turns that a gauge may stand off Rc or Rp, either way: 1 1/4 up to 2 in, 1 1/2 above.
     pub(crate) fn internal_turns(&self) -> Length {
-        if self.is_small() { Length::parts(5, 4) } else { Length::parts(3, 2) }
+        if self.is_small() { const { Length::parts(5, 4) } } else { const { Length::parts(3, 2) } }
     }
 
     /// How far the diameters of Rp may be off, either way, in micrometres: the gauge's turns on 1:16.

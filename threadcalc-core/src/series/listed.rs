@@ -25,6 +25,7 @@ pub(super) struct Table {
 
 impl Table {
     /// Micrometres, or 64ths of an inch.
+    #[inline(never)]
     pub fn diameter(self, row: &Row) -> Length {
         // At most 24 in: far inside 32 bits.
         if self.is_inch {
@@ -35,6 +36,7 @@ impl Table {
     }
 
     /// Micrometres, or eighths of a thread per inch: 203.2 mm over them.
+    #[inline(never)]
     pub fn pitch(self, parts: u16) -> Length {
         let parts = u32::from(parts);
         if self.is_inch { Length::parts(1016, parts.saturating_mul(5)) } else { Length::parts(parts, 1000) }
@@ -77,15 +79,38 @@ pub(crate) struct Listed {
 }
 
 /// All of a form, in the order of its tables.
-pub(crate) fn listed(form: Form) -> impl Iterator<Item = Listed> + Clone {
-    tables(form).iter().copied().flat_map(|table| {
-        let pitches = move |row: &'static Row| {
-            let diameter = table.diameter(row);
-            let listed = move |pitch: &u16| Listed { diameter, pitch: table.pitch(*pitch), series: table.series };
-            row.pitches.iter().map(listed)
-        };
-        table.rows.iter().flat_map(pitches)
-    })
+pub(crate) fn listed(form: Form) -> ListedSizes {
+    ListedSizes { tables: tables(form), row: 0, pitch: 0 }
+}
+
+/// A place in the tables of a form.
+#[derive(Clone)]
+pub(crate) struct ListedSizes {
+    tables: &'static [Table],
+    row: usize,
+    pitch: usize,
+}
+
+impl Iterator for ListedSizes {
+    type Item = Listed;
+
+    // Once in the program, however it is searched.
+    #[inline(never)]
+    fn next(&mut self) -> Option<Listed> {
+        loop {
+            let (table, others) = self.tables.split_first()?;
+            let Some(row) = table.rows.get(self.row) else {
+                (self.tables, self.row, self.pitch) = (others, 0, 0);
+                continue;
+            };
+            let Some(parts) = row.pitches.get(self.pitch) else {
+                (self.row, self.pitch) = (self.row.saturating_add(1), 0);
+                continue;
+            };
+            self.pitch = self.pitch.saturating_add(1);
+            return Some(Listed { diameter: table.diameter(row), pitch: table.pitch(*parts), series: table.series });
+        }
+    }
 }
 
 /// The size of a number of BA, 0 to 25.

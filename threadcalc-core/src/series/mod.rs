@@ -107,7 +107,7 @@ fn metric_series(diameter: Length, pitch: Length) -> Option<Series> {
 
 /// ISO 5855-1:1999 takes the sizes of ISO 261 from 1.6 mm on, with pitches from 0.35 mm on (from memory).
 fn is_metric_j(diameter: Length, pitch: Length) -> bool {
-    diameter >= Length::parts(8, 5) && pitch >= Length::parts(7, 20)
+    diameter >= const { Length::parts(8, 5) } && pitch >= const { Length::parts(7, 20) }
 }
 
 fn unified_series(size: &UnifiedSize, pitch: Length) -> Option<Series> {
@@ -124,25 +124,26 @@ fn unified_series(size: &UnifiedSize, pitch: Length) -> Option<Series> {
 
 /// The pitch that a series has at a diameter.
 pub(crate) fn pitch_of(series: Series, diameter: Length) -> Option<Length> {
-    let graded = |tenths: u16| (tenths != 0).then(|| Length::new(254, i64::from(tenths)).ok()).flatten();
-    match series {
+    let tenths = match series {
         Series::Coarse => {
             let um = metric_size(diameter)?.coarse_um;
-            (um != 0).then(|| Length::parts(u32::from(um), 1000))
+            return (um != 0).then(|| Length::parts(u32::from(um), 1000));
         }
         Series::Fine | Series::Uns => None,
-        Series::Bsw | Series::Bsf => listed(Form::Whitworth)
-            .find(|row| row.series == Some(series) && row.diameter == diameter)
-            .map(|row| row.pitch),
-        Series::Unc => graded(unified_size(diameter)?.unc_tenths),
-        Series::Unf => graded(unified_size(diameter)?.unf_tenths),
-        Series::Unef => graded(unified_size(diameter)?.unef_tenths),
+        Series::Bsw | Series::Bsf => {
+            return listed(Form::Whitworth)
+                .find(|row| row.series == Some(series) && row.diameter == diameter)
+                .map(|row| row.pitch);
+        }
+        Series::Unc => Some(unified_size(diameter)?.unc_tenths),
+        Series::Unf => Some(unified_size(diameter)?.unf_tenths),
+        Series::Unef => Some(unified_size(diameter)?.unef_tenths),
         constant => {
             let (_, per_inch, bit) = CONSTANT_PITCH.iter().find(|(series, _, _)| *series == constant)?;
-            (unified_size(diameter)?.constant & bit != 0)
-                .then(|| Length::parts(254, u32::from(*per_inch).saturating_mul(10)))
+            (unified_size(diameter)?.constant & bit != 0).then(|| per_inch.saturating_mul(10))
         }
-    }
+    };
+    tenths.filter(|tenths| *tenths != 0).map(|tenths| Length::parts(254, u32::from(tenths)))
 }
 
 /// Whether ISO 262 selects this diameter and pitch for screws, bolts and nuts.

@@ -83,7 +83,7 @@ pub(crate) fn add_near(found: &mut NearThreads, thread: &Thread) {
         text: text_of_one_start(thread),
     };
     slips(found, &sought, false, MOST_SLIPS);
-    search(found, &sought, super::sizes(thread.form()));
+    search(found, &sought);
     if thread.form().is_unified() && !thread.is_wire_insert() {
         same_figures(found, thread);
     }
@@ -108,6 +108,7 @@ fn text_of_one_start(thread: &Thread) -> Text<21> {
 
 impl Sought {
     /// The listed thread, for a wire insert if this one is.
+    #[inline(never)]
     fn build(&self, (diameter, pitch): (Length, Length)) -> Option<Thread> {
         let thread = Thread::build(self.form, diameter, pitch, 1).ok()?;
         if self.is_wire_insert { thread.with_wire_insert().ok() } else { Some(thread) }
@@ -134,6 +135,7 @@ impl Sought {
 }
 
 /// The canonical text; empty if there is none.
+#[inline(never)]
 fn canonical(thread: &Thread) -> Text<21> {
     let mut text = Text::new();
     if write!(text, "{thread}").is_ok() { text } else { Text::new() }
@@ -214,13 +216,14 @@ fn next_slip(sought: &Sought, is_any: bool, last: Option<(Length, Length)>) -> O
     nearest
 }
 
+#[inline(never)]
 fn away(a: Length, b: Length) -> Length {
     a.minus(b).map_or(Length::integer(i64::MAX), Length::magnitude)
 }
 
 /// The pipe threads that are written with the same size and threads per inch.
 fn same_figures(found: &mut NearThreads, thread: &Thread) {
-    let sixteenth_mm = Length::parts(127, 80);
+    let sixteenth_mm = const { Length::parts(127, 80) };
     let size = thread.named_by().over(sixteenth_mm).ok().and_then(Length::whole);
     for form in [Form::Npt, Form::G] {
         let same = |pipe: &PipeSize| Some(i64::from(pipe.sixteenths)) == size && pipe.pitch == thread.pitch_mm();
@@ -229,16 +232,26 @@ fn same_figures(found: &mut NearThreads, thread: &Thread) {
     }
 }
 
-/// The two nearest of the same diameter, then the nearest below and above of the same pitch.
+/// The two nearest of the same diameter, then the nearest below and above of the same pitch: in one walk.
 #[inline(never)]
-fn search(found: &mut NearThreads, sought: &Sought, listed: impl Iterator<Item = (Length, Length)> + Clone) {
+fn search(found: &mut NearThreads, sought: &Sought) {
     let (diameter, pitch) = (sought.diameter, sought.pitch);
-    let same_diameter = listed.clone().filter(|(d, p)| *d == diameter && *p != pitch);
-    let first = same_diameter.clone().min_by_key(|(_, p)| away(*p, pitch));
-    let second = same_diameter.filter(|row| Some(*row) != first).min_by_key(|(_, p)| away(*p, pitch));
-    let same_pitch = listed.filter(|(d, p)| *p == pitch && *d != diameter);
-    let below = same_pitch.clone().filter(|(d, _)| *d < diameter).max_by_key(|(d, _)| *d);
-    let above = same_pitch.filter(|(d, _)| *d > diameter).min_by_key(|(d, _)| *d);
+    let [mut first, mut second, mut below, mut above] = [None::<(Length, Length)>; 4];
+    for row in super::sizes(sought.form) {
+        let (d, p) = row;
+        if d == diameter && p != pitch {
+            let is_nearer = |held: Option<(Length, Length)>| held.is_none_or(|(_, q)| away(p, pitch) < away(q, pitch));
+            if is_nearer(first) {
+                (first, second) = (Some(row), first);
+            } else if is_nearer(second) && first != Some(row) {
+                second = Some(row);
+            }
+        } else if p == pitch && d < diameter && below.is_none_or(|(held, _)| held <= d) {
+            below = Some(row);
+        } else if p == pitch && d > diameter && above.is_none_or(|(held, _)| d < held) {
+            above = Some(row);
+        }
+    }
     let reasons = [Near::SameDiameter, Near::SameDiameter, Near::SamePitch, Near::SamePitch];
     for (row, reason) in [first, second, below, above].into_iter().zip(reasons) {
         found.push(row.and_then(|row| sought.build(row)), reason);

@@ -18,6 +18,7 @@ pub(crate) struct PipeSize {
 }
 
 impl PipeSize {
+    #[inline(never)]
     fn inch(size: &InchPipe) -> Self {
         Self {
             sixteenths: size.sixteenths,
@@ -27,6 +28,7 @@ impl PipeSize {
         }
     }
 
+    #[inline(never)]
     fn metric(size: &MetricPipe) -> Self {
         Self {
             sixteenths: size.sixteenths,
@@ -70,12 +72,14 @@ pub(crate) fn pipe_sizes(form: Form) -> impl Iterator<Item = PipeSize> + Clone {
 }
 
 /// The row of a thread of ASME B1.20.
+#[inline(never)]
 pub(crate) fn inch_pipe(thread: &Thread) -> Option<&'static InchPipe> {
     let own = |size: &&InchPipe| inch_exists(thread.form(), size) && PipeSize::inch(size).major == thread.major_mm();
     asme_b1_20_1::SIZES.iter().find(own)
 }
 
 /// The row of a thread of ISO 228-1 or ISO 7-1.
+#[inline(never)]
 pub(crate) fn metric_pipe(thread: &Thread) -> Option<&'static MetricPipe> {
     let own =
         |size: &&MetricPipe| metric_exists(thread.form(), size) && PipeSize::metric(size).major == thread.major_mm();

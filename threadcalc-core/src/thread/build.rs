@@ -62,7 +62,7 @@ impl Thread {
         if !pitch.is_positive() || pitch.is_more_than(COARSEST, major) {
             return Err(Error::new(Code::OutOfRange, Field::Pitch)
                 .got(pitch.to_f64())
-                .within(0.0, major.times(Length::parts(5, 8))?.to_f64())
+                .within(0.0, major.times(const { Length::parts(5, 8) })?.to_f64())
                 .hint_text("the pitch in mm, above 0 and at most 5/8 of the diameter"));
         }
         for (value, field) in [(major, Field::Diameter), (pitch, Field::Pitch)] {
