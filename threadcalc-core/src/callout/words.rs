@@ -38,6 +38,7 @@ pub(crate) fn could_begin(text: &[u8]) -> bool {
 }
 
 /// Whether a dash or a word that can be a series follows the size.
+#[inline(never)]
 fn figures_go_on(text: &[u8]) -> bool {
     const LONGEST_SIZE: usize = 24;
     let is_size = |byte: &&u8| matches!(**byte, b'0'..=b'9' | b'.' | b',' | b'/' | b' ' | b'"' | b'\'');

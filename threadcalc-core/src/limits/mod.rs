@@ -144,6 +144,7 @@ impl Thread {
     /// BS 93 (BA), its formulas, not compared with printed limits;
     /// ISO 5855-1:1999 (MJ); ASME B1.15-1995 and SAE AS8879D (UNJ); ASME B18.29.1-2010 and B18.29.2M-2005
     /// (wire inserts), the tolerance by the screw's size from memory.
+    #[inline(never)]
     pub fn limits(&self) -> Result<Limits, Error> {
         if self.form().is_pipe() {
             return pipe_limits(self);
@@ -272,6 +273,7 @@ impl Thread {
     }
 
     /// The thread as a tapped hole: with its own internal class, or the medium one where the standard has one.
+    #[inline(never)]
     pub(crate) fn as_tapped(&self) -> Result<Self, Error> {
         if self.side() == Some(Side::Internal) && self.tolerance_class().is_some() {
             return Ok(*self);

@@ -42,13 +42,21 @@ impl NearThreads {
     }
 
     /// Adds a thread that is not among them yet.
+    #[inline(never)]
     fn push(&mut self, thread: Option<Thread>, reason: Near) {
         let text = thread.map_or(Text::new(), |thread| canonical(&thread));
-        if text.is_empty() || self.iter().any(|(held, _)| held == text.as_str()) {
+        if text.is_empty() {
             return;
         }
-        if let Some(free) = self.found.iter_mut().find(|slot| slot.is_none()) {
-            *free = Some((text, reason));
+        for slot in &mut self.found {
+            match slot {
+                Some((held, _)) if *held == text => return,
+                Some(_) => {}
+                None => {
+                    *slot = Some((text, reason));
+                    return;
+                }
+            }
         }
     }
 }
