@@ -60,7 +60,7 @@ pub struct TapDrillRequest<S = DrillSets> {
 ///
 /// A list is chosen from by the same rule. Without a percent none of it may lie outside the limits, nor for
 /// a form tap outside 50 to 100 % of 0.68 P; where no limits are known, not more than half a pitch from
-/// the rule's hole. The error then gives the nearest drill of the list and the range that would do.
+/// the rule's hole. The error then gives the nearest drill and the range that would do, as it does for sets.
 ///
 /// # Errors
 /// [`Code::Missing`] without a set, drill or basis, [`Code::NoDrill`], [`Code::Contradiction`] for a taper
@@ -158,22 +158,22 @@ pub(super) fn nearest_between(
     Ok(window.found(chosen))
 }
 
-/// No drill does: of a list the nearest is named, and the range that would do.
+/// No drill does: the nearest is named, and the range that would do.
 fn no_drill<D: PartialOrd + Copy>(
     stock: &Stock<'_>,
     window: &Window,
     away: impl Fn(i64) -> D,
     range: Option<(Length, Length)>,
 ) -> Error {
-    let Drills::Own(_) = stock.drills else {
-        return Error::new(Code::NoDrill, Field::DrillSets).hint_text("other sets, or a percent with its basis");
-    };
     let nearest = window.nearest(|_| true, away).map_or(f64::NAN, |spot| spot.drill().diameter_mm().to_f64());
     let (low, high) = range.map_or((f64::NAN, f64::NAN), |(low, high)| (low.to_f64(), high.to_f64()));
-    Error::new(Code::NoDrill, Field::DrillList)
-        .got(nearest)
-        .within(low, high)
-        .hint_text("that is the nearest of the list, in mm; a drill of this range would do")
+    let (field, hint) = match stock.drills {
+        Drills::Sets(_) => {
+            (Field::DrillSets, "that is the nearest of the sets, in mm: other sets, or a hole bored to this range")
+        }
+        Drills::Own(_) => (Field::DrillList, "that is the nearest of the list, in mm; a drill of this range would do"),
+    };
+    Error::new(Code::NoDrill, field).got(nearest).within(low, high).hint_text(hint)
 }
 
 fn nearest_by_rule(thread: &Thread, tap: Tap, stock: &Stock<'_>, limits: Option<&Limits>) -> Result<Found, Error> {
