@@ -46,3 +46,26 @@ fn a_plan_of_an_odd_pitch_has_a_text() {
         assert!(plan.to_string().starts_with("M10x999999999989/700000000001"));
     }
 }
+
+#[test]
+fn a_smallest_minor_diameter_is_shown_where_the_largest_has_not_been_read() {
+    let mut job = Job::default();
+    job.thread = Some(Thread::read(b"Tr20x4").expect("a thread"));
+    job.unit = Some(Unit::Mm);
+    job.mode = Some(FeedMode::PerMinute);
+    job.decimals = Some(3);
+    job.rpm = Some(Length::integer(200));
+    job.hole = Some(Hole::Blind);
+    job.full_thread_depth_mm = Some(Length::integer(12));
+    job.tap = Some(Tap::Cut);
+    job.dialect = Some(Dialect::rs274ngc());
+    let text = plan(&job).expect("a plan").to_string();
+    for line in [
+        "minor dia 16.000 mm (0.6299 in) or larger",
+        "plain pin 16.000 mm enters\n",
+        "only by its smallest minor diameter",
+    ] {
+        let flat = text.split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(flat.contains(line.trim_end()), "{line}\n{text}");
+    }
+}

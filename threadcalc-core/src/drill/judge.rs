@@ -274,7 +274,7 @@ pub(super) fn judging_limits(thread: &Thread, tap: Tap) -> Result<(Option<Limits
         Ok(limits) => {
             doubts.by_formula = limits.confidence == Confidence::Formula;
             if limits.minor_mm.1.is_none() && !thread.form().has_no_largest_minor() {
-                doubts.not_sourced = Some("the largest minor diameter of this hole has not been read");
+                doubts.not_sourced = Some("only by its smallest minor diameter: the largest has not been read");
             }
             Ok((Some(limits), doubts))
         }

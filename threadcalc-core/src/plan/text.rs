@@ -117,7 +117,7 @@ impl Plan {
         let decimals = limits.decimals;
         let ranges =
             [("pitch dia", limits.pitch_diameter_mm, decimals.max(4)), ("minor dia", limits.minor_mm, decimals)];
-        let known = ranges.into_iter().filter_map(|(what, (low, high), decimals)| Some((what, low?, high?, decimals)));
+        let known = ranges.into_iter().filter_map(|(what, (low, high), decimals)| Some((what, low?, high, decimals)));
         if known.clone().next().is_none() {
             return page.sentence(unknown);
         }
@@ -125,8 +125,11 @@ impl Plan {
             if place > 0 {
                 page.next_line()?;
             }
-            let range = Both { low, high: Some(high), first: limits.native_unit, decimals, both: true };
+            let range = Both { low, high, first: limits.native_unit, decimals, both: true };
             page.item("", format_args!("{what} {range}"))?;
+            if high.is_none() {
+                page.phrase(" ", "or larger")?;
+            }
         }
         if self.job.tap == Some(Tap::Form) {
             page.next_line()?;

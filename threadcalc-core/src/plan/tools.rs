@@ -220,16 +220,18 @@ impl Plan {
         let pin = |kind| self.gauges.iter().find(|gauge| gauge.kind == kind).and_then(|gauge| gauge.diameter_mm);
         // A formed minor diameter is not judged by the cut thread's limits.
         let pins = match self.job.tap {
-            Some(Tap::Form) => self.formed_minor_mm,
-            _ => pin(GaugeKind::PlainPlugGo).zip(pin(GaugeKind::PlainPlugNotGo)),
+            Some(Tap::Form) => self.formed_minor_mm.map(|(low, high)| (low, Some(high))),
+            _ => pin(GaugeKind::PlainPlugGo).map(|low| (low, pin(GaugeKind::PlainPlugNotGo))),
         };
         if let Some((low, high)) = pins {
             page.next_line()?;
             let (first, decimals) = self.limits.map_or((Unit::Mm, 3), |limits| (limits.native_unit, limits.decimals));
             // The other unit only where the machine has it.
             let pin = |low| Both { low, high: None, first, decimals, both: first != self.unit() };
-            page.item("", format_args!("plain pin {} enters,", pin(low)))?;
-            page.item(" ", format_args!("{} does not", pin(high)))?;
+            page.item("", format_args!("plain pin {} enters", pin(low)))?;
+            if let Some(high) = high {
+                page.item(", ", format_args!("{} does not", pin(high)))?;
+            }
             if self.job.tap == Some(Tap::Form) {
                 page.item(" ", format_args!("(formed: as 7H, DIN 13-50)"))?;
             }
