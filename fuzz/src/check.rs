@@ -74,6 +74,9 @@ fn reads_back(thread: &Thread) {
     let text = thread.to_string();
     assert!(!text.is_empty() && text.is_ascii(), "{text}");
     let read = Thread::read(text.as_bytes()).unwrap_or_else(|error| panic!("{text}: {error}"));
+    // Of a fit a thread has a side that no text of its own tells: 1 of NPTF, 2G of ACME, normal of BA.
+    let read = thread.side().map_or(Ok(read), |side| read.with_side(side));
+    let read = read.unwrap_or_else(|error| panic!("{text}: {error}"));
     assert_eq!(read, *thread, "{text}");
     assert_eq!(hash(&read), hash(thread), "{text}");
     assert_eq!((read.series(), read.to_string()), (thread.series(), text));

@@ -9,7 +9,8 @@ use core::num::NonZeroI64;
 
 pub use crate::decimal::Decimal;
 use crate::error::{Code, Error, Field};
-use divisor::{Factor, gcd64, gcd128, rounded_quotient};
+pub(crate) use divisor::divide;
+use divisor::{Factor, gcd64, gcd128};
 pub(crate) use text::str_from;
 
 /// An exact rational number: a length in millimetres, unless a name says otherwise.
@@ -382,21 +383,6 @@ impl Length {
         let steps = self.over(step)?.round_to(0, Rounding::Down)?;
         steps.to_length()?.times(step)
     }
-}
-
-/// `top / bottom` for whole numbers, `bottom` positive, rounded; `None` if `bottom` is 0.
-#[inline]
-pub(crate) fn divide(top: i128, bottom: i128, rounding: Rounding) -> Option<i128> {
-    // Nearly every quotient fits 64 bits, where a division costs a fraction.
-    match (i64::try_from(top), i64::try_from(bottom)) {
-        (Ok(top), Ok(bottom)) => rounded_quotient!(top, bottom, rounding).map(i128::from),
-        _ => divide_wide(top, bottom, rounding),
-    }
-}
-
-#[inline(never)]
-fn divide_wide(top: i128, bottom: i128, rounding: Rounding) -> Option<i128> {
-    rounded_quotient!(top, bottom, rounding)
 }
 
 impl Length {

@@ -27,7 +27,11 @@ impl<const N: usize> Text<N> {
     /// The text, whole.
     #[must_use]
     pub fn as_str(&self) -> &str {
-        self.bytes.get(..usize::from(self.length)).map_or("", checked)
+        checked(self.written())
+    }
+
+    fn written(&self) -> &[u8] {
+        self.bytes.get(..usize::from(self.length)).unwrap_or(&[])
     }
 
     /// The bytes of the text with zeros behind them: a copy of fixed size.
@@ -118,8 +122,9 @@ impl<const N: usize> Default for Text<N> {
 
 impl<const N: usize> PartialEq for Text<N> {
     fn eq(&self, other: &Self) -> bool {
-        // Behind every text stand zeros.
-        self.length == other.length && self.bytes == other.bytes
+        // As bytes: nothing has to be checked. Of the whole arrays a compiler would compare before it knows that
+        // there is a text.
+        self.written() == other.written()
     }
 }
 

@@ -1,5 +1,9 @@
 //! The greatest common divisor, and divisions that are cheap.
 
+use core::cmp::Ordering;
+
+use super::Rounding;
+
 /// One division first where the numbers are this many bits apart: it takes the place of as many steps.
 const FAR_APART: u32 = 8;
 
@@ -101,4 +105,17 @@ macro_rules! rounded_quotient {
         }
     }};
 }
-pub(super) use rounded_quotient;
+/// `top / bottom` for whole numbers, `bottom` positive, rounded; `None` if `bottom` is 0.
+#[inline]
+pub(crate) fn divide(top: i128, bottom: i128, rounding: Rounding) -> Option<i128> {
+    // Nearly every quotient fits 64 bits, where a division costs a fraction.
+    match (i64::try_from(top), i64::try_from(bottom)) {
+        (Ok(top), Ok(bottom)) => rounded_quotient!(top, bottom, rounding).map(i128::from),
+        _ => divide_wide(top, bottom, rounding),
+    }
+}
+
+#[inline(never)]
+fn divide_wide(top: i128, bottom: i128, rounding: Rounding) -> Option<i128> {
+    rounded_quotient!(top, bottom, rounding)
+}

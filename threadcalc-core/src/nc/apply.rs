@@ -274,6 +274,7 @@ fn ten_to(exponent: u8) -> Option<Length> {
     power_of_ten(exponent).map(Length::integer)
 }
 
+#[inline(never)]
 fn whole(said: Option<Said>) -> Option<i64> {
     said.and_then(|said| said.value).and_then(Length::whole)
 }

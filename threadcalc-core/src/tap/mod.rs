@@ -3,6 +3,7 @@
 mod chamfer;
 mod class;
 mod judge;
+mod judge_size;
 mod limit;
 mod mark;
 mod usual_limit;
