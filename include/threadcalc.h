@@ -8314,8 +8314,9 @@ THREADCALC_API threadcalc_status THREADCALC_CALL threadcalc_judge_drill(
  *
  * Beside M, UN, G, Rp, NPSC and NPSM: MJ and UNJ (minor diameters not read but the smallest of UNJ's hole), holes for
  * wire inserts in M and UN, Tr of one start over 5.6 to 180 mm (of both the hole's largest minor diameter not read),
- * ACME 2G 3G 4G of one start, holes with buttress threads of class 2 (major diameter not read), BA No. 0 to 16 (close
- * bolts No. 0 to 10; normal: bolts, and all holes). A limit that has not been read is 0/0.
+ * ACME 2G 3G 4G and stub ACME 2G (the far limits of its roots not read) of one start, holes with buttress threads of
+ * class 2 (major diameter not read), BA No. 0 to 16 (close bolts No. 0 to 10; normal: bolts, and all holes). A limit
+ * that has not been read is 0/0.
  *
  * Errors: class-unset (no class; or a class of both sides, such as 2G, without a side), unknown-class (an external
  * M class whose crest grade does not exist; close bolts from No. 11 BA), not-sourced (the

@@ -1,5 +1,5 @@
 //! ASME B1.5-1997 limits of size of general purpose ACME threads, 2G, 3G and 4G, by the standard's rule in whole
-//! numbers.
+//! numbers; and those of stub ACME threads, ASME B1.8-1988, whose fit is that of 2G on a height of their own.
 //!
 //! Every term is rounded to 4 places of an inch by itself, ties to the even digit, and only then added: that gives
 //! each of the 35 printed limits of the seven preferred sizes that were read.
@@ -9,6 +9,7 @@ use super::asme_b1_1_minor::{divided, inch_parts, square_root, times};
 use super::{Confidence, Limits, Range, side_of};
 use crate::Unit;
 use crate::error::{Code, Error, Field};
+use crate::form::Form;
 use crate::length::Length;
 use crate::profile::acme_clearance_e4_in;
 use crate::thread::{Side, Thread};
@@ -59,8 +60,12 @@ impl Terms {
     fn of(thread: &Thread, class: &Class) -> Result<Self, Error> {
         let diameter = inch_parts(thread.major_mm(), 10_000)?;
         let (diameter_e8, pitch_e8) = (times(diameter, 10_000)?, inch_parts(thread.pitch_mm(), 100_000_000)?);
-        let less = |depth_e8: i128| divided(diameter_e8.checked_sub(depth_e8).ok_or(OVERFLOW)?, 10_000);
-        let twice = times(diameter_e8, 2)?.checked_sub(pitch_e8).ok_or(OVERFLOW)?;
+        // Basic height on the diameter, in tenths of the pitch; half of it is the depth of the pitch line.
+        let height = if thread.form() == Form::StubAcme { 6 } else { 10 };
+        let less = |twentieths: i128| {
+            let depth = times(pitch_e8, twentieths)?;
+            divided(times(diameter_e8, 20)?.checked_sub(depth).ok_or(OVERFLOW)?, 200_000)
+        };
         // Roots in 1e-12.
         let of_pitch = square_root(times(pitch_e8, 10_000_000_000_000_000)?);
         let of_diameter = square_root(times(diameter, 100_000_000_000_000_000_000)?);
@@ -69,8 +74,8 @@ impl Terms {
             .ok_or(OVERFLOW)?;
         Ok(Self {
             diameter,
-            pitch_diameter: divided(twice, 20_000)?,
-            minor: less(pitch_e8)?,
+            pitch_diameter: less(height)?,
+            minor: less(times(height, 2)?)?,
             clearance: i128::from(acme_clearance_e4_in(thread.pitch_mm())),
             // 0.05 P, not less than 0.005 in.
             crest: divided(pitch_e8, 200_000)?.max(50),
@@ -107,10 +112,24 @@ pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
             .within(PITCHES_MM.0.to_f64(), PITCHES_MM.1.to_f64())
             .hint_text("ACME threads have 16 to 1 threads per inch"));
     }
-    let terms = Terms::of(thread, &factors)?;
-    match side_of(thread)? {
+    let (terms, side) = (Terms::of(thread, &factors)?, side_of(thread)?);
+    let found = match side {
         Side::Internal => internal(&terms),
         Side::External => external(&terms, &factors, class),
+    }?;
+    Ok(if thread.form() == Form::StubAcme { of_stub(found, side) } else { found })
+}
+
+/// What is read of stub ACME: height and clearance, and that its fit and its allowances are those of 2G. That the
+/// tolerances of crests and pitch diameter are so too is from memory; those of the roots are not known.
+fn of_stub(found: Limits, side: Side) -> Limits {
+    let Limits { major_mm, minor_mm, .. } = found;
+    Limits {
+        major_mm: if side == Side::Internal { (major_mm.0, None) } else { major_mm },
+        minor_mm: if side == Side::External { (None, minor_mm.1) } else { minor_mm },
+        source: "ASME B1.8-1988 with the allowances and tolerances of ASME B1.5-1997",
+        confidence: Confidence::Memory,
+        ..found
     }
 }
 

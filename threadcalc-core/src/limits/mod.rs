@@ -107,6 +107,7 @@ impl Thread {
     /// | wire insert in M, UN | 4H 5H 6H 4H5H, 2B 3B | as M, UN |
     /// | Tr | 7e 8e 8c 9c, 7H 8H 9H | over 5.6 to 180 mm, pitches of 1.5 to 32 mm, one start |
     /// | ACME | 2G 3G 4G | 16 to 1 threads per inch, screws up to 4 3/4 in, one start |
+    /// | stub ACME | 2G, without the roots' far limits | as ACME |
     /// | buttress | 2, the hole | 1/2 to 24 in, 20 to 1 threads per inch, one start |
     /// | BA | close; normal, the hole's one class | No. 0 to 16; close bolts No. 0 to 10 |
     /// | G, Rp, NPSC, NPSM | all | all; of NPSM what its table has |
@@ -140,7 +141,8 @@ impl Thread {
     /// limits of size, and its printed limits where they differ; ISO 228-1:2000 (G); ISO 7-1:1994 (Rp);
     /// ASME B1.20.1-1983, tables of NPSC and NPSM; ISO 2903:2016 with GOST 24739-81 (Tr): read of 7e and 10c,
     /// other grades by steps of R40, the deviation e of pitches above 5 mm from memory; ASME B1.5-1997 (ACME), its
-    /// allowances from the table of the centralizing classes, in part from memory; ASME B1.9-1973 (buttress);
+    /// allowances from the table of the centralizing classes, in part from memory; ASME B1.8-1988 (stub ACME), its
+    /// tolerances from memory; ASME B1.9-1973 (buttress);
     /// BS 93 (BA), its formulas, not compared with printed limits;
     /// ISO 5855-1:1999 (MJ); ASME B1.15-1995 and SAE AS8879D (UNJ); ASME B18.29.1-2010 and B18.29.2M-2005
     /// (wire inserts), the tolerance by the screw's size from memory.
@@ -165,7 +167,7 @@ impl Thread {
             Form::MetricJ => aerospace::metric(self, class),
             Form::UnifiedJ => aerospace::unified(self, class),
             Form::Trapezoidal => iso_2903::limits(self, class),
-            Form::Acme => asme_b1_5::limits(self, class),
+            Form::Acme | Form::StubAcme => asme_b1_5::limits(self, class),
             Form::Buttress | Form::PullButtress => asme_b1_9::limits(self, class),
             Form::Ba => bs_93::limits(self, class),
             _ => Err(not_read("the limits of this thread have not been read")),
@@ -315,7 +317,6 @@ fn single_start(thread: &Thread) -> Result<(), Error> {
 const fn nothing_read(form: Form) -> Option<&'static str> {
     Some(match form {
         Form::Miniature => "of S no limits have been read; ASME B1.10M's UNM has another height",
-        Form::StubAcme => "the limits of ASME B1.8 have not been read; the basic diameters are in the profile",
         Form::Whitworth => "the limits of BS 84 have not been read; the basic diameters are in the profile",
         _ => return None,
     })

@@ -373,10 +373,10 @@ class Thread:
         """The limits of size of the tolerance class, the standard's own rounded decimals.
 
         Beside M, UN, G, Rp, NPSC and NPSM: MJ and UNJ, holes for wire inserts in M and UN, Tr (over 5.6 to 180 mm,
-        pitches of 1.5 to 32 mm, one start), ACME 2G 3G 4G of one start, holes with buttress threads of class 2, BA
-        No. 0 to 16 (close bolts No. 0 to 10; normal: bolts, and all holes). A limit that has not been read is
-        None: the minor diameters of MJ and of UNJ's screw, the largest of the holes of UNJ, Tr and wire inserts,
-        the major diameter of a buttress hole.
+        pitches of 1.5 to 32 mm, one start), ACME 2G 3G 4G and stub ACME 2G of one start, holes with buttress
+        threads of class 2, BA No. 0 to 16 (close bolts No. 0 to 10; normal: bolts, and all holes). A limit that
+        has not been read is None: the minor diameters of MJ and of UNJ's screw, the largest of the holes of UNJ,
+        Tr and wire inserts, the major diameter of a buttress hole, the far limits of the roots of stub ACME.
 
         Raises:
             ThreadcalcError: ``class-unset`` without a class, where the thread needs one (an
