@@ -120,7 +120,7 @@ impl threadcalc_thread_t {
         let is_named = wire_insert || self.major_mm == threadcalc_ratio_t::default();
         let diameter = if is_named { self.nominal_mm } else { self.major_mm };
         let major = diameter.read(Field::Diameter)?;
-        let thread = Thread::from_parts(
+        let built = Thread::from_parts(
             required(self.form, Form::from_number, Field::Form, Form::CHOICES)?,
             major.ok_or_else(|| Error::new(Code::Missing, Field::Diameter))?,
             self.pitch_mm.required(Field::Pitch)?,
@@ -128,7 +128,19 @@ impl threadcalc_thread_t {
             optional(self.hand, Hand::from_number, Field::Hand, Hand::CHOICES)?.unwrap_or(Hand::Right),
             optional(self.side, Side::from_number, Field::Side, Side::CHOICES)?,
             text_of(&self.tolerance_class),
-        )?;
+        );
+        // Handed on as it was built: taken out and wrapped again, it would go through memory twice.
+        match &built {
+            Ok(thread) if wire_insert || self.written_as != 0 || !self.says_the_rest_of(thread) => {
+                self.unusual(*thread, wire_insert)
+            }
+            _ => built,
+        }
+    }
+
+    /// The thread of a wire insert, with an older name, or with members not as this library writes them.
+    #[inline(never)]
+    fn unusual(&self, thread: Thread, wire_insert: bool) -> Result<Thread, Error> {
         let thread = if wire_insert { thread.with_wire_insert()? } else { thread };
         if !self.says_the_rest_of(&thread) {
             self.check_the_rest(&thread)?;
