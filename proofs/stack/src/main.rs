@@ -210,6 +210,8 @@ fn main() -> ExitCode {
         let taken = taken(&mut call) - caller;
         // SAFETY: the call has written it.
         let planned = unsafe { call.planned.assume_init() };
+        // A job that is refused early would take little room and prove nothing.
+        held &= planned.is_ok();
         let what =
             planned.map_or_else(|error| error.to_string(), |plan| format!("{} findings", plan.findings.iter().count()));
         let within = taken <= LIMIT;
@@ -226,6 +228,6 @@ fn main() -> ExitCode {
     }
     let mark = if most <= LIMIT { "" } else { ", ABOVE THE LIMIT" };
     println!("{} jobs of every family, {plans} of them planned: at most {most} bytes{mark}", swept.len());
-    held &= most <= LIMIT;
+    held &= most <= LIMIT && plans > swept.len() / 2;
     if held { ExitCode::SUCCESS } else { ExitCode::FAILURE }
 }

@@ -17,6 +17,9 @@ use crate::thread::Thread;
 const PITCH_ABOVE_E9: u32 = 649_519_053;
 const MINOR_ABOVE_E9: u32 = 216_506_351;
 
+const INCH: &str = "ASME B18.29.1-2010: ASME B1.1-2003 on larger diameters";
+const METRIC: &str = "ASME B18.29.2M-2005: ISO 965-1:2013 on larger diameters";
+
 #[inline(never)]
 pub(super) fn limits(thread: &Thread, class: &str) -> Result<Limits, Error> {
     let of_screw = of_screw(&thread.screw_of_wire_insert(), class)?;
@@ -66,6 +69,3 @@ fn of_screw(screw: &Thread, class: &str) -> Result<OfScrew, Error> {
     };
     Ok(OfScrew { major_mm: screw.major_mm(), pitch_tolerance, confidence: limits.confidence })
 }
-
-const INCH: &str = "ASME B18.29.1-2010: ASME B1.1-2003 on larger diameters";
-const METRIC: &str = "ASME B18.29.2M-2005: ISO 965-1:2013 on larger diameters";

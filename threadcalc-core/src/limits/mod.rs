@@ -115,8 +115,9 @@ impl Thread {
     /// # Errors
     /// [`Code::ClassUnset`] without a class, where the thread needs one (an internal G, Rp and NPSC have
     /// none), and without a side, where the class is of both; [`Code::UnknownClass`] for an external M class whose
-    /// crest grade the standard does not have (3, 5, 7, 9), and for close bolts from No. 11 BA; [`Code::NotSourced`] for all that is not in the table
-    /// above, the hint says what is, and for UN pitches so fine that the rule leaves no tolerance;
+    /// crest grade the standard does not have (3, 5, 7, 9), and for close bolts from No. 11 BA;
+    /// [`Code::NotSourced`] for all that is not in the table above, the hint says what is, and for UN pitches so
+    /// fine that the rule leaves no tolerance;
     /// [`Code::DoesNotApply`] for taper threads, whose size is their depth: `gauge_tolerance_turns` of
     /// [`pipe`](Self::pipe), and [`taper_depths`](crate::taper_depths).
     ///
@@ -148,30 +149,32 @@ impl Thread {
     /// (wire inserts), the tolerance by the screw's size from memory.
     #[inline(never)]
     pub fn limits(&self) -> Result<Limits, Error> {
-        if self.form().is_pipe() {
-            return pipe_limits(self);
-        }
-        // No class would help.
-        if let Some(hint) = nothing_read(self.form()) {
-            return Err(not_read(hint));
-        }
+        let of_class = match self.form() {
+            Form::Metric | Form::Unified if self.is_wire_insert() => asme_b18_29::limits,
+            // Where nothing has been read no class would help.
+            _ if self.is_wire_insert() => {
+                return Err(not_read("of holes for wire inserts those of M and UN have been read"));
+            }
+            Form::Miniature => {
+                return Err(not_read("of S no limits have been read; ASME B1.10M's UNM has another height"));
+            }
+            Form::Whitworth => {
+                return Err(not_read("the limits of BS 84 have not been read; the basic diameters are in the profile"));
+            }
+            Form::Metric => iso_965_1::limits,
+            Form::Unified | Form::UnifiedR => asme_b1_1::limits,
+            Form::MetricJ => aerospace::metric,
+            Form::UnifiedJ => aerospace::unified,
+            Form::Trapezoidal => iso_2903::limits,
+            Form::Acme | Form::StubAcme => asme_b1_5::limits,
+            Form::Buttress | Form::PullButtress => asme_b1_9::limits,
+            Form::Ba => bs_93::limits,
+            _ => return pipe_limits(self),
+        };
         let class = self.tolerance_class().ok_or(
             Error::new(Code::ClassUnset, Field::ToleranceClass).hint_text("write the class: M8x1.25-6H, 1/4-20 UNC-2B"),
         )?;
-        let class = class.as_str();
-        match self.form() {
-            Form::Metric | Form::Unified if self.is_wire_insert() => asme_b18_29::limits(self, class),
-            _ if self.is_wire_insert() => Err(not_read("of holes for wire inserts those of M and UN have been read")),
-            Form::Metric => iso_965_1::limits(self, class),
-            Form::Unified | Form::UnifiedR => asme_b1_1::limits(self, class),
-            Form::MetricJ => aerospace::metric(self, class),
-            Form::UnifiedJ => aerospace::unified(self, class),
-            Form::Trapezoidal => iso_2903::limits(self, class),
-            Form::Acme | Form::StubAcme => asme_b1_5::limits(self, class),
-            Form::Buttress | Form::PullButtress => asme_b1_9::limits(self, class),
-            Form::Ba => bs_93::limits(self, class),
-            _ => Err(not_read("the limits of this thread have not been read")),
-        }
+        of_class(self, class.as_str())
     }
 
     /// The limits of size of the tolerance class where this much of a Unified thread engages.
@@ -311,15 +314,6 @@ fn single_start(thread: &Thread) -> Result<(), Error> {
     Err(Error::new(Code::NotSourced, Field::Starts)
         .got(f64::from(thread.starts()))
         .hint_text("of this thread the limits of one start have been read"))
-}
-
-/// Why a family has no limits yet.
-const fn nothing_read(form: Form) -> Option<&'static str> {
-    Some(match form {
-        Form::Miniature => "of S no limits have been read; ASME B1.10M's UNM has another height",
-        Form::Whitworth => "the limits of BS 84 have not been read; the basic diameters are in the profile",
-        _ => return None,
-    })
 }
 
 #[inline(never)]

@@ -4,14 +4,13 @@
 //! No. 0 to 16 agree with the table of the standard as Machinery's Handbook 31, p. 2115, prints it.
 
 use super::listed::{Row, row};
-use crate::length::Length;
+use crate::length::{Length, Rounding};
 
 /// The depth of thread, 0.6 P to the nearest 0.005 mm: all 17 depths that the standard's table has of No. 0 to 16.
 pub(crate) fn ba_depth(pitch: Length) -> Length {
     // 120 P in steps of 0.005 mm. Pitches are at most 1 mm, and no two-figure one lies between two steps.
-    let twice = pitch.numerator().saturating_mul(240).saturating_add(pitch.denominator());
-    let steps = twice.checked_div(pitch.denominator().saturating_mul(2)).and_then(|steps| u32::try_from(steps).ok());
-    Length::parts(steps.unwrap_or(0), 200)
+    let steps = pitch.times(Length::integer(120)).and_then(|steps| steps.round_to(0, Rounding::HalfEven));
+    Length::parts(steps.ok().and_then(|steps| u32::try_from(steps.units()).ok()).unwrap_or(0), 200)
 }
 
 /// The sizes, No. 0 first: the largest diameter first: micrometres.

@@ -1,6 +1,7 @@
 //! ISO 1501:2009: miniature threads S0.3 to S1.4, one pitch each.
 //!
-//! Origin of the values: from memory of the standard; ASME B1.10M and JIS B 0201-1973 print the same 14 sizes and pitches.
+//! Origin of the values: from memory of the standard; ASME B1.10M and JIS B 0201-1973 print the same 14 sizes and
+//! pitches.
 
 use super::listed::{Row, row};
 

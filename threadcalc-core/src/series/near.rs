@@ -29,10 +29,13 @@ const MOST: usize = 8;
 /// Slips of typing that stand first.
 const MOST_SLIPS: usize = 2;
 
+/// The canonical text of a standard thread, right hand and without a class: a test holds all to this.
+type Name = Text<21>;
+
 /// Up to eight near threads, nearest first within each reason.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct NearThreads {
-    found: [Option<(Text<21>, Near)>; MOST],
+    found: [Option<(Name, Near)>; MOST],
 }
 
 impl NearThreads {
@@ -104,12 +107,12 @@ struct Sought {
     diameter: Length,
     pitch: Length,
     is_wire_insert: bool,
-    text: Text<21>,
+    text: Name,
 }
 
 /// The canonical text of the thread with one start, right hand and without a class.
 #[inline(never)]
-fn text_of_one_start(thread: &Thread) -> Text<21> {
+fn text_of_one_start(thread: &Thread) -> Name {
     let plain = thread.without_class().with_hand(Hand::Right);
     canonical(&plain.with_starts(1).unwrap_or(plain))
 }
@@ -144,13 +147,13 @@ impl Sought {
 
 /// The canonical text; empty if there is none.
 #[inline(never)]
-fn canonical(thread: &Thread) -> Text<21> {
+fn canonical(thread: &Thread) -> Name {
     let mut text = Text::new();
     if write!(text, "{thread}").is_ok() { text } else { Text::new() }
 }
 
 /// Size and pitch of a canonical text, without the word of the series: `1/4-20` of `1/4-20 UNC`.
-fn figures(text: &Text<21>) -> &[u8] {
+fn figures(text: &Name) -> &[u8] {
     let bytes = text.as_str().as_bytes();
     // Over slices, whose places need no count that could overflow.
     let dash = bytes.iter().position(|byte| *byte == b'-').unwrap_or(0);
